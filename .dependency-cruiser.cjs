@@ -1,0 +1,129 @@
+// The architecture as rules: `npm run lint` fails when an import breaks one.
+
+const stages = [
+  "0-base",
+  "1-job",
+  "2-dialect",
+  "3-lower",
+  "4-sequence",
+  "5-emit",
+  "6-read",
+  "7-prove",
+  "8-report",
+  "9-cli",
+];
+
+/** core/build makes the package and is no part of it, so the rules for stages leave it out. */
+const coreButBuild = "^core/(?!build/)";
+
+/** One rule a stage: it imports smaller numbers only, and never the page that calls it. */
+const onlySmallerNumbers = stages.slice(0, -1).map((stage, number) => ({
+  name: `${stage}-imports-smaller-numbers`,
+  comment: "The folders are the pipeline: a stage knows what comes before it.",
+  severity: "error",
+  from: { path: `^core/${stage}/` },
+  to: { path: [`^core/[${number + 1}-9]-`, "^core/(compile|index)\\.ts$"] },
+}));
+
+module.exports = {
+  forbidden: [
+    ...onlySmallerNumbers,
+    {
+      name: "through-the-index",
+      comment: "Another stage is reached through its index.ts alone.",
+      severity: "error",
+      from: { path: "^core/([0-9]-[^/]+)/" },
+      to: { path: "^core/[0-9]-", pathNot: ["^core/$1/", "^core/[0-9]-[^/]+/index\\.ts$"] },
+    },
+    {
+      name: "pages-through-the-index",
+      comment: "compile.ts and index.ts reach stages through their index.ts alone, and leave 9-cli alone.",
+      severity: "error",
+      from: { path: "^core/[^/]+\\.ts$" },
+      to: { path: ["^core/[0-8]-[^/]+/(?!index\\.ts$)", "^core/9-cli/"] },
+    },
+    {
+      name: "no-cycles",
+      comment: "Two files that need each other are one file, or miss a third.",
+      severity: "error",
+      from: { path: "^core/" },
+      to: { circular: true },
+    },
+    {
+      name: "prove-imports-base-only",
+      comment: "The proof must not share a fault with what it proves.",
+      severity: "error",
+      from: { path: "^core/7-prove/" },
+      to: { pathNot: ["^core/7-prove/", "^core/0-base/index\\.ts$"] },
+    },
+    {
+      name: "emit-and-read-are-strangers",
+      comment: "Code that both share would cancel its own errors out in the round trip.",
+      severity: "error",
+      from: { path: "^core/(5-emit|6-read)/" },
+      to: { path: "^core/(5-emit|6-read)/", pathNot: "^core/$1/" },
+    },
+    {
+      name: "base-imports-nothing",
+      comment: "0-base is what all stages mean by their words; it stands alone.",
+      severity: "error",
+      from: { path: "^core/0-base/" },
+      to: { pathNot: "^core/0-base/" },
+    },
+    {
+      name: "typescript-in-two-places",
+      comment: "It is large: only the emitter's generator and the expression parser load it.",
+      severity: "error",
+      from: { path: coreButBuild, pathNot: ["^core/5-emit/", "^core/2-dialect/expression[^/]*\\.ts$"] },
+      to: { path: "(^|/)node_modules/(@types/)?typescript/" },
+    },
+    {
+      name: "command-line-in-9-cli",
+      comment: "Outside 9-cli the code runs in a browser, too.",
+      severity: "error",
+      from: { path: coreButBuild, pathNot: "^core/9-cli/" },
+      to: { path: "(^|/)node_modules/(@types/)?(yargs|cli-progress)/" },
+    },
+    {
+      name: "node-in-9-cli",
+      comment: "Outside 9-cli the code runs in a browser, too.",
+      severity: "error",
+      from: { path: coreButBuild, pathNot: "^core/9-cli/" },
+      to: { dependencyTypes: ["core"] },
+    },
+    {
+      name: "core-knows-no-dialect",
+      comment: "core never names a dialect, and does not lean on a test or an example.",
+      severity: "error",
+      from: { path: coreButBuild },
+      to: { path: "^(dialects|test|examples)/" },
+    },
+    {
+      name: "core-is-not-its-build",
+      comment: "What makes the package is not in the package.",
+      severity: "error",
+      from: { path: coreButBuild },
+      to: { path: "^core/build/" },
+    },
+    {
+      name: "no-development-packages",
+      comment: "What the package runs on must stand under dependencies.",
+      severity: "error",
+      from: { path: coreButBuild },
+      to: { dependencyTypes: ["npm-dev", "npm-no-pkg", "npm-unknown"], pathNot: "(^|/)node_modules/@types/" },
+    },
+    {
+      name: "resolvable",
+      comment: "An import that leads nowhere would pass every other rule.",
+      severity: "error",
+      from: {},
+      to: { couldNotResolve: true },
+    },
+  ],
+  options: {
+    doNotFollow: { path: "node_modules" },
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: "tsconfig.json" },
+    enhancedResolveOptions: { exportsFields: ["exports"], conditionNames: ["import", "types", "default"] },
+  },
+};

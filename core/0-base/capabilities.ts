@@ -1,0 +1,81 @@
+import type { UnitSystem } from "./lengths.ts";
+import type { CycleKind, Plane } from "./step.ts";
+
+/** A quantity that differs by the program's units. */
+export type PerUnit = Readonly<Record<UnitSystem, number>>;
+
+/**
+ * What a dialect can say, for lowering and sequencing. A value that is `undefined` stands in no file of the chain: who
+ * needs it refuses with `dialect/undeclared` and the key path given in the comment.
+ */
+export interface Capabilities {
+  /**
+   * Words by the key path of their code, such as "units.mm", "plane.zx", "cycles.peck", "coolant.mist", "work-offset.3",
+   * "length-offset.on", "compensation.left", "stops.optional", "spindle.ccw", "idioms.release". True: it has a word.
+   * False: the file says `none`, so it cannot be said. Absent: undeclared.
+   */
+  readonly words: Readonly<Record<string, boolean>>;
+  /** Key "units.programs-in". */
+  readonly programsIn: "job" | UnitSystem | undefined;
+  /** Key "distance.programs-in". */
+  readonly distance: "absolute" | "incremental" | undefined;
+  /** Least increment of X Y Z, atoms. Key "numbers.length". */
+  readonly lengthGrid: PerUnit | undefined;
+  /** Of I J K and R, atoms. Key "numbers.arc-centre". */
+  readonly centreGrid: PerUnit | undefined;
+  /** Of A B C, micro-degrees. Key "numbers.angle". */
+  readonly angleGrid: number | undefined;
+  /** Of F, atoms a minute. Key "numbers.feed-per-minute". */
+  readonly feedPerMinuteGrid: PerUnit | undefined;
+  /** Of F, atoms a revolution. Key "numbers.feed-per-revolution". */
+  readonly feedPerRevolutionGrid: PerUnit | undefined;
+  /** Of F, 1e-6 a minute. Key "numbers.inverse-time". */
+  readonly inverseTimeGrid: number | undefined;
+  /** Of S, milli-rpm. Key "numbers.speed". */
+  readonly speedGrid: number | undefined;
+  /** Of the dwell word, microseconds. Key "numbers.dwell" with "dwell.unit". */
+  readonly dwellGrid: number | undefined;
+  /** Key "motion.rapids". */
+  readonly rapids: "straight" | "dog-leg" | undefined;
+  readonly arcs: ArcCapabilities;
+  readonly cycles: CycleCapabilities;
+  /** Key "length-offset.form" (machine). */
+  readonly spindleOrder: "speed-first" | "start-first" | undefined;
+  /** Whether speed and start share a block. Key "spindle.blocks". */
+  readonly spindleBlocks: "together" | "apart" | undefined;
+  /** Key "tools.preselect". */
+  readonly preselect: boolean | undefined;
+}
+
+/** Circular motion. Key group "arc". */
+export interface ArcCapabilities {
+  /** How an arc is said; "none": chords take its place. Key "arc.form". */
+  readonly form: "incremental-centre" | "absolute-centre" | "radius" | "none" | undefined;
+  /** Largest sweep in one block, micro-degrees. Key "arc.largest-sweep". */
+  readonly largestSweep: number | undefined;
+  /** Whether one block can be a full circle. Key "arc.full-circle". */
+  readonly fullCircle: boolean | undefined;
+  /** Planes with arcs. Key "arc.planes". */
+  readonly planes: readonly Plane[] | undefined;
+  /** Whether the third axis may move. Key "arc.helix". */
+  readonly helix: boolean | undefined;
+  /** Whether one block can hold several turns. Key "arc.turns-word". */
+  readonly turns: boolean | undefined;
+  /** What F means on a helix: speed along the helix, or along its circle. Key "arc.feed-along". */
+  readonly feedAlong: "path" | "circle" | undefined;
+  /** Smallest and largest radius, atoms; 0 and infinity where none is declared. Keys "arc.smallest-radius", "arc.largest-radius". */
+  readonly smallestRadius: number;
+  readonly largestRadius: number;
+  /** Largest distance between a chord and its arc, atoms. Key "arc.chord-tolerance". */
+  readonly chordTolerance: number | undefined;
+}
+
+/** Fixed cycles. Key group "cycles"; whether a kind has a code is in `words` ("cycles.drill"). */
+export interface CycleCapabilities {
+  /** Back-off that the controller's peck and chip-break cycles fix, atoms. Keys "cycles.peck-back-off", "cycles.chip-break-back-off". */
+  readonly backOff: Partial<Record<Extract<CycleKind, "peck" | "chip-break">, number>>;
+  /** Whether the level between holes can be chosen by a word; otherwise it is the one level. Key "cycles.return". */
+  readonly levels: "both" | "retract" | "initial" | undefined;
+  /** Grid of the dwell in a cycle, microseconds. Key "cycles.dwell-unit". */
+  readonly dwellGrid: number | undefined;
+}

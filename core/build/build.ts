@@ -1,0 +1,32 @@
+/*
+ * Makes the package: core/9-cli/main.ts -> dist/cli.js, core/index.ts -> dist/index.js and dist/index.d.ts.
+ *
+ * Everything is made in a folder aside and swapped in at the end, so that a failed build leaves the last good one, and a
+ * command that runs meanwhile never meets half of the new one.
+ */
+import { mkdirSync, renameSync, rmSync } from "node:fs";
+import { join, resolve } from "node:path";
+import { bundleCommand, bundleLibrary } from "./bundle.ts";
+import { writeDeclarations } from "./declarations.ts";
+import { writeLicences } from "./licences.ts";
+
+const root = resolve(import.meta.dirname, "../..");
+const staging = join(root, "node_modules/.cache", `tapewright-${process.pid}`);
+const target = join(root, "dist");
+
+/** Each step writes into the staging folder; what is built with the package joins here, one call each. */
+async function build(): Promise<void> {
+  const command = await bundleCommand(root, staging);
+  const library = await bundleLibrary(root, staging);
+  writeDeclarations(root, staging);
+  writeLicences(root, staging, [command, library]);
+}
+
+mkdirSync(staging, { recursive: true });
+try {
+  await build();
+  rmSync(target, { recursive: true, force: true });
+  renameSync(staging, target);
+} finally {
+  rmSync(staging, { recursive: true, force: true });
+}
