@@ -1,0 +1,44 @@
+import type { ArcMove } from "./arc-move.ts";
+import type { Lowering } from "./state.ts";
+import { need } from "./state.ts";
+
+const fullTurn = 2 * Math.PI;
+
+/**
+ * Largest sweep by radius word. NISTIR 6556 3.5.3.1 advises against radius arcs of 165 to 195 degrees, where a small
+ * error of the radius moves the centre far.
+ */
+const largestRadiusSweep = (165 / 180) * Math.PI;
+
+/** Whether the dialect has an arc for this move; otherwise chords take its place. */
+export function canSayArc(state: Lowering, arc: ArcMove): boolean {
+  const { arcs } = state.capabilities;
+  const key = (path: string, example: string) => ({ path, why: "since it has arcs", example, offset: arc.source });
+  if (need(state, arcs.form, key("arc.form", "arc: { form: incremental-centre }"), "none" as const) === "none") return false;
+  if (!need(state, arcs.planes, key("arc.planes", "arc: { planes: [xy] }"), []).includes(arc.plane)) return false;
+  if (arc.radius < arcs.smallestRadius || arc.radius > arcs.largestRadius) return false;
+  if (arc.from === arc.to) return true;
+  return need(state, arcs.helix, { ...key("arc.helix", "arc: { helix: yes }"), why: "since it has helices" }, false);
+}
+
+/** Whether an arc of several turns must be written turn by turn. */
+export function needsNewTurn(state: Lowering, sweep: number): boolean {
+  return sweep > fullTurn * (1 + 1e-9) && !(state.capabilities.arcs.turns === true && largestPiece(state) >= fullTurn);
+}
+
+/** The largest sweep of one row, radians. */
+export function largestPiece(state: Lowering): number {
+  const { arcs } = state.capabilities;
+  const key = (path: string, example: string) => ({ path, why: "since it has arcs", example, offset: 0 });
+  if (arcs.form === "radius") return Math.min(largestRadiusSweep, declaredSweep(state));
+  const full = need(state, arcs.fullCircle, key("arc.full-circle", "arc: { full-circle: yes }"), true);
+  const sweep = declaredSweep(state);
+  if (arcs.turns === true && full && sweep >= fullTurn) return Infinity;
+  return full ? sweep : Math.min(sweep, Math.PI);
+}
+
+function declaredSweep(state: Lowering): number {
+  const key = { path: "arc.largest-sweep", why: "since it has arcs", example: "arc: { largest-sweep: 360 }", offset: 0 };
+  const micro = need(state, state.capabilities.arcs.largestSweep, key, 360_000_000);
+  return (micro / 180_000_000) * Math.PI;
+}

@@ -1,0 +1,242 @@
+import type { Batch, Plane } from "#base";
+import { roundToGrid, rowKind } from "#base";
+import type { JobStep } from "#job";
+import type { ArcPath, Point } from "./arc-geometry.ts";
+import type { ArcMove } from "./arc-move.ts";
+import { alongArc, centreOnGrid, chordCount, distance, sweepOf } from "./arc-geometry.ts";
+import { canSayArc, largestPiece, needsNewTurn } from "./arc-limits.ts";
+import { keptFullCircle, tooManyChords } from "./findings.ts";
+import { inWrittenMode, lowerFeed, roundFeed } from "./feed.ts";
+import { knownAxes, lineTo, takeTarget } from "./motion.ts";
+import { writeAside, writeRow } from "./output.ts";
+import type { Lowering } from "./state.ts";
+import { need, rounded } from "./state.ts";
+
+/** Columns of the first and second axis of a plane and of its normal (NISTIR 6556 Table 9: ZX has Z first). */
+export const planeAxes = { xy: [0, 1, 2], zx: [2, 0, 1], yz: [1, 2, 0] } as const satisfies Record<Plane, readonly number[]>;
+
+/** Planes by the kind of the job's row. */
+const planeOfKind: Readonly<Record<number, Plane>> = { [rowKind.arcXy]: "xy", [rowKind.arcZx]: "zx", [rowKind.arcYz]: "yz" };
+
+const centreKind = { xy: rowKind.arcXy, zx: rowKind.arcZx, yz: rowKind.arcYz } as const satisfies Record<Plane, number>;
+const radiusKind = { xy: rowKind.radiusXy, zx: rowKind.radiusZx, yz: rowKind.radiusYz } as const satisfies Record<Plane, number>;
+
+/** The most chords that one arc may turn into. */
+const mostChords = 1_000_000;
+
+/** Lowers an arc: by centre, by radius, split, or as chords, as the dialect can say it. */
+export function lowerArc(state: Lowering, moves: Batch<JobStep>, row: number): void {
+  const arc = takeArc(state, moves, row);
+  const [first, second, normal] = planeAxes[arc.plane];
+  const meets = rounded(state, first) === state.at[first] && rounded(state, second) === state.at[second];
+  const moved = rounded(state, normal) !== state.at[normal];
+  if (!meets) cutArc(state, arc, arc.path.sweep);
+  else if (arc.path.sweep > Math.PI) {
+    if (distance(arc.path.start, arc.path.end) > 0) state.report(keptFullCircle(arc.source));
+    cutArc(state, arc, Math.ceil(arc.path.sweep / (2 * Math.PI) - 0.5) * 2 * Math.PI);
+  } else if (moved) lineTo(state, roundFeed(state, arc.feed, arc.source), arc.source);
+  else state.summary.dropped++;
+}
+
+/** Takes an arc of the job, and its end into the exact place of the tool. */
+function takeArc(state: Lowering, moves: Batch<JobStep>, row: number): ArcMove {
+  const plane = planeOfKind[moves.kind[row]];
+  const [first, second, normal] = planeAxes[plane];
+  const start: Point = [state.exact[first], state.exact[second]];
+  const from = state.exact[normal];
+  takeTarget(state, moves, row);
+  const end: Point = [state.exact[first], state.exact[second]];
+  const centre: Point = [moves.c1[row], moves.c2[row]];
+  const direction = Math.sign(moves.turns[row]);
+  const turns = Math.abs(moves.turns[row]);
+  const sweep = sweepOf(start, end, centre, direction) + (turns - 1) * 2 * Math.PI;
+  lowerFeed(state, moves.feed[row], moves.source[row]);
+  return {
+    plane,
+    path: { start, end, centre, direction, sweep },
+    turns,
+    from,
+    to: state.exact[normal],
+    feed: inWrittenMode(state, moves.feed[row]),
+    radius: (distance(centre, start) + distance(centre, end)) / 2,
+    source: moves.source[row],
+  };
+}
+
+/** Writes an arc whose sweep is settled. */
+function cutArc(state: Lowering, arc: ArcMove, sweep: number): void {
+  if (!canSayArc(state, arc)) {
+    cutChords(state, arc, sweep);
+    return;
+  }
+  if (state.plane !== arc.plane) {
+    state.plane = arc.plane;
+    writeAside(state.output, { kind: "plane", value: arc.plane }, arc.source);
+  }
+  const largest = largestPiece(state);
+  const settled: ArcPath = { ...arc.path, sweep };
+  if (needsNewTurn(state, sweep)) cutTurnByTurn(state, { ...arc, path: settled }, largest);
+  else cutPieces(state, { ...arc, path: settled }, Math.max(1, Math.ceil(sweep / largest - 1e-9)));
+}
+
+/** Several turns where one block holds one at the most: full circles first, the rest last. */
+function cutTurnByTurn(state: Lowering, arc: ArcMove, largest: number): void {
+  const turn = 2 * Math.PI;
+  if (largest < turn) {
+    cutPieces(state, arc, Math.ceil(arc.path.sweep / largest - 1e-9));
+    return;
+  }
+  const full = Math.ceil(arc.path.sweep / turn - 1e-9) - 1;
+  const stops = Array.from({ length: full }, (_, index) => ((index + 1) * turn) / arc.path.sweep);
+  cutAt(state, arc, [...stops, 1]);
+}
+
+/** An arc in pieces of the same sweep. */
+function cutPieces(state: Lowering, arc: ArcMove, count: number): void {
+  cutAt(state, arc, Array.from({ length: count }, (_, index) => (index + 1) / count));
+}
+
+/** An arc in pieces that end at these parts of its sweep. */
+function cutAt(state: Lowering, arc: ArcMove, stops: readonly number[]): void {
+  const [first, second, normal] = planeAxes[arc.plane];
+  const end = Float64Array.from(state.at.map((_, axis) => rounded(state, axis)));
+  const origin: Point = [state.at[first], state.at[second]];
+  const grid = state.grids.length;
+  let done = 0;
+  for (const stop of stops) {
+    const sweep = arc.path.sweep * (stop - done);
+    const target = Float64Array.from(end);
+    if (stop < 1) {
+      const turnsDone = (arc.path.sweep * stop) / (2 * Math.PI);
+      const isWhole = Math.abs(turnsDone - Math.round(turnsDone)) < 1e-9;
+      const place = isWhole ? origin : alongArc(arc.path, stop);
+      target[first] = roundToGrid(place[0], grid);
+      target[second] = roundToGrid(place[1], grid);
+      target[normal] = roundToGrid(arc.from + (arc.to - arc.from) * stop, grid);
+    }
+    cutPiece(state, arc, { target, sweep, share: stop - done });
+    done = stop;
+  }
+}
+
+/** One piece: its rounded end, its sweep in radians, and its share of the whole arc. */
+interface Piece {
+  readonly target: Float64Array;
+  readonly sweep: number;
+  readonly share: number;
+}
+
+/** Writes one arc row, or what takes its place where rounding makes it something else. */
+function cutPiece(state: Lowering, arc: ArcMove, piece: Piece): void {
+  const [first, second, normal] = planeAxes[arc.plane];
+  const start: Point = [state.at[first], state.at[second]];
+  const end: Point = [piece.target[first], piece.target[second]];
+  const isRound = start[0] === end[0] && start[1] === end[1];
+  if (isRound && piece.sweep < Math.PI) {
+    cutLine(state, piece.target, arc, piece.share);
+    return;
+  }
+  const offset = centreOnGrid(start, end, arc.path.centre, state.grids.centre);
+  const centre: Point = [start[0] + offset[0], start[1] + offset[1]];
+  const lastTurn = piece.sweep - Math.floor(piece.sweep / (2 * Math.PI) - 1e-9) * 2 * Math.PI;
+  const written = isRound ? 2 * Math.PI : sweepOf(start, end, centre, arc.path.direction);
+  // Ends closer than the grid can tell apart may swap their order, which would turn nothing into a full circle.
+  if (!isRound && Math.abs(written - lastTurn) > Math.PI) {
+    cutLine(state, piece.target, arc, piece.share);
+    return;
+  }
+  const height = piece.target[normal] - state.at[normal];
+  const path = { start, end, centre };
+  writeArcRow(state, arc, { ...piece, path, feed: arcFeed(state, arc, piece, Math.abs(height)) });
+}
+
+/** The feed of one piece: shares of an inverse time, and the projected feed where F means the circle. */
+function arcFeed(state: Lowering, arc: ArcMove, piece: Piece, height: number): number {
+  let feed = arc.feed;
+  if (state.feedMode === "inverse-time") feed /= piece.share;
+  else if (height > 0 && feedAlong(state, arc.source) === "circle") {
+    const circle = arc.radius * piece.sweep;
+    feed *= circle / Math.hypot(circle, height);
+  }
+  return roundFeed(state, feed, arc.source);
+}
+
+function feedAlong(state: Lowering, offset: number): "path" | "circle" {
+  const key = { path: "arc.feed-along", why: "to state the feed of its helices", example: "arc: { feed-along: path }", offset };
+  return need(state, state.capabilities.arcs.feedAlong, key, "path");
+}
+
+/** A line to a rounded place, in the stead of a piece of an arc. */
+function cutLine(state: Lowering, target: Float64Array, arc: ArcMove, share: number): void {
+  const feed = state.feedMode === "inverse-time" ? arc.feed / share : arc.feed;
+  let moved = 0;
+  for (let axis = 0; axis < 6; axis++) if (target[axis] !== state.at[axis]) moved |= 1 << axis;
+  if (moved === 0) return;
+  state.at.set(target);
+  const fields = { kind: rowKind.line, known: knownAxes(state), stated: moved, c1: 0, c2: 0, turns: 0 };
+  writeRow(state.output, { ...fields, feed: roundFeed(state, feed, arc.source) }, state.at, arc.source);
+}
+
+function writeArcRow(
+  state: Lowering,
+  arc: ArcMove,
+  piece: Piece & { readonly path: { readonly start: Point; readonly end: Point; readonly centre: Point }; readonly feed: number },
+): void {
+  const [first, second] = planeAxes[arc.plane];
+  const { start, end, centre } = piece.path;
+  const isFull = start[0] === end[0] && start[1] === end[1];
+  let stated = isFull ? (1 << first) | (1 << second) : 0;
+  for (let axis = 0; axis < 3; axis++) if (piece.target[axis] !== state.at[axis]) stated |= 1 << axis;
+  const turns = Math.max(1, Math.ceil(piece.sweep / (2 * Math.PI) - 1e-6));
+  const byRadius = state.capabilities.arcs.form === "radius";
+  const radius = roundToGrid((distance(centre, start) + distance(centre, end)) / 2, state.grids.centre);
+  state.at.set(piece.target);
+  writeRow(
+    state.output,
+    {
+      kind: byRadius ? radiusKind[arc.plane] : centreKind[arc.plane],
+      known: knownAxes(state),
+      stated,
+      feed: piece.feed,
+      c1: byRadius ? reachingRadius(radius, distance(start, end), state.grids.centre) * (piece.sweep > Math.PI ? -1 : 1) : centre[0],
+      c2: byRadius ? 0 : centre[1],
+      turns: arc.path.direction * turns,
+    },
+    state.at,
+    arc.source,
+  );
+}
+
+/** A radius must reach from end to end: at least half the chord, rounded up onto the grid. */
+function reachingRadius(radius: number, chord: number, grid: number): number {
+  return Math.max(radius, Math.ceil(chord / 2 / grid) * grid);
+}
+
+/** An arc as chords. */
+function cutChords(state: Lowering, arc: ArcMove, sweep: number): void {
+  const key = {
+    path: "arc.chord-tolerance",
+    why: "since this arc can be written as chords alone",
+    example: "arc: { chord-tolerance: 0.01 }",
+    offset: arc.source,
+  };
+  const tolerance = state.operation.tolerance ?? need(state, state.capabilities.arcs.chordTolerance, key, state.grids.length);
+  const count = chordCount(arc.radius, sweep, tolerance);
+  if (count > mostChords) {
+    state.report(tooManyChords(count, arc.source));
+    return;
+  }
+  const [first, second, normal] = planeAxes[arc.plane];
+  const path = { ...arc.path, sweep };
+  const end = Float64Array.from(state.at.map((_, axis) => rounded(state, axis)));
+  for (let chord = 1; chord <= count; chord++) {
+    const target = Float64Array.from(end);
+    if (chord < count) {
+      const place = alongArc(path, chord / count);
+      target[first] = roundToGrid(place[0], state.grids.length);
+      target[second] = roundToGrid(place[1], state.grids.length);
+      target[normal] = roundToGrid(arc.from + ((arc.to - arc.from) * chord) / count, state.grids.length);
+    }
+    cutLine(state, target, arc, 1 / count);
+  }
+}

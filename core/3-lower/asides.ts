@@ -1,0 +1,88 @@
+import { roundToGrid } from "#base";
+import type { JobStep } from "#job";
+import { compensationNotSaid, feedModeNotSaid, noWord, roundsToNothing } from "./findings.ts";
+import { forgetFeed } from "./feed.ts";
+import type { HolesPlan } from "./holes-plan.ts";
+import { endHoles, startHoles } from "./holes.ts";
+import { writeAside } from "./output.ts";
+import type { Lowering } from "./state.ts";
+import { need } from "./state.ts";
+
+type AsideOf<Kind extends JobStep["kind"]> = Extract<JobStep, { kind: Kind }>;
+
+/** How each rare move of a job is lowered; gives the `holes` move that is open behind it. */
+const lowerers: { readonly [Kind in JobStep["kind"]]: (state: Lowering, step: AsideOf<Kind>, source: number, plan: HolesPlan | undefined) => HolesPlan | undefined } = {
+  holes: (state, step, source) => startHoles(state, step, source),
+  "holes-end": (state, _step, source, plan) => {
+    if (plan) endHoles(state, plan, source);
+    return undefined;
+  },
+  dwell: (state, step, source) => {
+    lowerDwell(state, step.time, source);
+    return undefined;
+  },
+  pause: (state, step, source) => {
+    const { text, optional, park } = step;
+    writeAside(state.output, { kind: "pause-request", text, optional, park }, source);
+    forgetFeed(state);
+    return undefined;
+  },
+  note: (state, step, source) => {
+    writeAside(state.output, { kind: "note", text: step.text }, source);
+    return undefined;
+  },
+  spindle: (state, step, source) => {
+    state.rpm = step.rpm;
+    forgetFeed(state);
+    writeAside(state.output, { kind: "speed-request", rpm: step.rpm }, source);
+    return undefined;
+  },
+  coolant: (state, step, source) => {
+    writeAside(state.output, { kind: "coolant-request", media: step.media }, source);
+    return undefined;
+  },
+  compensation: (state, step, source) => {
+    lowerCompensation(state, step, source);
+    return undefined;
+  },
+};
+
+/** Lowers a rare move. */
+export function lowerAside(state: Lowering, step: JobStep, plan: HolesPlan | undefined, source: number): HolesPlan | undefined {
+  const lowerOne = lowerers[step.kind] as (state: Lowering, step: JobStep, source: number, plan: HolesPlan | undefined) => HolesPlan | undefined;
+  return lowerOne(state, step, source, plan);
+}
+
+/** A dwell on the grid of its word. */
+function lowerDwell(state: Lowering, time: number, source: number): void {
+  const key = { path: "dwell.code", why: "since it dwells", example: "dwell: { code: G04, word: P, unit: s }", offset: source };
+  if (!need<boolean>(state, state.capabilities.words["dwell.code"], key, true)) {
+    state.report(noWord("dwell.code", "a dwell", "leave the dwell out of the job", source));
+  }
+  const written = roundToGrid(time, need(state, state.capabilities.dwellGrid, { ...key, path: "numbers.dwell", example: "3" }, 1));
+  if (written === 0) state.report(roundsToNothing("this dwell", "numbers.dwell", source));
+  writeAside(state.output, { kind: "dwell", time: written }, source);
+}
+
+/** Cutter compensation is passed through as words, or refused. */
+function lowerCompensation(state: Lowering, step: AsideOf<"compensation">, source: number): void {
+  const path = `compensation.${step.side}`;
+  const key = { path, why: "since it uses cutter compensation", example: `compensation: { ${step.side}: G4x }`, offset: source };
+  const fix = "give the path of the tool's centre instead of the contour";
+  if (!need<boolean>(state, state.capabilities.words[path], key, true)) {
+    state.report(compensationNotSaid(path, "the dialect has no cutter compensation", fix, source));
+  }
+  const tool = state.job.tools.find((one) => one.number === state.operation.tool);
+  if (step.side !== "off" && tool?.radiusOffset === undefined) {
+    state.report(compensationNotSaid(path, "the tool has no `radiusOffset`, which cutter compensation takes the radius from", "state the tool's `radiusOffset`", source));
+  }
+  const offset = step.side === "off" ? 0 : (tool?.radiusOffset ?? 0);
+  writeAside(state.output, { kind: "compensation", value: step.side, offset }, source);
+}
+
+/** Checks once an operation that its feed mode can be said. */
+export function checkFeedMode(state: Lowering, source: number): void {
+  const path = `feed.${state.feedMode}`;
+  const key = { path, why: `since it states feeds ${state.feedMode}`, example: `feed: { ${state.feedMode}: G9x }`, offset: source };
+  if (!need<boolean>(state, state.capabilities.words[path], key, true)) state.report(feedModeNotSaid(state.feedMode, source));
+}

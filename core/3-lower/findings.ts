@@ -1,0 +1,111 @@
+import type { Finding, Place } from "#base";
+
+/** The findings of lowering: one function a rule. */
+
+const inJob = (offset: number): Place => ({ source: "job", offset });
+
+/** A value that no file of the dialect's chain states. */
+export function undeclared(key: string, why: string, example: string, offset: number): Finding {
+  return {
+    rule: "dialect/undeclared",
+    severity: "error",
+    message: `the dialect does not say \`${key}\`, which this job needs ${why}`,
+    place: inJob(offset),
+    fix: `state it in the dialect file, for instance \`${example}\``,
+    key,
+  };
+}
+
+/** A word that the dialect says it does not have. */
+export function noWord(key: string, what: string, fix: string, offset: number): Finding {
+  return {
+    rule: "lower/word",
+    severity: "error",
+    message: `the dialect has no word for ${what} (\`${key}: none\`)`,
+    place: inJob(offset),
+    fix,
+    key,
+  };
+}
+
+/** A refusal of lowering with its own rule. */
+function refusal(rule: string, message: string, fix: string, offset: number, key?: string): Finding {
+  return { rule, severity: "error", message, place: inJob(offset), fix, ...(key === undefined ? {} : { key }) };
+}
+
+export function unitsNotSaid(units: string, offset: number): Finding {
+  return refusal(
+    "lower/units",
+    `the job is in ${units} and the dialect has no word for that`,
+    "set `units.programs-in` to the unit system of the controller, and the program is converted",
+    offset,
+    `units.${units}`,
+  );
+}
+
+export function feedModeNotSaid(mode: string, offset: number): Finding {
+  return refusal(
+    "lower/feed-mode",
+    `the operation states its feed in ${mode} mode and the dialect has no word for that`,
+    `state the feeds of the operation per minute, or declare \`feed.${mode}\` if the controller has it`,
+    offset,
+    `feed.${mode}`,
+  );
+}
+
+export function rotaryNotThere(axis: string, offset: number): Finding {
+  return refusal(
+    "lower/rotary",
+    `the job moves ${axis.toUpperCase()} and the machine has no such axis`,
+    `leave ${axis} out of the job, or declare its range under \`machine.travel.${axis}\``,
+    offset,
+    `machine.travel.${axis}`,
+  );
+}
+
+export function compensationNotSaid(key: string, reason: string, fix: string, offset: number): Finding {
+  return refusal("lower/compensation", reason, fix, offset, key);
+}
+
+export function cycleNotSaid(kind: string, key: string, offset: number): Finding {
+  return refusal(
+    "lower/cycle",
+    `the dialect has no fixed cycle for ${kind} holes, and they cannot be written out as single moves`,
+    "make these holes on a controller that has the cycle, or in another way",
+    offset,
+    key,
+  );
+}
+
+export function tooManyChords(count: number, offset: number): Finding {
+  return refusal(
+    "lower/arc",
+    `this arc would take ${String(count)} chords`,
+    "state a coarser `arc.chord-tolerance`, or fewer turns",
+    offset,
+    "arc.chord-tolerance",
+  );
+}
+
+export function roundsToNothing(what: string, key: string, offset: number): Finding {
+  return refusal(
+    "lower/range",
+    `${what} is smaller than the least number that the dialect can write`,
+    "state a larger value in the job, or more decimals in the dialect if the controller takes them",
+    offset,
+    key,
+  );
+}
+
+export function tappingRefused(reason: string, fix: string, offset: number): Finding {
+  return refusal("limit/tapping", reason, fix, offset, "machine.tapping");
+}
+
+export function keptFullCircle(offset: number): Finding {
+  return {
+    rule: "lower/full-circle",
+    severity: "note",
+    message: "the ends of this arc meet after rounding; its sweep in the job is above 180 degrees, so it is written as a full circle",
+    place: inJob(offset),
+  };
+}

@@ -1,0 +1,6 @@
+export { lower } from "./lower.ts";
+export type { LowerRequest } from "./lower.ts";
+export type { LoweredStep } from "./lowered.ts";
+export type { LoweringSummary } from "./state.ts";
+export { writtenFeedMode } from "./feed.ts";
+export { programUnits } from "./units.ts";
