@@ -48,26 +48,34 @@ export function mismatch(start: Point, end: Point, centre: Point): number {
 }
 
 /**
- * The centre as it is written, as an offset from the rounded start on the grid of the centre words.
+ * The centre as it is written, on the grid of the centre words: as an offset from the rounded start, or as a place.
  *
  * Rounding start, end and centre each on its own lets the two radii differ by up to 0.0023 mm at three decimals, which is
  * past the 0.002 mm of NISTIR 6556 3.5.3.2. So the true centre is first projected onto the perpendicular bisector of
- * the rounded ends (worst 0.0014 mm). Where the ends are so close that the projection would shift the centre, the places
- * of the grid around the true centre are searched instead.
+ * the rounded ends (worst 0.0014 mm); that also evens out radii that differ in the job itself. Where the ends are so close that
+ * the projection would carry the centre away, the places of the grid around the true centre are searched instead.
+ *
+ * @param allowed how far the projection may shift the centre, atoms
  */
-export function centreOnGrid(start: Point, end: Point, centre: Point, grid: number): Point {
-  const offset: Point = [centre[0] - start[0], centre[1] - start[1]];
+export function centreOnGrid(start: Point, end: Point, centre: Point, rounding: CentreRounding): Point {
+  const { grid, from, allowed } = rounding;
   const chord: Point = [end[0] - start[0], end[1] - start[1]];
   const chordSquared = chord[0] ** 2 + chord[1] ** 2;
-  const onGrid = (point: Point): Point => [roundToGrid(point[0], grid), roundToGrid(point[1], grid)];
-  if (chordSquared === 0) return onGrid(offset);
-  const along = (offset[0] * chord[0] + offset[1] * chord[1]) / chordSquared - 0.5;
+  const onGrid = (point: Point): Point => [from[0] + roundToGrid(point[0] - from[0], grid), from[1] + roundToGrid(point[1] - from[1], grid)];
+  if (chordSquared === 0) return onGrid(centre);
+  const along = ((centre[0] - start[0]) * chord[0] + (centre[1] - start[1]) * chord[1]) / chordSquared - 0.5;
   const shift: Point = [-along * chord[0], -along * chord[1]];
-  const projected = onGrid([offset[0] + shift[0], offset[1] + shift[1]]);
-  const isNear = Math.hypot(shift[0], shift[1]) <= 1.5 * grid;
-  const absolute = (point: Point): Point => [start[0] + point[0], start[1] + point[1]];
-  if (isNear && mismatch(start, end, absolute(projected)) <= grid * 1.45) return projected;
-  return searchCentre(onGrid(offset), grid, (point) => mismatch(start, end, absolute(point)));
+  if (Math.hypot(shift[0], shift[1]) <= allowed) return onGrid([centre[0] + shift[0], centre[1] + shift[1]]);
+  return searchCentre(onGrid(centre), grid, (point) => mismatch(start, end, point));
+}
+
+/** How a centre is rounded. */
+export interface CentreRounding {
+  /** Least increment of the centre words, atoms. */
+  readonly grid: number;
+  /** Where the increments are counted from: the rounded start, or [0, 0] where centres are written as places. */
+  readonly from: Point;
+  readonly allowed: number;
 }
 
 /** The place of the grid within two cells of `around` that has the least cost; `around` itself where it is as good. */

@@ -5,10 +5,10 @@ import { need } from "./state.ts";
 const fullTurn = 2 * Math.PI;
 
 /**
- * Largest sweep by radius word. NISTIR 6556 3.5.3.1 advises against radius arcs of 165 to 195 degrees, where a small
- * error of the radius moves the centre far.
+ * Largest sweep by radius word. A rounded radius moves the middle of the arc by 1 / cos(sweep / 2) - 1 times its error: 1 at 120
+ * degrees, without bound towards 180. NISTIR 6556 3.5.3.1 advises against sweeps of 165 to 195 degrees for this.
  */
-const largestRadiusSweep = (165 / 180) * Math.PI;
+const largestRadiusSweep = (120 / 180) * Math.PI;
 
 /** Whether the dialect has an arc for this move; otherwise chords take its place. */
 export function canSayArc(state: Lowering, arc: ArcMove): boolean {
@@ -16,6 +16,8 @@ export function canSayArc(state: Lowering, arc: ArcMove): boolean {
   const key = (path: string, example: string) => ({ path, why: "since it has arcs", example, offset: arc.source });
   if (need(state, arcs.form, key("arc.form", "arc: { form: incremental-centre }"), "none" as const) === "none") return false;
   if (!need(state, arcs.planes, key("arc.planes", "arc: { planes: [xy] }"), []).includes(arc.plane)) return false;
+  const plane = `plane.${arc.plane}`;
+  if (!need<boolean>(state, state.capabilities.words[plane], { ...key(plane, `plane: { ${arc.plane}: G1x }`), why: "for its arcs" }, true)) return arc.plane === "xy";
   if (arc.radius < arcs.smallestRadius || arc.radius > arcs.largestRadius) return false;
   if (arc.from === arc.to) return true;
   return need(state, arcs.helix, { ...key("arc.helix", "arc: { helix: yes }"), why: "since it has helices" }, false);

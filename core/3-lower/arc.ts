@@ -3,7 +3,7 @@ import { roundToGrid, rowKind } from "#base";
 import type { JobStep } from "#job";
 import type { ArcPath, Point } from "./arc-geometry.ts";
 import type { ArcMove } from "./arc-move.ts";
-import { alongArc, centreOnGrid, chordCount, distance, sweepOf } from "./arc-geometry.ts";
+import { alongArc, centreOnGrid, chordCount, distance, mismatch, sweepOf } from "./arc-geometry.ts";
 import { canSayArc, largestPiece, needsNewTurn } from "./arc-limits.ts";
 import { keptFullCircle, tooManyChords } from "./findings.ts";
 import { inWrittenMode, lowerFeed, roundFeed } from "./feed.ts";
@@ -136,8 +136,7 @@ function cutPiece(state: Lowering, arc: ArcMove, piece: Piece): void {
     cutLine(state, piece.target, arc, piece.share);
     return;
   }
-  const offset = centreOnGrid(start, end, arc.path.centre, state.grids.centre);
-  const centre: Point = [start[0] + offset[0], start[1] + offset[1]];
+  const centre = roundCentre(state, arc, start, end);
   const lastTurn = piece.sweep - Math.floor(piece.sweep / (2 * Math.PI) - 1e-9) * 2 * Math.PI;
   const written = isRound ? 2 * Math.PI : sweepOf(start, end, centre, arc.path.direction);
   // Ends closer than the grid can tell apart may swap their order, which would turn nothing into a full circle.
@@ -148,6 +147,17 @@ function cutPiece(state: Lowering, arc: ArcMove, piece: Piece): void {
   const height = piece.target[normal] - state.at[normal];
   const path = { start, end, centre };
   writeArcRow(state, arc, { ...piece, path, feed: arcFeed(state, arc, piece, Math.abs(height)) });
+}
+
+/**
+ * The centre of a piece on the grid. The projection may shift it by what rounding makes of it, and by as much as the job's own
+ * radii may differ (0.005 mm or 0.1 %).
+ */
+function roundCentre(state: Lowering, arc: ArcMove, start: Point, end: Point): Point {
+  const grid = state.grids.centre;
+  const from: Point = state.capabilities.arcs.form === "absolute-centre" ? [0, 0] : start;
+  const allowed = 1.5 * Math.max(grid, state.grids.length) + mismatch(arc.path.start, arc.path.end, arc.path.centre);
+  return centreOnGrid(start, end, arc.path.centre, { grid, from, allowed });
 }
 
 /** The feed of one piece: shares of an inverse time, and the projected feed where F means the circle. */

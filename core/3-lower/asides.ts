@@ -1,10 +1,11 @@
-import { roundToGrid } from "#base";
 import type { JobStep } from "#job";
-import { compensationNotSaid, feedModeNotSaid, noWord, roundsToNothing } from "./findings.ts";
+import { lowerDwell } from "./dwell.ts";
+import { compensationNotSaid, feedModeNotSaid } from "./findings.ts";
 import { forgetFeed } from "./feed.ts";
 import type { HolesPlan } from "./holes-plan.ts";
 import { endHoles, startHoles } from "./holes.ts";
 import { writeAside } from "./output.ts";
+import { writtenSpeed } from "./speed.ts";
 import type { Lowering } from "./state.ts";
 import { need } from "./state.ts";
 
@@ -32,9 +33,9 @@ const lowerers: { readonly [Kind in JobStep["kind"]]: (state: Lowering, step: As
     return undefined;
   },
   spindle: (state, step, source) => {
-    state.rpm = step.rpm;
+    state.rpm = writtenSpeed(state, step.rpm, source);
     forgetFeed(state);
-    writeAside(state.output, { kind: "speed-request", rpm: step.rpm }, source);
+    writeAside(state.output, { kind: "speed-request", rpm: state.rpm }, source);
     return undefined;
   },
   coolant: (state, step, source) => {
@@ -51,17 +52,6 @@ const lowerers: { readonly [Kind in JobStep["kind"]]: (state: Lowering, step: As
 export function lowerAside(state: Lowering, step: JobStep, plan: HolesPlan | undefined, source: number): HolesPlan | undefined {
   const lowerOne = lowerers[step.kind] as (state: Lowering, step: JobStep, source: number, plan: HolesPlan | undefined) => HolesPlan | undefined;
   return lowerOne(state, step, source, plan);
-}
-
-/** A dwell on the grid of its word. */
-function lowerDwell(state: Lowering, time: number, source: number): void {
-  const key = { path: "dwell.code", why: "since it dwells", example: "dwell: { code: G04, word: P, unit: s }", offset: source };
-  if (!need<boolean>(state, state.capabilities.words["dwell.code"], key, true)) {
-    state.report(noWord("dwell.code", "a dwell", "leave the dwell out of the job", source));
-  }
-  const written = roundToGrid(time, need(state, state.capabilities.dwellGrid, { ...key, path: "numbers.dwell", example: "3" }, 1));
-  if (written === 0) state.report(roundsToNothing("this dwell", "numbers.dwell", source));
-  writeAside(state.output, { kind: "dwell", time: written }, source);
 }
 
 /** Cutter compensation is passed through as words, or refused. */

@@ -100,7 +100,7 @@ function defineCycle(state: Lowering, levels: Levels, source: number): CycleDefi
   const why = `for its ${levels.holes.cycle} holes`;
   const hasCode = need<boolean>(state, state.capabilities.words[key], { path: key, why, example, offset: source }, false);
   const between = hasCode ? sayableLevel(state, levels, source) : undefined;
-  if (!hasCode || between === undefined || !fitsCycle(state, levels)) {
+  if (!hasCode || between === undefined || !fitsCycle(state, levels, source)) {
     if (isTap) state.report(cycleNotSaid("tap", key, source));
     return undefined;
   }
@@ -119,12 +119,14 @@ function sayableLevel(state: Lowering, levels: Levels, source: number): "initial
 }
 
 /** Whether the controller's cycle does just what the job asks for. */
-function fitsCycle(state: Lowering, levels: Levels): boolean {
+function fitsCycle(state: Lowering, levels: Levels, source: number): boolean {
   const { holes } = levels;
   if (levels.feedOut !== levels.feed) return false;
   if (holes.cycle !== "peck" && holes.cycle !== "chip-break") return true;
-  const fixed = state.capabilities.cycles.backOff[holes.cycle];
-  return holes.backOff === 0 || fixed === undefined || fixed === holes.backOff;
+  if (holes.backOff === 0) return true;
+  const path = `cycles.back-off.${holes.cycle}`;
+  const key = { path, why: `since the job states the back-off of its ${holes.cycle} holes`, example: "cycles: { back-off: { peck: 0.25 } }", offset: source };
+  return need(state, state.capabilities.cycles.backOff[holes.cycle], key, holes.backOff) === holes.backOff;
 }
 
 /** The dwell of a cycle on its grid, at least one increment. */

@@ -4,3 +4,4 @@ export type { LoweredStep } from "./lowered.ts";
 export type { LoweringSummary } from "./state.ts";
 export { writtenFeedMode } from "./feed.ts";
 export { programUnits } from "./units.ts";
+export { onProgramGrid } from "./program-grid.ts";

@@ -1,7 +1,8 @@
-import { axisBit, roundToGrid, rowKind } from "#base";
+import { axisBit, rowKind } from "#base";
+import { lowerDwell } from "./dwell.ts";
 import type { HolesPlan } from "./holes-plan.ts";
 import { knownAxes } from "./motion.ts";
-import { writeAside, writeRow } from "./output.ts";
+import { writeRow } from "./output.ts";
 import type { Lowering } from "./state.ts";
 
 /** Where one hole is, on the grid. */
@@ -18,10 +19,7 @@ export function drillLonghand(state: Lowering, plan: HolesPlan, hole: Hole): voi
   toHeight(state, plan.retract, source, 0);
   if (plan.holes.cycle === "peck" || plan.holes.cycle === "chip-break") drillPecks(state, plan, source);
   else toHeight(state, plan.depth, source, plan.feed);
-  if (plan.holes.dwell > 0) {
-    const grid = state.capabilities.dwellGrid ?? 1;
-    writeAside(state.output, { kind: "dwell", time: Math.max(grid, roundToGrid(plan.holes.dwell, grid)) }, source);
-  }
+  if (plan.holes.dwell > 0) lowerDwell(state, plan.holes.dwell, source);
   const feedsOut = plan.holes.cycle === "bore" || plan.holes.cycle === "ream";
   if (feedsOut) toHeight(state, plan.retract, source, plan.feedOut);
   toHeight(state, plan.level, source, 0);

@@ -9,6 +9,7 @@ import { lowerHole } from "./holes.ts";
 import type { LoweredStep } from "./lowered.ts";
 import { lowerLine, lowerLines, lowerRapid, rapidZ, takeTarget } from "./motion.ts";
 import { createOutput, drain, finish, writeAside } from "./output.ts";
+import { writtenSpeed } from "./speed.ts";
 import type { Lowering, LoweringSummary } from "./state.ts";
 import { gridsOf, rounded } from "./state.ts";
 
@@ -44,7 +45,7 @@ export function* lower(request: LowerRequest): Generator<Batch<LoweredStep>> {
     let plan: HolesPlan | undefined;
     let source = operation.source;
     for (const moves of request.moves(operation)) {
-      if (moves.abc && !state.output.rotary) throw new Error("a job turned rotary after its first operation was lowered");
+      if (moves.abc && !state.output.rotary) yield* becomeRotary(state);
       for (let row = 0; row < moves.count; row++) {
         source = moves.source[row];
         if (moves.kind[row] === rowKind.aside) plan = lowerAside(state, moves.asides[moves.aside[row]], plan, source);
@@ -92,7 +93,9 @@ function createLowering(request: LowerRequest, operation: Operation): Lowering {
     told,
     operation,
     grids: gridsOf(capabilities, units, told, report),
-    output: createOutput(machine.travel.a !== undefined || machine.travel.b !== undefined || machine.travel.c !== undefined),
+    output: createOutput(false),
+    rotary: 0,
+    unstated: 0,
     exact: new Float64Array(6),
     at: new Float64Array(6),
     atStart: true,
@@ -104,14 +107,22 @@ function createLowering(request: LowerRequest, operation: Operation): Lowering {
   };
 }
 
+/** From the first batch with rotary words on, rows have columns for a, b and c. */
+function* becomeRotary(state: Lowering): Generator<Batch<LoweredStep>> {
+  yield* finish(state.output);
+  state.output = createOutput(true);
+}
+
 /** Nothing carries over from one operation to the next: Z stands at clearance, plane and feed mode are restated. */
 function startOperation(state: Lowering, operation: Operation): void {
   state.operation = operation;
   state.atStart = true;
   state.plane = "xy";
   state.feedMode = writtenFeedMode(operation.feedMode, state.capabilities.words);
-  state.rpm = operation.spindle?.rpm ?? 0;
+  state.rpm = operation.spindle ? writtenSpeed(state, operation.spindle.rpm, operation.source) : 0;
   forgetFeed(state);
+  state.rotary = 0;
+  state.unstated = 0;
   state.exact[2] = operation.clearance;
   state.at[2] = rounded(state, 2);
   writeAside(state.output, { kind: "operation-start", index: state.job.operations.indexOf(operation) }, operation.source);

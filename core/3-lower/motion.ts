@@ -16,6 +16,8 @@ export function takeTarget(state: Lowering, moves: Batch<JobStep>, row: number):
   if (stated & axisBit.y) state.exact[1] = moves.y[row];
   if (stated & axisBit.z) state.exact[2] = moves.z[row];
   if ((stated & rotaryAxes) === 0 || !moves.abc) return;
+  state.unstated |= stated & rotaryAxes & ~state.rotary;
+  state.rotary |= stated & rotaryAxes;
   for (let axis = 0; axis < 3; axis++) {
     if ((stated & (axisBit.a << axis)) === 0) continue;
     const name = axes[3 + axis];
@@ -26,9 +28,9 @@ export function takeTarget(state: Lowering, moves: Batch<JobStep>, row: number):
   }
 }
 
-/** The axes that every row of this program knows: the linear ones, and the rotary ones where the job has them. */
+/** The axes whose places are known: the linear ones, and the rotary ones that the operation has named. */
 export function knownAxes(state: Lowering): number {
-  return state.output.rotary ? linearAxes | rotaryAxes : linearAxes;
+  return linearAxes | state.rotary;
 }
 
 /** Where the tool is to stand, on the grid. */
@@ -44,9 +46,8 @@ function moveAxes(state: Lowering, target: Float64Array, mask: number, source: n
 
 /** The first rapid of an operation: X and Y at clearance, and Z behind it where it is named. */
 function lowerFirstRapid(state: Lowering, target: Float64Array, source: number): void {
-  const rotary = state.output.rotary ? rotaryAxes : 0;
   state.atStart = false;
-  moveAxes(state, target, xyBits | rotary, source, { kind: rowKind.rapid, feed: 0 });
+  moveAxes(state, target, xyBits | state.rotary, source, { kind: rowKind.rapid, feed: 0 });
   if (target[2] !== state.at[2]) moveAxes(state, target, axisBit.z, source, { kind: rowKind.rapid, feed: 0 });
 }
 
@@ -163,7 +164,7 @@ function appendLine(state: Lowering, moved: number, source: number): void {
   const index = batch.count++;
   batch.kind[index] = rowKind.line;
   batch.frame[index] = 0;
-  batch.known[index] = batch.abc ? linearAxes | rotaryAxes : linearAxes;
+  batch.known[index] = linearAxes | state.rotary;
   batch.stated[index] = moved;
   batch.x[index] = at[0];
   batch.y[index] = at[1];

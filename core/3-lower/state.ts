@@ -26,7 +26,7 @@ export interface Lowering {
   readonly machine: MachineFacts;
   readonly units: UnitSystem;
   readonly grids: Grids;
-  readonly output: Output;
+  output: Output;
   readonly report: Report;
   readonly summary: LoweringSummary;
   operation: Operation;
@@ -36,6 +36,10 @@ export interface Lowering {
   readonly at: Float64Array;
   /** Whether the first rapid of the operation is still to come. */
   atStart: boolean;
+  /** Mask of the rotary axes that the operation has named, so that their places are known. */
+  rotary: number;
+  /** Those of them that no row has stated yet. */
+  unstated: number;
   plane: Plane;
   /** The feed mode that the program is in, which may differ from the operation's. */
   feedMode: FeedMode;
@@ -44,7 +48,7 @@ export interface Lowering {
   /** The last feed as the job states it and as it is written, so that a run of one feed is rounded once. */
   rawFeed: number;
   feed: number;
-  /** Rotary axes that were reported as missing, as a mask, and keys that were reported. */
+  /** Subjects that were reported, so that each is told once. */
   readonly told: Set<string>;
 }
 
@@ -86,9 +90,10 @@ export function gridsOf(capabilities: Capabilities, units: UnitSystem, told: Set
   };
 }
 
-/** The bits of the axes whose rounded place differs from where the tool stands. */
+/** The bits of the axes whose rounded place differs from where the tool stands, or that are named for the first time. */
 export function movedAxes(state: Lowering, target: Float64Array): number {
-  let moved = 0;
+  let moved = state.unstated;
+  state.unstated = 0;
   for (let axis = 0; axis < axes.length; axis++) if (target[axis] !== state.at[axis]) moved |= 1 << axis;
   return moved;
 }

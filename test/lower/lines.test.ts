@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { rowKind } from "#base";
-import { lowerMoves, mm } from "./lowering.ts";
+import type { Batch, MachineFacts } from "#base";
+import { axisBit, createBatch, rowKind } from "#base";
+import type { JobStep } from "#job";
+import { batchOf, lowerBatches, lowerMoves, machine, mm } from "./lowering.ts";
 
 const start = { rapid: { x: 0, y: 0 } };
 
@@ -75,5 +77,38 @@ describe("feeds", () => {
   it("refuses a feed that rounds to nothing", () => {
     const { findings } = lowerMoves([start, { line: { x: 1 }, feed: 0.01 }]);
     expect(findings.map((finding) => finding.rule)).toEqual(["lower/range"]);
+  });
+});
+
+describe("rotary axes", () => {
+  const withA = { ...machine, travel: { a: [0, 360_000_000] } } as unknown as MachineFacts;
+  const rotaryMoves = (): Batch<JobStep> => {
+    const batch = createBatch<JobStep>(4, true);
+    const plain = batchOf([start, { line: { x: 1 } }]);
+    for (let row = 0; row < 2; row++) {
+      batch.kind[row] = plain.kind[row];
+      batch.stated[row] = plain.stated[row];
+      batch.x[row] = plain.x[row];
+      batch.feed[row] = plain.feed[row];
+      batch.aside[row] = -1;
+    }
+    if (batch.abc) batch.abc[0][1] = 90_000_400;
+    batch.stated[1] |= axisBit.a;
+    batch.count = 2;
+    return batch;
+  };
+
+  it("knows a rotary axis once the operation names it, on the grid of its word", () => {
+    const { motion, findings } = lowerBatches([rotaryMoves()], { machine: withA });
+    expect(findings).toEqual([]);
+    expect(motion.map((row) => [row.known, row.stated, row.a])).toEqual([
+      [7, 3, 0],
+      [15, 9, 90_000_000],
+    ]);
+  });
+
+  it("refuses a rotary axis that the machine does not have", () => {
+    const { findings } = lowerBatches([rotaryMoves()]);
+    expect(findings.map((finding) => [finding.rule, finding.key])).toEqual([["lower/rotary", "machine.travel.a"]]);
   });
 });

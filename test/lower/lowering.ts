@@ -25,7 +25,7 @@ export interface Place {
 export function capabilities(changes: Partial<Capabilities> = {}): Capabilities {
   const words = Object.fromEntries(
     [
-      "units.mm", "units.inch", "feed.per-minute", "feed.per-revolution", "feed.inverse-time", "dwell.code",
+      "plane.xy", "plane.zx", "plane.yz", "units.mm", "units.inch", "feed.per-minute", "feed.per-revolution", "feed.inverse-time", "dwell.code",
       "compensation.off", "compensation.left", "compensation.right",
       "cycles.drill", "cycles.dwell", "cycles.peck", "cycles.chip-break", "cycles.tap", "cycles.tap-left", "cycles.ream", "cycles.bore-dwell",
     ].map((key) => [key, true]),
@@ -146,6 +146,8 @@ export interface Row {
   readonly x: number;
   readonly y: number;
   readonly z: number;
+  /** Micro-degrees. */
+  readonly a: number;
   readonly feed: number;
   readonly c1: number;
   readonly c2: number;
@@ -164,11 +166,20 @@ export interface Lowered {
   readonly dropped: number;
 }
 
+export interface LowerOptions {
+  readonly capabilities?: Partial<Capabilities>;
+  readonly operation?: Partial<Operation>;
+  readonly machine?: MachineFacts;
+  readonly units?: "mm" | "inch";
+}
+
 /** Lowers one operation of these moves. */
-export function lowerMoves(
-  moves: readonly Move[],
-  options: { capabilities?: Partial<Capabilities>; operation?: Partial<Operation>; machine?: MachineFacts; units?: "mm" | "inch" } = {},
-): Lowered {
+export function lowerMoves(moves: readonly Move[], options: LowerOptions = {}): Lowered {
+  return lowerBatches([batchOf(moves)], options);
+}
+
+/** Lowers one operation whose moves come in these batches. */
+export function lowerBatches(input: readonly Batch<JobStep>[], options: LowerOptions = {}): Lowered {
   const one = operation(options.operation);
   const findings: Finding[] = [];
   const summary = { moves: 0, dropped: 0 };
@@ -176,7 +187,7 @@ export function lowerMoves(
   const batches = lower({
     job: jobOf(one, options.units ?? "mm"),
     operations: [one],
-    moves: () => [batchOf(moves)],
+    moves: () => input,
     capabilities: capabilities(options.capabilities),
     machine: options.machine ?? machine,
     units: options.units ?? "mm",
@@ -195,6 +206,7 @@ function rowAt(batch: Batch<LoweredStep>, row: number): Row {
     x: batch.x[row],
     y: batch.y[row],
     z: batch.z[row],
+    a: batch.abc?.[0][row] ?? 0,
     feed: batch.feed[row],
     c1: batch.c1[row],
     c2: batch.c2[row],
