@@ -1,5 +1,6 @@
 /*
- * Makes the package: core/9-cli/main.ts -> dist/cli.js, core/index.ts -> dist/index.js and dist/index.d.ts.
+ * Makes the package: core/9-cli/main.ts -> dist/cli.js, core/index.ts -> dist/index.js and dist/index.d.ts,
+ * and the shipped dialects -> dist/dialects.
  *
  * Everything is made in a folder aside and swapped in at the end, so that a failed build leaves the last good one, and a
  * command that runs meanwhile never meets half of the new one.
@@ -8,6 +9,8 @@ import { mkdirSync, renameSync, rmSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { bundleCommand, bundleLibrary } from "./bundle.ts";
 import { writeDeclarations } from "./declarations.ts";
+import { buildShippedDialects } from "./dialects.ts";
+import { writeIdentity } from "./identity.ts";
 import { writeLicences } from "./licences.ts";
 
 const root = resolve(import.meta.dirname, "../..");
@@ -18,8 +21,10 @@ const target = join(root, "dist");
 async function build(): Promise<void> {
   const command = await bundleCommand(root, staging);
   const library = await bundleLibrary(root, staging);
+  await buildShippedDialects(staging);
   writeDeclarations(root, staging);
   writeLicences(root, staging, [command, library]);
+  writeIdentity(staging);
 }
 
 mkdirSync(staging, { recursive: true });

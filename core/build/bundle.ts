@@ -24,14 +24,14 @@ const requireBanner = [
 ].join("\n");
 
 /**
- * core/9-cli/main.ts -> OUT/cli.js. What main.ts reaches by `import()` becomes a chunk that is loaded when it is needed.
+ * core/9-cli/main.ts -> OUT/cli.js, and the thread for long work -> OUT/worker.js. What main.ts reaches by `import()` becomes a chunk that is loaded when it is needed.
  * Returns what esbuild knows of the files it read.
  */
 export async function bundleCommand(root: string, out: string): Promise<Metafile> {
   const result = await build({
     ...shared,
     absWorkingDir: root,
-    entryPoints: { cli: "core/9-cli/main.ts" },
+    entryPoints: { cli: "core/9-cli/main.ts", worker: "core/9-cli/work/worker.ts" },
     outdir: out,
     splitting: true,
     chunkNames: "chunks/[name]-[hash]",

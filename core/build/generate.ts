@@ -18,6 +18,7 @@ const products: readonly Product[] = [
   schemaValidator("schemas/dialect.schema.json", "core/2-dialect/dialect-validator.generated.ts", {
     validateDialect: "",
   }),
+  schemaValidator("schemas/setup.schema.json", "core/2-dialect/setup-validator.generated.ts", { validateSetup: "" }),
 ];
 
 async function generate(product: Product): Promise<"current" | "written" | "missing"> {

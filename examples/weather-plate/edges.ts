@@ -102,7 +102,7 @@ export function profile(): Move[] {
   const fineStart = contourStart(fine, "cw", fineX);
   return [
     rapid({ ...start }),
-    { pause: "put M8 screws through the four corner holes into the spoil board", park: true },
+    { pause: "put M8 screws through the four corner holes into the spoil board" },
     rapid({ z: feedStart }),
     line({ z: 0.2 }, feeds.plunge),
     ...passes,

@@ -21,11 +21,11 @@ const drillThrough = -11.5;
 
 const holeOperations: Operation[] = [
   {
-    id: "op20", name: "Spot and chamfer the drilled holes to 4.8 mm", tool: 2, spindle: clockwise(speeds.spot), coolant: "mist", hood: "down",
+    id: "op20", name: "Spot and chamfer the drilled holes to 4.8 mm", tool: 2, spindle: clockwise(speeds.spot), coolant: "mist",
     moves: holes(feeds.spot, { kind: "dwell", at: [...ventHoles, ...mountingHoles.slice(1, 3), ...dowelHoles, ...mountingHoles.slice(3), ...mountingHoles.slice(0, 1), ...standoffHoles], depth: -2.4, dwell: 0.1 }),
   },
   {
-    id: "op30", name: "Drill 3.8 mm", tool: 3, spindle: clockwise(speeds.drill), coolant: ["mist", "air"], hood: "down",
+    id: "op30", name: "Drill 3.8 mm", tool: 3, spindle: clockwise(speeds.drill), coolant: "mist",
     moves: [
       ...holes(feeds.drill, { kind: "drill", at: dowelHoles, depth: drillThrough }),
       { rapid: { z: clearance } },
@@ -39,24 +39,24 @@ const holeOperations: Operation[] = [
     ],
   },
   {
-    id: "op40", name: "Ream the dowel holes 4 H7", tool: 4, spindle: clockwise(speeds.ream), coolant: "mist", hood: "down",
+    id: "op40", name: "Ream the dowel holes 4 H7", tool: 4, spindle: clockwise(speeds.ream), coolant: "mist",
     moves: holes(feeds.ream, { kind: "ream", at: dowelHoles, depth: -10.6, feedOut: 720 }),
   },
 ];
 
-const mill = { tool: 5, spindle: clockwise(speeds.mill), coolant: ["mist", "air"], hood: "down" };
+const mill = { tool: 5, spindle: clockwise(speeds.mill), coolant: "mist" };
 
 const operations: Operation[] = [
-  { id: "op10", name: "Face", tool: 1, spindle: clockwise(speeds.face), coolant: "mist", hood: "down", moves: face() },
+  { id: "op10", name: "Face", tool: 1, spindle: clockwise(speeds.face), coolant: "mist", moves: face() },
   ...holeOperations,
   { id: "op50", name: "Bore the corner holes to 8.4 mm", ...mill, path: "exact", moves: mountingBores() },
   { id: "op60", name: "Bore the bearing of the vane", ...mill, path: "exact", moves: vaneBearing() },
   { id: "op70", name: "Sensor pocket, roughing", ...mill, path: "blend", tolerance: 0.02, moves: pocketRoughing() },
   { id: "op80", name: "Cable slot", ...mill, moves: cable() },
   { id: "op90", name: "Grooves of the cross level", ...mill, moves: levelGrooves() },
-  { id: "op100", name: "Sensor pocket, wall to size with compensation", ...mill, spindle: clockwise(speeds.finish), coolant: "air", moves: pocketFinish() },
-  { id: "op110", name: "Chamfers", tool: 2, spindle: clockwise(speeds.chamfer), coolant: "mist", hood: "down", moves: chamfers() },
-  { id: "op120", name: "Engrave the wind rose", tool: 6, spindle: clockwise(speeds.engrave), coolant: "air", hood: "up", clearance: engravingClearance, path: "blend", tolerance: 0.01, moves: engraving() },
+  { id: "op100", name: "Sensor pocket, wall to size with compensation", ...mill, spindle: clockwise(speeds.finish), coolant: "mist", moves: pocketFinish() },
+  { id: "op110", name: "Chamfers", tool: 2, spindle: clockwise(speeds.chamfer), coolant: "mist", moves: chamfers() },
+  { id: "op120", name: "Engrave the wind rose", tool: 6, spindle: clockwise(speeds.engrave), coolant: "mist", hood: "up", clearance: engravingClearance, path: "blend", tolerance: 0.01, moves: engraving() },
   { id: "op130", name: "Outline with six tabs", ...mill, hood: "up", moves: profile() },
 ];
 

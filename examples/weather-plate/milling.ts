@@ -132,7 +132,7 @@ export function pocketFinish(): Move[] {
   return [
     rapid({ x: x - lead, y: low + lead + 10 }),
     { dwell: 1.5 },
-    { note: "air has cleared the pocket of chips" },
+    { note: "the pocket is clear of chips before the finishing pass" },
     rapid({ z: feedStart }),
     line({ z: pocketFloor }, feeds.plunge),
     { comp: "left" },

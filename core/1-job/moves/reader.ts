@@ -1,0 +1,222 @@
+import type { Batch, ByteSource, Finding, Report } from "#base";
+import { batchRows, createBatch } from "#base";
+import { more } from "../findings.ts";
+import type { Job, JobStep, Operation, Tool } from "../job.ts";
+import type { Scale } from "../scan/number.ts";
+import { scales } from "../scan/number.ts";
+import type { Scanner } from "../scan/scanner.ts";
+import { createScanner, fail, offsetOf, windowBytes } from "../scan/scanner.ts";
+import type { Words } from "../scan/words.ts";
+import { createWords } from "../scan/words.ts";
+
+/** Keys of a move: the kinds first, then what stands beside them. */
+export const moveKeys = [
+  "rapid",
+  "line",
+  "arc",
+  "holes",
+  "path",
+  "dwell",
+  "pause",
+  "note",
+  "spindle",
+  "coolant",
+  "comp",
+  "feed",
+  "turn",
+  "plane",
+  "turns",
+  "optional",
+  "park",
+] as const;
+
+export type MoveKey = (typeof moveKeys)[number];
+
+/** Kinds of moves. */
+export const moveKinds = moveKeys.slice(0, 11) as readonly Exclude<MoveKey, BesideKey>[];
+
+/** Keys that stand beside that of the kind. */
+export type BesideKey = "feed" | "turn" | "plane" | "turns" | "optional" | "park";
+
+export type MoveKind = Exclude<MoveKey, BesideKey>;
+
+export const moveWords: Words = createWords(moveKeys);
+
+/** Index of a key, which is its bit in `Move.seen`, too. */
+export const keyIndex = Object.fromEntries(moveKeys.map((key, index) => [key, index])) as Readonly<Record<MoveKey, number>>;
+
+/** Places of numbers in `Move.values`; x to c are in the order of the axis bits. */
+export const slot = {
+  x: 0,
+  y: 1,
+  z: 2,
+  a: 3,
+  b: 4,
+  c: 5,
+  cx: 6,
+  cy: 7,
+  cz: 8,
+  feed: 9,
+  dwell: 10,
+  rpm: 11,
+  top: 12,
+  depth: 13,
+  retract: 14,
+  peck: 15,
+  backOff: 16,
+  lead: 17,
+  feedOut: 18,
+  turns: 19,
+} as const;
+
+/** The move at hand; one object for all moves. */
+export interface Move {
+  /** Byte offset of its brace. */
+  source: number;
+  /** Byte offset of the value of its kind. */
+  valueAt: number;
+  /** Index of its kind among the keys; -1 while none is seen. */
+  kind: number;
+  /** Bits of the keys seen, by `keyIndex`. */
+  seen: number;
+  /** Byte offset of each key seen. */
+  readonly keyAt: Float64Array;
+  /** Bits of the words seen in the value: axes by `axisBit`, or keys of an arc or of holes. */
+  words: number;
+  /** Byte offset of each word seen in an arc or in holes. */
+  readonly wordAt: Float64Array;
+  /** Numbers in base units, by `slot`. */
+  readonly values: Float64Array;
+  /** Index of the word chosen: turn, plane, kind of holes or of a path, level between holes, compensation. */
+  turn: number;
+  plane: number;
+  choice: number;
+  between: number;
+  optional: boolean;
+  park: boolean;
+  text: string;
+  media: JobStep & { readonly kind: "coolant" };
+  /** Byte offset of the list of points or holes; -1 where there is none. */
+  listAt: number;
+  /** Whether a finding leaves its meaning open. */
+  faulty: boolean;
+}
+
+/** Points or holes that are being read one by one; row kind -1 while there are none. */
+export interface Stream {
+  row: number;
+  /** Numbers in each: 2 or 3. */
+  size: number;
+  /** Effective feed. */
+  feed: number;
+  /** Byte offset behind the move, where reading goes on afterwards. */
+  after: number;
+  /** Whether the list has been opened. */
+  open: boolean;
+  /** Whether another element follows. */
+  more: boolean;
+}
+
+/** The state of reading the moves of one operation. */
+export interface MoveReader {
+  readonly scanner: Scanner;
+  readonly report: Report;
+  readonly operation: Operation;
+  readonly tool: Tool | undefined;
+  readonly length: Scale;
+  readonly feedScale: Scale;
+  readonly move: Move;
+  readonly stream: Stream;
+  batch: Batch<JobStep>;
+  /** Place of the tool tip: x, y, z in atoms. */
+  readonly place: Float64Array;
+  /** Whether a motion has been read. */
+  moved: boolean;
+  /** Feed that holds, in the unit of the feed mode; 0: none. */
+  feed: number;
+  /** Milli-rpm; 0 without a spindle. */
+  rpm: number;
+  compensated: boolean;
+  /** Whether a fault has left the place or the feed open, so that what depends on them is not checked. */
+  lost: boolean;
+  errors: number;
+  /** Whether a move is read whose rows are still to be written. */
+  held: boolean;
+}
+
+/** Sizes that tests make small. */
+export interface ReadingSizes {
+  /** Bytes read at a time. */
+  readonly windowBytes: number;
+  /** Rows in a batch, at least 2. */
+  readonly rows: number;
+}
+
+export const readingSizes: ReadingSizes = { windowBytes, rows: batchRows };
+
+/** Errors in the moves of one operation after which reading stops. */
+const mostErrors = 50;
+
+export function createReader(
+  source: ByteSource,
+  job: Job,
+  operation: Operation,
+  report: Report,
+  sizes: ReadingSizes,
+): MoveReader {
+  const { start, end } = operation.moves;
+  const counted: Report = (finding) => count(reader, finding, report);
+  const reader: MoveReader = {
+    scanner: createScanner(source, counted, { from: start, to: end }, sizes.windowBytes),
+    report: counted,
+    operation,
+    tool: job.tools.find(({ number }) => number === operation.tool),
+    length: scales[job.units],
+    feedScale: operation.feedMode === "inverse-time" ? scales.perMinute : scales[job.units],
+    move: createMove(),
+    stream: { row: -1, size: 0, feed: 0, after: 0, open: false, more: false },
+    batch: createBatch<JobStep>(sizes.rows),
+    place: Float64Array.of(0, 0, operation.clearance),
+    moved: false,
+    feed: 0,
+    rpm: operation.spindle?.rpm ?? 0,
+    compensated: false,
+    lost: false,
+    errors: 0,
+    held: false,
+  };
+  return reader;
+}
+
+function createMove(): Move {
+  return {
+    source: 0,
+    valueAt: 0,
+    kind: -1,
+    seen: 0,
+    keyAt: new Float64Array(moveKeys.length),
+    words: 0,
+    wordAt: new Float64Array(16),
+    values: new Float64Array(Object.keys(slot).length),
+    turn: 0,
+    plane: 0,
+    choice: 0,
+    between: 0,
+    optional: false,
+    park: false,
+    text: "",
+    media: { kind: "coolant", media: [] },
+    listAt: -1,
+    faulty: false,
+  };
+}
+
+/** A thousand moves with the same fault are told once and again, but not a thousand times. */
+function count(reader: MoveReader, finding: Finding, report: Report): void {
+  report(finding);
+  if (finding.severity !== "error") return;
+  reader.errors++;
+  if (reader.errors !== mostErrors) return;
+  reader.errors++;
+  fail(reader.scanner, more(offsetOf(reader.scanner), mostErrors));
+}

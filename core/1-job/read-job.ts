@@ -1,0 +1,71 @@
+import type { ByteSource, Finding, Report } from "#base";
+import { byteOrderMark, emptyJob, headTooLarge, notText, otherEncoding, wrongType } from "./findings.ts";
+import { checkHead } from "./head/check-head.ts";
+import { fitsSchema } from "./head/fits-schema.ts";
+import { toJob } from "./head/to-job.ts";
+import { readTree } from "./head/tree.ts";
+import type { Job } from "./job.ts";
+import type { JobSchema } from "./job-schema.generated.ts";
+import { readMoves } from "./read-moves.ts";
+import type { Scanner } from "./scan/scanner.ts";
+import { createScanner, ensure, fail, largestHead, offsetOf, peek, windowBytes } from "./scan/scanner.ts";
+
+/**
+ * Reads a job's head: everything but the moves, whose spans it keeps for `readMoves`. The source is read once, in
+ * windows; memory does not grow with the moves.
+ *
+ * @param source the job as JSON, UTF-8; of any size
+ * @param report gets each finding with its place in the source
+ * @param window bytes read at a time
+ * @returns the head in base units; undefined if there is an error, and then the moves have been checked as well, if
+ *   that was possible
+ */
+export function readJob(source: ByteSource, report: Report, window: number = windowBytes): Job | undefined {
+  let errors = 0;
+  const counted: Report = (finding) => {
+    if (finding.severity === "error") errors++;
+    report(finding);
+  };
+  const scanner = createScanner(source, counted, { from: 0, to: Math.min(source.size, largestHead) }, window);
+  checkBeginning(scanner);
+  const tree = scanner.failed ? undefined : readTree(scanner);
+  if (tree === undefined || !fitsSchema(tree, counted)) return undefined;
+  const job = toJob(tree, tree.value as JobSchema, counted);
+  checkHead(job, tree, counted);
+  if (errors === 0) return job;
+  // Nobody will read the moves of a job that is refused, so their findings are gathered here.
+  for (const operation of job.operations) for (const _ of readMoves(source, job, operation, report));
+  return undefined;
+}
+
+/** Tells an empty file, another encoding and binary data from a job before anything else is read. */
+function checkBeginning(scanner: Scanner): void {
+  ensure(scanner, 4);
+  const finding = firstBytes([...scanner.bytes.subarray(0, Math.min(4, scanner.end))]) ?? firstValue(scanner);
+  if (finding) fail(scanner, finding);
+}
+
+/** First bytes of encodings that are not read; without a mark, the zeros around a bracket show them. */
+const otherBeginnings: readonly (readonly number[])[] = [
+  [0xff, 0xfe],
+  [0xfe, 0xff],
+  [0x7b, 0],
+  [0, 0x7b],
+  [0, 0, 0, 0x7b],
+  [0, 0, 0xfe, 0xff],
+];
+
+function firstBytes(bytes: readonly number[]): Finding | undefined {
+  const beginsWith = (beginning: readonly number[]): boolean =>
+    beginning.every((byte, index) => bytes[index] === byte);
+  if (beginsWith([0xef, 0xbb, 0xbf])) return byteOrderMark();
+  return otherBeginnings.some(beginsWith) ? otherEncoding() : undefined;
+}
+
+function firstValue(scanner: Scanner): Finding | undefined {
+  const byte = peek(scanner);
+  const offset = offsetOf(scanner);
+  if (byte === 0x7b) return undefined;
+  if (byte === 0) return offset < scanner.source.size ? headTooLarge(offset) : emptyJob();
+  return byte < 32 || byte > 126 ? notText(offset) : wrongType(offset, "The job", "an object");
+}

@@ -1,0 +1,67 @@
+import { allCodeKeys, codeAt } from "./code-keys.ts";
+import type { ExtraCode, Format } from "./dialect.ts";
+import type { Resolving } from "./resolving.ts";
+import { isNone, nodeAt } from "./tree.ts";
+
+/** Every letter that the dialect writes has its place in `blocks.order`; a word without a place would have no order. */
+export function checkAddresses(resolving: Resolving, format: Format): void {
+  const used = [...lettersOfKeys(resolving), ...lettersOfForms(resolving, format), ...lettersOfExtraCodes(format.extraCodes)];
+  for (const { letter, key } of used) {
+    if (format.order.includes(letter)) continue;
+    const message = `The letter ${letter}, which \`${key}\` writes, has no place in \`blocks.order\`.`;
+    resolving.fail("dialect/order", "blocks.order", message, `Put ${letter} where the controller wants it.`);
+  }
+  const first = format.order[0];
+  if (format.blockNumber !== null && first !== "N") {
+    resolving.fail("dialect/order", "blocks.order", "Block numbers stand first in a block.", "Begin the order with N.");
+  }
+}
+
+interface UsedLetter {
+  readonly letter: string;
+  readonly key: string;
+}
+
+/** Keys whose value is a letter. */
+const letterKeys = [
+  "dwell.word",
+  "compensation.word",
+  "length-offset.word",
+  "path.tolerance-word",
+  "arc.turns-word",
+  "cycles.words.retract",
+  "cycles.words.peck",
+  "cycles.words.dwell",
+] as const;
+
+function lettersOfKeys({ tree }: Resolving): UsedLetter[] {
+  return letterKeys.flatMap((key) => {
+    const node = nodeAt(tree, key);
+    return node?.kind !== "scalar" || isNone(node) ? [] : [{ letter: String(node.value), key }];
+  });
+}
+
+/** Letters of the words that every program has, of codes, arcs and the axes that the machine has. */
+function lettersOfForms({ tree }: Resolving, format: Format): UsedLetter[] {
+  const codes = allCodeKeys().flatMap((key) => {
+    const code = codeAt(tree, key);
+    return code === undefined || code === null ? [] : [{ letter: code.letter, key }];
+  });
+  const { form, radiusWord } = format.arc;
+  const centre = form === "incremental-centre" || form === "absolute-centre";
+  const rotary = ["a", "b", "c"].filter((axis) => nodeAt(tree, `machine.travel.${axis}`) !== undefined);
+  return [
+    ...codes,
+    ...[..."XYZ"].map((letter) => ({ letter, key: "motion" })),
+    { letter: "F", key: "feed" },
+    { letter: "S", key: "spindle" },
+    ...(form === "radius" ? [{ letter: radiusWord, key: "arc.radius-word" }] : []),
+    ...(centre ? [..."IJK"].map((letter) => ({ letter, key: "arc.form" })) : []),
+    ...rotary.map((axis) => ({ letter: axis.toUpperCase(), key: `machine.travel.${axis}` })),
+    ...(format.codes.toolChange ? [{ letter: "T", key: "tools" }] : []),
+  ];
+}
+
+function lettersOfExtraCodes(extraCodes: readonly ExtraCode[]): UsedLetter[] {
+  return extraCodes.flatMap(({ letter, words, key }) => [letter, ...Object.keys(words)].map((one) => ({ letter: one, key })));
+}

@@ -1,0 +1,74 @@
+import type { ConfirmationName, MachineFacts, SignalName } from "#base";
+import type { Dialect, IdiomValue } from "./dialect.ts";
+import type { Resolving } from "./resolving.ts";
+import { asYaml } from "./resolving.ts";
+import { nodeAt } from "./tree.ts";
+
+/** A confirmation by wait needs its signal, a word for the wait, and a wait that does not go on when its time is up. */
+export function checkWaits(resolving: Resolving, { machine, format }: Dialect): void {
+  const idiom = format.idioms["wait-signal"];
+  const says = (value: IdiomValue): boolean => idiom?.blocks.flat().some((part) => "value" in part && part.value === value) === true;
+  checkInputs(resolving, machine.signals);
+  if (says("level")) needKeys(resolving, [["wait.on", 1], ["wait.off", 0]]);
+  else if (idiom !== undefined) checkLevels(resolving, machine.signals);
+  if (says("timeout")) needKeys(resolving, [["wait.timeout-unit", "s"], ["numbers.timeout", 1]]);
+  if (format.waitValues !== undefined && format.waitValues.on === format.waitValues.off) {
+    resolving.fail("dialect/signal", "wait.off", "The levels on and off are the same number.", "State two numbers.");
+  }
+  for (const [name, confirmation] of Object.entries(machine.confirm)) {
+    if (confirmation.by !== "wait") continue;
+    checkSignal(resolving, name as ConfirmationName, confirmation.signal, machine);
+    if (idiom === undefined) {
+      const message = `\`confirm.${name}\` waits on a signal, but the dialect has no words for a wait.`;
+      resolving.fail("dialect/undeclared", "idioms.wait-signal", message, wordsOfWait);
+    } else if (nodeAt(resolving.tree, `confirm.${name}.timeout`) !== undefined && !says("timeout")) {
+      const message = "The words of the wait have no place for a timeout.";
+      const fix = "Name {{timeout}} in `idioms.wait-signal`, or leave the timeout out.";
+      resolving.fail("dialect/confirm", `confirm.${name}.timeout`, message, fix);
+    }
+  }
+}
+
+const wordsOfWait = 'Add `idioms: { wait-signal: "M94 P{{signal}} R{{level}} Q{{timeout}}" }`.';
+
+function checkSignal({ fail }: Resolving, name: ConfirmationName, signal: SignalName, { signals, onTimeout }: MachineFacts): void {
+  const path = `confirm.${name}`;
+  if (signals[signal] === undefined) {
+    const key = `machine.signals.${signal}`;
+    const message = `\`${path}\` waits on the signal \`${signal}\`, but no file says which input it is.`;
+    fail("dialect/undeclared", key, message, `Add \`${asYaml(key, 4)}\`.`);
+  }
+  if (onTimeout === undefined) {
+    const message = `\`${path}\` waits on a signal, but no file says what happens when the time is up.`;
+    fail("dialect/undeclared", "machine.waits.on-timeout", message, "Add `machine: { waits: { on-timeout: alarm } }`.");
+  }
+  if (onTimeout !== "continues") return;
+  const message = `\`${path}\` waits on a signal, but the controller goes on when the time is up: such a wait confirms nothing.`;
+  fail("dialect/wait-continues", path, message, "Confirm it in another way, or have the controller alarm on timeout.");
+}
+
+function needKeys({ tree, need }: Resolving, keys: readonly (readonly [path: string, example: string | number])[]): void {
+  for (const [path, example] of keys) need(nodeAt(tree, path), path, example);
+}
+
+/** Two signals may share an input at different levels only: otherwise one is taken for the other. */
+function checkInputs({ fail }: Resolving, signals: MachineFacts["signals"]): void {
+  const seen = new Map<string, string>();
+  for (const [name, { input, level }] of Object.entries(signals)) {
+    const identity = `${input} ${level}`;
+    const other = seen.get(identity);
+    seen.set(identity, name);
+    if (other === undefined) continue;
+    const message = `The signals \`${other}\` and \`${name}\` are the same input at the same level.`;
+    fail("dialect/signal", `machine.signals.${name}`, message, "Each signal has an input of its own, or another level.");
+  }
+}
+
+/** Words of a wait without a level wait until the input is on. */
+function checkLevels({ fail }: Resolving, signals: MachineFacts["signals"]): void {
+  for (const [name, { level }] of Object.entries(signals)) {
+    if (level === "on") continue;
+    const message = `The signal \`${name}\` is off in its state, but the words of the wait say no level.`;
+    fail("dialect/signal", `machine.signals.${name}`, message, "Name {{level}} in `idioms.wait-signal`.");
+  }
+}

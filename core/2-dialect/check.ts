@@ -1,0 +1,65 @@
+import type { Finding, Report } from "#base";
+import type { Chain } from "./chain.ts";
+import type { Consequence } from "./consequences.ts";
+import { consequences, rackConsequences } from "./consequences.ts";
+import { mergeTrees } from "./merge.ts";
+import { placeOf } from "./resolving.ts";
+import type { ListNode, ScalarNode, TreeNode } from "./tree.ts";
+import { isNone, nodeAt, walkTree } from "./tree.ts";
+import { codeText, parseCode, word, yes } from "./values.ts";
+
+/** What a dialect leaves unsaid or cannot say, and lines of the leaf that change nothing; all of them notes. */
+export function reportNotes(chain: Chain, report: Report): void {
+  const rack = word(chain.merged, "machine.swap") === "rack" ? rackConsequences : [];
+  for (const consequence of [...consequences, ...rack]) {
+    const note = unsaid(chain, consequence);
+    if (note !== undefined) report(note);
+  }
+  for (const note of sameAsInherited(chain)) report(note);
+}
+
+function unsaid({ merged, links }: Chain, { key, then, noneIsFine, where }: Consequence): Finding | undefined {
+  if (where !== undefined && yes(merged, where) !== true) return undefined;
+  const node = nodeAt(merged, key);
+  if (node !== undefined && (!isNone(node) || noneIsFine === true)) return undefined;
+  const files = links.map(({ file }) => file);
+  const message = node === undefined ? `No file states \`${key}\`: ${then}.` : `\`${key}\` is none: ${then}.`;
+  const rule = node === undefined ? "dialect/undeclared" : "dialect/none";
+  return { rule, severity: "note", message, key, place: placeOf(merged, key, files) };
+}
+
+/** Values of the leaf that equal what it would have without them. */
+function sameAsInherited({ links }: Chain): Finding[] {
+  const [leaf, ...rest] = links;
+  if (leaf === undefined || rest.length === 0) return [];
+  const inherited = rest.map(({ tree }): TreeNode => tree).reduceRight((base, next) => mergeTrees(base, next));
+  const found: Finding[] = [];
+  walkTree(leaf.tree, (key, node) => {
+    const before = nodeAt(inherited, key);
+    // The ways of a confirmation exclude one another, so that each file states its own in full.
+    if (node.kind === "mapping" || before === undefined || key.startsWith("confirm.")) return;
+    if (inList(leaf.tree, key) || !sameValue(node, before)) return;
+    const from = `${links[before.origin.file]!.file}:${before.origin.line}`;
+    const message = `\`${key}\` is what ${from} states already.`;
+    const place = { source: "dialect", file: leaf.file, offset: node.origin.offset } as const;
+    found.push({ rule: "dialect/same", severity: "note", message, key, place, fix: "Leave it out." });
+  });
+  return found;
+}
+
+/** Items of a list are compared with their list. */
+function inList(tree: TreeNode, key: string): boolean {
+  return nodeAt(tree, key.slice(0, Math.max(key.lastIndexOf("."), 0)))?.kind === "list";
+}
+
+function sameValue(one: ListNode | ScalarNode, other: TreeNode): boolean {
+  return asText(one) === asText(other);
+}
+
+/** Text that is the same for values that mean the same: G0 and G00, 2 and 2.0. */
+function asText(node: TreeNode): string {
+  if (node.kind === "list") return `[${node.items.map(asText).join()}]`;
+  if (node.kind === "mapping") return `{${[...node.entries].map(([key, child]) => `${key}:${asText(child)}`).sort().join()}}`;
+  if (typeof node.value === "string" && /^[GM]\d{1,3}(\.\d)?$/.test(node.value)) return codeText(parseCode(node.value));
+  return String(node.value);
+}

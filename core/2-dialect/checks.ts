@@ -1,0 +1,20 @@
+import { checkAddresses } from "./check-addresses.ts";
+import { checkCodes } from "./check-codes.ts";
+import { checkFormat } from "./check-format.ts";
+import { checkGrids } from "./check-grids.ts";
+import { checkMachine } from "./check-machine.ts";
+import { checkWaits } from "./check-waits.ts";
+import type { Dialect } from "./dialect.ts";
+import { checkRequirements } from "./requirements.ts";
+import type { Resolving } from "./resolving.ts";
+
+/** What must hold across keys. Only called when each key by itself is in order. */
+export function checkSense(resolving: Resolving, dialect: Dialect): void {
+  checkRequirements(resolving);
+  checkCodes(resolving, dialect.format.extraCodes);
+  checkAddresses(resolving, dialect.format);
+  checkFormat(resolving, dialect);
+  checkGrids(resolving);
+  checkWaits(resolving, dialect);
+  checkMachine(resolving, dialect.machine);
+}

@@ -1,0 +1,2710 @@
+/* Generated from schemas/dialect.schema.json by `npm run generate`. Do not edit. */
+
+/**
+ * The name that programs, set-up sheets and findings quote. Lower case, words joined by hyphens; the file is called NAME.dialect.yaml.
+ *
+ * If wrong: the program on the machine cannot be traced to the file that shaped it.
+ */
+export type NameOfTheDialect = string;
+/**
+ * One line for people: which controller or machine this is.
+ *
+ * If wrong: an operator picks the dialect of another machine.
+ */
+export type Title = string;
+/**
+ * The dialect whose values hold wherever this file states none: the name of a shipped dialect, or a file in the same folder or below (its name ends with .yaml). Mappings are merged key by key; lists, single values and `none` replace.
+ *
+ * If wrong: words of another controller are inherited that this one rejects or takes for something else.
+ */
+export type Extends = string;
+/**
+ * Where the facts of this file come from: standard and section, manual and page, or what was tried at the machine.
+ *
+ * If wrong: nobody can tell later which value was read and which was guessed.
+ *
+ * @minItems 1
+ * @maxItems 40
+ */
+export type Sources = [string, ...string[]];
+/**
+ * Ending of the program file, without the dot.
+ *
+ * If wrong: the controller does not list the file, or opens it as something else.
+ */
+export type FileNameEnding = string;
+/**
+ * What ends a line: lf (line feed), crlf (carriage return and line feed) or cr (carriage return).
+ *
+ * If wrong: the whole file is read as one block, or each second line as an empty one.
+ */
+export type LineEnd = "lf" | "crlf" | "cr";
+/**
+ * Whether the last line is ended, too.
+ *
+ * If wrong: the last block, the end of the program, is ignored.
+ */
+export type LineEndAfterTheLastLine = "yes" | "no";
+/**
+ * A visible mark at the end of each block: none, semicolon or asterisk.
+ *
+ * If wrong: `;` starts a comment on some controllers, so that the rest of the block is dropped; `*` is an error on others.
+ */
+export type EndOfBlockMark = "none" | "semicolon" | "asterisk";
+/**
+ * Whether a line with `%` alone stands first and last.
+ *
+ * If wrong: the controller finds no start or no end of the program and refuses the transfer.
+ */
+export type ProgramDelimiter = "none" | "percent";
+/**
+ * How the program is identified by a number of its own, or none. Where it is stated, a job must have a number in the range.
+ */
+export type ProgramNumber =
+  | None
+  | {
+      letter?: LetterOfTheProgramNumber;
+      digits?: DigitsOfTheProgramNumber;
+      from?: LowestProgramNumber;
+      to?: HighestProgramNumber;
+    };
+/**
+ * Programs have no number; the file name tells them apart.
+ */
+export type None = "none";
+/**
+ * The address of the number.
+ *
+ * If wrong: the line is refused, or a program of another number is overwritten.
+ */
+export type LetterOfTheProgramNumber = "O" | ":" | "%";
+/**
+ * Least digits; zeros are put in front.
+ *
+ * Unit: digits.
+ *
+ * If wrong: the controller takes the program for another one, or refuses it.
+ */
+export type DigitsOfTheProgramNumber = number;
+/**
+ * Lowest number that is free for programs.
+ *
+ * Unit: program number.
+ *
+ * If wrong: a program that the builder protects is overwritten, or the transfer is refused.
+ */
+export type LowestProgramNumber = number;
+/**
+ * Highest number that is free for programs; many controls keep the 8000s or 9000s to themselves.
+ *
+ * Unit: program number.
+ *
+ * If wrong: a cycle or macro of the builder is overwritten.
+ */
+export type HighestProgramNumber = number;
+/**
+ * What the text may hold: upper (capital letters, digits and the marks of the code, in comments, too), ascii, or utf-8 (any character in comments).
+ *
+ * If wrong: the block is rejected, or the comment on the screen is garbled so that an instruction to the operator is lost.
+ */
+export type Characters = "upper" | "ascii" | "utf-8";
+/**
+ * parentheses: ( ... ); semicolon: from ; to the end of the line; none: the controller takes no comments, and messages to the operator cannot be written.
+ *
+ * If wrong: the text is executed as code, or the block alarms.
+ */
+export type CommentStyle = "parentheses" | "semicolon" | "none";
+/**
+ * Most characters of one comment, its marks not counted. Longer text is cut.
+ *
+ * Unit: characters.
+ *
+ * If wrong: the block alarms, or the end of an instruction to the operator is missing.
+ */
+export type LongestComment = number;
+/**
+ * Which blocks have a number (N word), or none.
+ */
+export type BlockNumbers =
+  | None1
+  | {
+      on?: NumberedBlocks;
+      start?: FirstBlockNumber;
+      step?: StepOfBlockNumbers;
+      to?: HighestBlockNumber;
+      width?: DigitsOfBlockNumbers;
+    };
+/**
+ * No block has a number.
+ */
+export type None1 = "none";
+/**
+ * all: every block; sections: only the first block of each operation.
+ *
+ * If wrong: block search and restart do not find the place.
+ */
+export type NumberedBlocks = "all" | "sections";
+/**
+ * Number of the first numbered block, and of the first one after the highest was reached.
+ *
+ * Unit: block number.
+ *
+ * If wrong: a number that the controller reserves is used.
+ */
+export type FirstBlockNumber = number;
+/**
+ * Difference from one numbered block to the next.
+ *
+ * Unit: block numbers.
+ *
+ * If wrong: no free numbers for a block put in at the machine.
+ */
+export type StepOfBlockNumbers = number;
+/**
+ * After it numbers begin again at the first.
+ *
+ * Unit: block number.
+ *
+ * If wrong: the controller alarms in the middle of the program.
+ */
+export type HighestBlockNumber = number;
+/**
+ * Least digits, zeros put in front; 0: as many as needed.
+ *
+ * Unit: digits.
+ *
+ * If wrong: the number is not recognised.
+ */
+export type DigitsOfBlockNumbers = number;
+/**
+ * What stands between two words: none, blank or tab.
+ *
+ * If wrong: words that run together are misread, or a blank counts against the length of the block.
+ */
+export type Separator = "none" | "blank" | "tab";
+/**
+ * Letters in the order in which a block has them, each once. Every letter that the dialect writes must stand here.
+ *
+ * If wrong: a controller with a fixed order ignores or misreads the word that stands in the wrong place.
+ *
+ * @minItems 3
+ * @maxItems 26
+ */
+export type WordOrder = [Letter, Letter, Letter, ...Letter[]];
+/**
+ * one capital letter
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "letter".
+ */
+export type Letter = string;
+/**
+ * Most characters of a block, its line end not counted, or none.
+ *
+ * Unit: characters.
+ *
+ * If wrong: the block is cut short: in the worst case a coordinate loses its last digits and the axis goes to another place without an alarm.
+ */
+export type LongestBlock = None2 | number;
+/**
+ * Any length.
+ */
+export type None2 = "none";
+/**
+ * one: a single G word; any: one of each modal group.
+ *
+ * If wrong: the last one wins without a word, or the block alarms.
+ */
+export type GWordsInABlock = "one" | "any";
+/**
+ * Most M words in one block.
+ *
+ * Unit: words.
+ *
+ * If wrong: only the first or the last one acts: coolant or spindle is missing.
+ */
+export type MWordsInABlock = number;
+/**
+ * together: modes that are set one after another share a block (as far as g-words allows); apart: each has a block of its own.
+ *
+ * If wrong: a mode is dropped: the program runs in the wrong plane, units or offset.
+ */
+export type ModesInABlock = "together" | "apart";
+/**
+ * Whether the controller understands `/` at the start of a block. Programs are written without it; it is accepted in programs that are read.
+ *
+ * If wrong: a block that should be skipped is executed, or the other way round.
+ */
+export type BlockDelete = "yes" | "no";
+/**
+ * Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. They are written in blocks of their own; this decides what a program from elsewhere means.
+ *
+ * If wrong: the spindle stops and the tool is then driven through the material.
+ */
+export type WhenStopsAct = "before-motion" | "after-motion";
+/**
+ * always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.
+ *
+ * If wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.
+ */
+export type DecimalPoint = "always" | "when-needed" | "never";
+/**
+ * keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).
+ *
+ * If wrong: a number without decimals may be read in least increments.
+ */
+export type ZerosAtTheEnd = "keep" | "drop" | "one";
+/**
+ * keep: 0.5; drop: .5
+ *
+ * If wrong: the word is a syntax error.
+ */
+export type ZeroBeforeThePoint = "keep" | "drop";
+/**
+ * Whether a positive number with a direction (axes, arc centres) has a + sign.
+ *
+ * If wrong: the word is a syntax error, or an old control takes it as unsigned.
+ */
+export type PlusSign = "yes" | "no";
+/**
+ * With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.
+ *
+ * If wrong: every coordinate is wrong by powers of ten.
+ */
+export type ZerosLeftOut = "leading" | "trailing" | "none";
+/**
+ * With an implied point: how many digits a number has before zeros at its end are left out.
+ *
+ * Unit: digits.
+ *
+ * If wrong: every coordinate is wrong by powers of ten.
+ */
+export type DigitsOfANumber = number;
+/**
+ * Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.
+ *
+ * Unit: digits behind the point of a length in mm.
+ *
+ * If wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.
+ */
+export type DecimalsInMillimetres = number;
+/**
+ * Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.
+ *
+ * Unit: digits behind the point of a length in inch.
+ *
+ * If wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.
+ */
+export type DecimalsInInches = number;
+/**
+ * always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.
+ *
+ * If wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "own-point".
+ */
+export type DecimalPoint1 = "always" | "when-needed" | "never";
+/**
+ * keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).
+ *
+ * If wrong: a number without decimals may be read in least increments.
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "own-trailing-zeros".
+ */
+export type ZerosAtTheEnd1 = "keep" | "drop" | "one";
+/**
+ * keep: 0.5; drop: .5
+ *
+ * If wrong: the word is a syntax error.
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "own-leading-zero".
+ */
+export type ZeroBeforeThePoint1 = "keep" | "drop";
+/**
+ * Whether a positive number with a direction (axes, arc centres) has a + sign.
+ *
+ * If wrong: the word is a syntax error, or an old control takes it as unsigned.
+ */
+export type PlusSign1 = "yes" | "no";
+/**
+ * With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.
+ *
+ * If wrong: every coordinate is wrong by powers of ten.
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "own-suppressed-zeros".
+ */
+export type ZerosLeftOut1 = "leading" | "trailing" | "none";
+/**
+ * With an implied point: how many digits a number has before zeros at its end are left out.
+ *
+ * Unit: digits.
+ *
+ * If wrong: every coordinate is wrong by powers of ten.
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "own-digits".
+ */
+export type DigitsOfANumber1 = number;
+/**
+ * Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.
+ *
+ * Unit: digits behind the point of a length in mm.
+ *
+ * If wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.
+ */
+export type DecimalsInMillimetres1 = number;
+/**
+ * Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.
+ *
+ * Unit: digits behind the point of a length in inch.
+ *
+ * If wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.
+ */
+export type DecimalsInInches1 = number;
+/**
+ * Numbers of A B C. Either the digits behind the point, or a mapping that also states how this number differs from the rest.
+ *
+ * Unit: digits behind the point of an angle in degrees.
+ *
+ * If wrong: the rotary axis stands short of or past its place.
+ */
+export type RotaryWords =
+  | number
+  | {
+      decimals?: DigitsBehindThePoint;
+      point?: DecimalPoint1;
+      "trailing-zeros"?: ZerosAtTheEnd1;
+      "leading-zero"?: ZeroBeforeThePoint1;
+      plus?: PlusSign1;
+      "suppressed-zeros"?: ZerosLeftOut1;
+      digits?: DigitsOfANumber1;
+    };
+/**
+ * The least increment as a number of decimals.
+ *
+ * Unit: digits.
+ *
+ * If wrong: the rotary axis stands short of or past its place.
+ */
+export type DigitsBehindThePoint = number;
+/**
+ * Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.
+ *
+ * Unit: digits behind the point of a feed in mm a minute.
+ *
+ * If wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.
+ */
+export type DecimalsInMillimetres2 = number;
+/**
+ * Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.
+ *
+ * Unit: digits behind the point of a feed in inch a minute.
+ *
+ * If wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.
+ */
+export type DecimalsInInches2 = number;
+/**
+ * Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.
+ *
+ * Unit: digits behind the point of a feed in mm a revolution.
+ *
+ * If wrong: a feed of 0.08 becomes 0, or is taken as 8.
+ */
+export type DecimalsInMillimetres3 = number;
+/**
+ * Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.
+ *
+ * Unit: digits behind the point of a feed in inch a revolution.
+ *
+ * If wrong: a feed of 0.08 becomes 0, or is taken as 8.
+ */
+export type DecimalsInInches3 = number;
+/**
+ * Numbers of F in inverse time. Either the digits behind the point, or a mapping that also states how this number differs from the rest.
+ *
+ * Unit: digits behind the point of a feed in 1/min.
+ *
+ * If wrong: the tool moves at a multiple or a fraction of the feed.
+ */
+export type InverseTimeFeed =
+  | number
+  | {
+      decimals?: DigitsBehindThePoint1;
+      point?: DecimalPoint1;
+      "trailing-zeros"?: ZerosAtTheEnd1;
+      "leading-zero"?: ZeroBeforeThePoint1;
+      plus?: PlusSign1;
+      "suppressed-zeros"?: ZerosLeftOut1;
+      digits?: DigitsOfANumber1;
+    };
+/**
+ * The least increment as a number of decimals.
+ *
+ * Unit: digits.
+ *
+ * If wrong: the tool moves at a multiple or a fraction of the feed.
+ */
+export type DigitsBehindThePoint1 = number;
+/**
+ * Numbers of S. Either the digits behind the point, or a mapping that also states how this number differs from the rest.
+ *
+ * Unit: digits behind the point of a speed in rpm.
+ *
+ * If wrong: the block alarms, or the speed is cut to a multiple.
+ */
+export type SpindleSpeed =
+  | number
+  | {
+      decimals?: DigitsBehindThePoint2;
+      point?: DecimalPoint1;
+      "trailing-zeros"?: ZerosAtTheEnd1;
+      "leading-zero"?: ZeroBeforeThePoint1;
+      plus?: PlusSign1;
+      "suppressed-zeros"?: ZerosLeftOut1;
+      digits?: DigitsOfANumber1;
+    };
+/**
+ * The least increment as a number of decimals.
+ *
+ * Unit: digits.
+ *
+ * If wrong: the block alarms, or the speed is cut to a multiple.
+ */
+export type DigitsBehindThePoint2 = number;
+/**
+ * Number of the dwell, counted in `dwell.unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.
+ *
+ * Unit: digits behind the point of a time in `dwell.unit`.
+ *
+ * If wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.
+ */
+export type Dwell =
+  | number
+  | {
+      decimals?: DigitsBehindThePoint3;
+      point?: DecimalPoint1;
+      "trailing-zeros"?: ZerosAtTheEnd1;
+      "leading-zero"?: ZeroBeforeThePoint1;
+      plus?: PlusSign1;
+      "suppressed-zeros"?: ZerosLeftOut1;
+      digits?: DigitsOfANumber1;
+    };
+/**
+ * The least increment as a number of decimals.
+ *
+ * Unit: digits.
+ *
+ * If wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.
+ */
+export type DigitsBehindThePoint3 = number;
+/**
+ * Number of the dwell at the bottom of a hole, counted in `cycles.words.dwell-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.
+ *
+ * Unit: digits behind the point of a time in `cycles.words.dwell-unit`.
+ *
+ * If wrong: no dwell, or a very long one with the tool rubbing in the hole.
+ */
+export type DwellInACycle =
+  | number
+  | {
+      decimals?: DigitsBehindThePoint4;
+      point?: DecimalPoint1;
+      "trailing-zeros"?: ZerosAtTheEnd1;
+      "leading-zero"?: ZeroBeforeThePoint1;
+      plus?: PlusSign1;
+      "suppressed-zeros"?: ZerosLeftOut1;
+      digits?: DigitsOfANumber1;
+    };
+/**
+ * The least increment as a number of decimals.
+ *
+ * Unit: digits.
+ *
+ * If wrong: no dwell, or a very long one with the tool rubbing in the hole.
+ */
+export type DigitsBehindThePoint4 = number;
+/**
+ * Number of the timeout, counted in `wait.timeout-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.
+ *
+ * Unit: digits behind the point of a time in `wait.timeout-unit`.
+ *
+ * If wrong: the wait gives up at once, or hangs for minutes with the fault unseen.
+ */
+export type TimeoutOfAWait =
+  | number
+  | {
+      decimals?: DigitsBehindThePoint5;
+      point?: DecimalPoint1;
+      "trailing-zeros"?: ZerosAtTheEnd1;
+      "leading-zero"?: ZeroBeforeThePoint1;
+      plus?: PlusSign1;
+      "suppressed-zeros"?: ZerosLeftOut1;
+      digits?: DigitsOfANumber1;
+    };
+/**
+ * The least increment as a number of decimals.
+ *
+ * Unit: digits.
+ *
+ * If wrong: the wait gives up at once, or hangs for minutes with the fault unseen.
+ */
+export type DigitsBehindThePoint5 = number;
+/**
+ * Least digits of a G code before its point.
+ *
+ * Unit: digits.
+ *
+ * If wrong: the code is not recognised.
+ */
+export type DigitsOfGWords = number;
+/**
+ * Least digits of an M code.
+ *
+ * Unit: digits.
+ *
+ * If wrong: the code is not recognised.
+ */
+export type DigitsOfMWords = number;
+/**
+ * Least digits of a tool number.
+ *
+ * Unit: digits.
+ *
+ * If wrong: a number with too few digits selects another tool or carries no offset.
+ */
+export type DigitsOfTWords = number;
+/**
+ * Least digits of the number of a length offset.
+ *
+ * Unit: digits.
+ *
+ * If wrong: the length of another tool acts, and the tool is driven into the work.
+ */
+export type DigitsOfHWords = number;
+/**
+ * Least digits of the number of a radius offset.
+ *
+ * Unit: digits.
+ *
+ * If wrong: the radius of another tool acts, and the contour is gouged.
+ */
+export type DigitsOfDWords = number;
+/**
+ * modal: written when the kind of motion changes; each-block: in every block with axis words.
+ *
+ * If wrong: without its motion word a block does nothing, or is run as the last motion: a rapid where a feed was meant.
+ */
+export type MotionWord = "modal" | "each-block";
+/**
+ * changed: only axes that move; all: every axis whose place is known.
+ *
+ * If wrong: an axis left out is taken as 0 or stays where it was.
+ */
+export type AxisWords1 = "changed" | "all";
+/**
+ * changed: only the end coordinates that differ; both: both axes of the plane.
+ *
+ * If wrong: the arc is refused, or ends at another place.
+ */
+export type EndOfAnArc = "changed" | "both";
+/**
+ * non-zero: a centre word of 0 is left out; both: both are written.
+ *
+ * If wrong: `centre missing` alarm, or the last centre is used and the arc runs wild.
+ */
+export type ZerosInAnArcCentre = "non-zero" | "both";
+/**
+ * modal: when the feed changes; after-rapid: also in the first feed block after a rapid; each-block: in every feed block.
+ *
+ * If wrong: the block alarms for want of a feed, or an old feed is used.
+ */
+export type FeedWord = "modal" | "after-rapid" | "each-block";
+/**
+ * Code of the rapid.
+ *
+ * If wrong: a rapid is run as a feed, or a feed as a rapid into the work.
+ */
+export type Rapid = string;
+/**
+ * Code of a straight line at feed.
+ *
+ * If wrong: a feed is run as a rapid into the work.
+ */
+export type StraightLineAtFeed = string;
+/**
+ * straight: all axes arrive together on a straight path; dog-leg: each runs at its own rate. With dog-leg, a rapid that changes Z and X or Y is split: rising Z first, falling Z last.
+ *
+ * If wrong: on a dog-leg the tool sweeps through a clamp that lies beside the straight path.
+ */
+export type PathOfARapid = "straight" | "dog-leg";
+/**
+ * Code for millimetres, or none where the controller has no word for it.
+ *
+ * If wrong: everything is 25.4 times too small or too large.
+ */
+export type Millimetres = string;
+/**
+ * Code for inches, or none where the controller has no word for it.
+ *
+ * If wrong: everything is 25.4 times too small or too large.
+ */
+export type Inches = string;
+/**
+ * job: a program is in the units of its job; mm or inch: always in these.
+ *
+ * If wrong: everything is 25.4 times too small or too large.
+ */
+export type UnitsOfPrograms = "job" | "mm" | "inch";
+/**
+ * Code of the XY plane.
+ *
+ * If wrong: arcs run in another plane: the tool dives into the work.
+ */
+export type XYPlane = string;
+/**
+ * Code of the ZX plane.
+ *
+ * If wrong: arcs run in another plane: the tool dives into the work.
+ */
+export type ZXPlane = string;
+/**
+ * Code of the YZ plane.
+ *
+ * If wrong: arcs run in another plane: the tool dives into the work.
+ */
+export type YZPlane = string;
+/**
+ * Code for absolute coordinates.
+ *
+ * If wrong: places are taken as distances and the tool runs off.
+ */
+export type Absolute = string;
+/**
+ * Code for incremental coordinates.
+ *
+ * If wrong: distances are taken as places.
+ */
+export type Incremental = string;
+/**
+ * Whether programs are written with absolute or incremental coordinates.
+ *
+ * If wrong: places are taken as distances and the tool runs off.
+ */
+export type CoordinatesOfPrograms = "absolute" | "incremental";
+/**
+ * Code of an arc clockwise seen from the + end of the axis across the plane.
+ *
+ * If wrong: the arc runs the other way round.
+ */
+export type ArcClockwise = string;
+/**
+ * Code of an arc counter-clockwise.
+ *
+ * If wrong: the arc runs the other way round.
+ */
+export type ArcCounterClockwise = string;
+/**
+ * incremental-centre: I J K from the start point; absolute-centre: I J K as coordinates; radius: a radius word, negative above 180 degrees; none: arcs are not understood, and chords take their place.
+ *
+ * If wrong: the centre lies elsewhere: a wild circle through work and clamps.
+ */
+export type FormOfAnArc = "incremental-centre" | "absolute-centre" | "radius" | "none";
+/**
+ * Code for absolute arc centres, or none.
+ *
+ * If wrong: the centre lies elsewhere: a wild circle.
+ */
+export type AbsoluteArcCentres = string;
+/**
+ * Code for incremental arc centres, or none.
+ *
+ * If wrong: the centre lies elsewhere: a wild circle.
+ */
+export type IncrementalArcCentres = string;
+/**
+ * one capital letter
+ */
+export type RadiusWord = string;
+/**
+ * The planes in which arcs are understood. Arcs in others become chords, or are refused.
+ *
+ * If wrong: the block alarms, or the arc is cut in another plane.
+ *
+ * @maxItems 3
+ */
+export type PlanesWithArcs =
+  | []
+  | ["xy" | "zx" | "yz"]
+  | ["xy" | "zx" | "yz", "xy" | "zx" | "yz"]
+  | ["xy" | "zx" | "yz", "xy" | "zx" | "yz", "xy" | "zx" | "yz"];
+/**
+ * Largest sweep of an arc in one block; larger ones are split.
+ *
+ * Unit: degrees.
+ *
+ * If wrong: the arc takes the short way instead of the long one.
+ */
+export type LargestSweep = number;
+/**
+ * Whether one block can be a full circle.
+ *
+ * If wrong: nothing is cut, or a whole circle where nothing was meant.
+ */
+export type FullCircle = "yes" | "no";
+/**
+ * Whether the third axis may move during an arc.
+ *
+ * If wrong: the third axis plunges before or after the arc.
+ */
+export type Helix = "yes" | "no";
+/**
+ * Letter of the word for the number of turns of a helix, or none: one turn a block.
+ *
+ * If wrong: the helix is cut with one turn and a steep plunge.
+ */
+export type TurnsWord = string;
+/**
+ * What F means on a helix: path, the speed along the helix; circle, the speed along its circle seen from above.
+ *
+ * If wrong: the tool moves up to several times faster than meant on a steep helix.
+ */
+export type FeedOnAHelix = "path" | "circle";
+/**
+ * Arcs with a smaller radius become chords, or none.
+ *
+ * Unit: mm, or with `in`.
+ *
+ * If wrong: the arc alarms or becomes a dwell mark.
+ */
+export type SmallestRadius = number | string;
+/**
+ * Arcs with a larger radius become chords, or none.
+ *
+ * Unit: mm, or with `in`.
+ *
+ * If wrong: the arc alarms.
+ */
+export type LargestRadius = number | string;
+/**
+ * In a program in millimetres.
+ *
+ * Unit: mm.
+ *
+ * If wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.
+ */
+export type ToleranceInMillimetres = number;
+/**
+ * In a program in inches.
+ *
+ * Unit: inch.
+ *
+ * If wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.
+ */
+export type ToleranceInInches = number;
+/**
+ * As a share of the radius; the larger of the two holds. 0: none.
+ *
+ * Unit: share of the radius (0.001 is 0.1 %).
+ *
+ * If wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.
+ */
+export type RelativeTolerance = number;
+/**
+ * Largest distance between a chord and its arc, where chords take the place of an arc.
+ *
+ * Unit: mm, or with `in`.
+ *
+ * If wrong: flats are seen on curves, or the blocks come faster than the controller reads them and the motion stutters.
+ */
+export type ChordTolerance = number | string;
+/**
+ * Code for the exact path.
+ *
+ * If wrong: corners are rounded.
+ */
+export type ExactPath = string;
+/**
+ * Code for a stop at each corner.
+ *
+ * If wrong: dwell marks at each corner, or rounded corners.
+ */
+export type ExactStop = string;
+/**
+ * Code for blending corners at speed.
+ *
+ * If wrong: the motion stutters and burns the edge.
+ */
+export type ContinuousPath = string;
+/**
+ * Letter of the tolerance with the continuous path, or none.
+ *
+ * If wrong: corners are cut further than allowed.
+ */
+export type BlendToleranceWord = string;
+/**
+ * Code for feed in length units a minute.
+ *
+ * If wrong: the feed is wrong by the spindle speed.
+ */
+export type FeedPerMinute1 = string;
+/**
+ * Code for feed in length units a revolution, or none: the feed is worked out a minute.
+ *
+ * If wrong: the feed is wrong by the spindle speed.
+ */
+export type FeedPerRevolution1 = string;
+/**
+ * Code for feed in 1/minutes a block, or none.
+ *
+ * If wrong: the tool moves at a wildly wrong feed.
+ */
+export type InverseTime = string;
+/**
+ * Code of the dwell.
+ *
+ * If wrong: there is no pause: the spindle is not up to speed when the cut begins.
+ */
+export type DwellCode = string;
+/**
+ * one capital letter
+ */
+export type DwellWord = string;
+/**
+ * What the time is counted in.
+ *
+ * Unit: s or ms.
+ *
+ * If wrong: 500 becomes 500 seconds, or 0.5 becomes nothing and the cut begins at low speed.
+ */
+export type DwellUnit = "s" | "ms";
+/**
+ * Words for compensation by the tool's radius, or none.
+ */
+export type CutterRadiusCompensation =
+  | None3
+  | {
+      off?: CompensationOff;
+      left?: CompensationLeft;
+      right?: CompensationRight;
+      word?: RadiusOffsetWord;
+    };
+/**
+ * The controller does not compensate.
+ */
+export type None3 = "none";
+/**
+ * Code that ends compensation.
+ *
+ * If wrong: the next motion is offset by the radius.
+ */
+export type CompensationOff = string;
+/**
+ * Code for the tool left of the contour.
+ *
+ * If wrong: the contour is off by the tool's diameter.
+ */
+export type CompensationLeft = string;
+/**
+ * Code for the tool right of the contour.
+ *
+ * If wrong: the contour is off by the tool's diameter.
+ */
+export type CompensationRight = string;
+/**
+ * Letter of the number of the radius offset, or none where the tool in the spindle decides.
+ *
+ * If wrong: the radius of another tool acts.
+ */
+export type RadiusOffsetWord = string;
+/**
+ * Words that make the length of the tool act, or none.
+ */
+export type ToolLengthOffset =
+  | None4
+  | {
+      on?: LengthOffsetOn;
+      off?: LengthOffsetOff;
+      word?: LengthOffsetWord;
+    };
+/**
+ * No word makes a tool length act; the operator sets Z.
+ */
+export type None4 = "none";
+/**
+ * Code that makes a length offset act.
+ *
+ * If wrong: the tool is driven into the work by its length.
+ */
+export type LengthOffsetOn = string;
+/**
+ * Code that cancels it.
+ *
+ * If wrong: the length of the last tool still acts for the next one.
+ */
+export type LengthOffsetOff = string;
+/**
+ * one capital letter
+ */
+export type LengthOffsetWord = string;
+/**
+ * Codes of the work offsets 1 to 9 in order, or none. A number behind the end of the list cannot be said.
+ *
+ * If wrong: the work is cut at the place of another set-up.
+ */
+export type WorkOffsets =
+  | None5
+  | [CodeOrNone]
+  | [CodeOrNone, CodeOrNone]
+  | [CodeOrNone, CodeOrNone, CodeOrNone]
+  | [CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone]
+  | [CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone]
+  | [CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone]
+  | [CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone]
+  | [CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone]
+  | [
+      CodeOrNone,
+      CodeOrNone,
+      CodeOrNone,
+      CodeOrNone,
+      CodeOrNone,
+      CodeOrNone,
+      CodeOrNone,
+      CodeOrNone,
+      CodeOrNone
+    ];
+/**
+ * There are no words for work offsets; the operator sets the origin.
+ */
+export type None5 = "none";
+/**
+ * a code such as G54 or M6, or none
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "codeOrNone".
+ */
+export type CodeOrNone = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type MoveInMachineCoordinates = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type ReturnToTheReferencePosition = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type CyclesOff = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type LocalShiftOff = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type RotationOff = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type ScaleOff = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type OverridesOn = string;
+/**
+ * Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.
+ */
+export type FixedCycles =
+  | None6
+  | {
+      drill?: Drill;
+      dwell?: DrillWithDwell;
+      peck?: Peck;
+      "chip-break"?: ChipBreaking;
+      tap?: TapRightHand;
+      "tap-left"?: TapLeftHand;
+      ream?: Ream;
+      "bore-dwell"?: BoreWithDwell;
+      "bore-stop"?: BoreWithSpindleStop;
+      "bore-manual"?: BoreWithManualRetract;
+      return?: LevelBetweenHoles;
+      "back-off"?: BackOff;
+      levels?: DepthAndRetractLevel;
+      words?: WordsOfACycle;
+      repeat?: LaterHoles;
+      "ended-by"?: EndOfACycle;
+    };
+/**
+ * The controller has no fixed cycles.
+ */
+export type None6 = "none";
+/**
+ * a code such as G54 or M6, or none
+ */
+export type Drill = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type DrillWithDwell = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type Peck = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type ChipBreaking = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type TapRightHand = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type TapLeftHand = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type Ream = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type BoreWithDwell = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type BoreWithSpindleStop = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type BoreWithManualRetract = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type InitialLevel = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type RetractLevel = string;
+/**
+ * The level between holes where there is no word, or none where both words are there.
+ *
+ * If wrong: the tool is dragged through a clamp between two holes.
+ */
+export type LevelWithoutAWord = "retract" | "initial" | "none";
+/**
+ * How far above the last depth the rapid back into the hole ends.
+ *
+ * Unit: mm, or with `in`.
+ *
+ * If wrong: the drill is driven into the bottom at rapid and breaks.
+ */
+export type BackOffOfPecks = number | string;
+/**
+ * How far the drill is withdrawn between two pecks.
+ *
+ * Unit: mm, or with `in`.
+ *
+ * If wrong: the chip does not break.
+ */
+export type BackOffOfChipBreaking = number | string;
+/**
+ * absolute: Z and R are coordinates; relative: Z counts from R, and R from the initial level.
+ *
+ * If wrong: the depth is doubled, or the hole is drilled in the air.
+ */
+export type DepthAndRetractLevel = "absolute" | "relative";
+/**
+ * one capital letter
+ */
+export type RetractLevelWord = string;
+/**
+ * one capital letter
+ */
+export type PeckWord = string;
+/**
+ * one capital letter
+ */
+export type DwellWord1 = string;
+/**
+ * What the dwell in a cycle is counted in.
+ *
+ * Unit: s or ms.
+ *
+ * If wrong: no dwell at depth, or a very long one.
+ */
+export type UnitOfTheDwell = "s" | "ms";
+/**
+ * positions: later holes state their place alone; all: each states the words of the cycle again.
+ *
+ * If wrong: later holes are missing or have another depth.
+ */
+export type LaterHoles = "positions" | "all";
+/**
+ * any-motion: a motion word ends the cycle, too; cancel-code: its own code alone. The code is always written; this decides what a program from elsewhere means.
+ *
+ * If wrong: a hole is drilled at every place that follows.
+ */
+export type EndOfACycle = "any-motion" | "cancel-code";
+/**
+ * a code such as G54 or M6, or none
+ */
+export type SpindleClockwise = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type SpindleCounterClockwise = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type SpindleStop = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type SpindleOrientation = string;
+/**
+ * speed-first: the S word before the start word; start-first: the start word before the S word. It holds in a block, whatever `blocks.order` says, and from block to block.
+ *
+ * If wrong: the spindle starts at the last speed, or the speed is ignored.
+ */
+export type OrderOfSpeedAndStart = "speed-first" | "start-first";
+/**
+ * together: one block; apart: one block each.
+ *
+ * If wrong: one of the two is ignored.
+ */
+export type SpeedAndStartInABlock = "together" | "apart";
+/**
+ * a code such as G54 or M6, or none
+ */
+export type Mist = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type Flood = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type Air = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type CoolantThroughTheTool = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type AllOff = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type ToolChange = string;
+/**
+ * together: T and the change code share a block; apart: one block each.
+ *
+ * If wrong: the change takes the tool selected before.
+ */
+export type SelectionAndChangeInABlock = "together" | "apart";
+/**
+ * select-first: T before the change code; change-first: the change code first.
+ *
+ * If wrong: the change takes the tool selected before.
+ */
+export type OrderOfSelectionAndChange = "select-first" | "change-first";
+/**
+ * Whether the next tool is selected right after each change, so that the changer gets it ready.
+ *
+ * If wrong: the changer takes the wrong tool at the next change.
+ */
+export type Preselection = "yes" | "no";
+/**
+ * a code such as G54 or M6, or none
+ */
+export type ProgramStop = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type OptionalStop = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type EndOfProgram = string;
+/**
+ * Number for a signal that is on.
+ *
+ * Unit: number of the level word.
+ *
+ * If wrong: the wait is over at once, whatever the machine does.
+ */
+export type LevelOn = number;
+/**
+ * Number for a signal that is off.
+ *
+ * Unit: number of the level word.
+ *
+ * If wrong: the wait is over at once, whatever the machine does.
+ */
+export type LevelOff = number;
+/**
+ * What the timeout is counted in.
+ *
+ * Unit: s or ms.
+ *
+ * If wrong: the wait gives up at once, or hangs for minutes with the fault unseen.
+ */
+export type UnitOfTheTimeout = "s" | "ms";
+/**
+ * In words, for findings and the set-up sheet.
+ *
+ * If wrong: the operator does not know what is switched.
+ */
+export type WhatItDoes = string;
+/**
+ * unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.
+ *
+ * If wrong: the next approach starts from a place that nobody knows.
+ */
+export type EffectOnThePosition = "unchanged" | "unknown" | "swap-height";
+/**
+ * unchanged, or stopped.
+ *
+ * If wrong: the spindle is thought to stand while it turns.
+ */
+export type EffectOnTheSpindle = "unchanged" | "stopped";
+/**
+ * unchanged, or off.
+ *
+ * If wrong: coolant is missing, or runs into the taper.
+ */
+export type EffectOnCoolant = "unchanged" | "off";
+/**
+ * unchanged; active: the length of the new tool acts; cancelled: none acts.
+ *
+ * If wrong: the tool is driven into the work by its length.
+ */
+export type EffectOnTheLengthOffset = "unchanged" | "active" | "cancelled";
+/**
+ * A whole comment with a mark of its own, so that a message is told from a remark, or none. It may name {{text}} (must).
+ *
+ * If wrong: the operator does not see what is asked of them.
+ */
+export type MessageToTheOperator = string;
+/**
+ * Waits until an input has a level, or none. It may name {{signal}} (must), {{level}} (without it every signal is waited for until it is on) and {{timeout}} (without it the wait lasts for ever).
+ *
+ * If wrong: the program does not wait: the tool cuts before the spindle is up to speed, or swaps while it turns.
+ */
+export type WaitOnASignal = string;
+/**
+ * Switches an output on, or none. It may name {{output}} (must).
+ *
+ * If wrong: another output is switched.
+ */
+export type OutputOn = string;
+/**
+ * Switches an output off, or none. It may name {{output}} (must).
+ *
+ * If wrong: another output is switched.
+ */
+export type OutputOff = string;
+/**
+ * Opens the drawbar, or none. It names no value.
+ *
+ * If wrong: the tool drops, or is pulled out of the rack with its fork.
+ */
+export type ReleaseTheTool = string;
+/**
+ * Closes the drawbar, or none. It names no value.
+ *
+ * If wrong: the spindle starts with a loose tool.
+ */
+export type ClampTheTool = string;
+/**
+ * Blows the taper clean, or none. It names no value.
+ *
+ * If wrong: a chip between taper and holder: the tool runs out.
+ */
+export type TaperAirOn = string;
+/**
+ * Ends it, or none. It names no value.
+ *
+ * If wrong: air blows on during the cut.
+ */
+export type TaperAirOff = string;
+/**
+ * Opens the cover of the rack, or none. It names no value.
+ *
+ * If wrong: the spindle is driven into the cover.
+ */
+export type OpenTheRackSCover = string;
+/**
+ * Closes the cover of the rack, or none. It names no value.
+ *
+ * If wrong: chips fill the pockets.
+ */
+export type CloseTheRackSCover = string;
+/**
+ * Lifts the dust hood, or none. It names no value.
+ *
+ * If wrong: the hood is driven into the rack or the clamps.
+ */
+export type DustHoodUp = string;
+/**
+ * Lowers the dust hood, or none. It names no value.
+ *
+ * If wrong: dust is not drawn off.
+ */
+export type DustHoodDown = string;
+/**
+ * Has the controller measure the tool's length and make it its length offset, or none. It names no value.
+ *
+ * If wrong: the length of the last measurement acts.
+ */
+export type MeasureTheTool = string;
+/**
+ * Least and greatest place of X in machine coordinates.
+ *
+ * Unit: mm, or with `in`.
+ *
+ * If wrong: the axis runs onto its limit switch in the middle of the program.
+ *
+ * @minItems 2
+ * @maxItems 2
+ */
+export type TravelOfX = [Length, Length];
+/**
+ * a length: a number in mm, or a text such as 2 in
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "length".
+ */
+export type Length = number | string;
+/**
+ * Least and greatest place of Y in machine coordinates.
+ *
+ * Unit: mm, or with `in`.
+ *
+ * If wrong: the axis runs onto its limit switch in the middle of the program.
+ *
+ * @minItems 2
+ * @maxItems 2
+ */
+export type TravelOfY = [Length, Length];
+/**
+ * Least and greatest place of Z in machine coordinates.
+ *
+ * Unit: mm, or with `in`.
+ *
+ * If wrong: the axis runs onto its limit switch in the middle of the program.
+ *
+ * @minItems 2
+ * @maxItems 2
+ */
+export type TravelOfZ = [Length, Length];
+/**
+ * Least and greatest place of A in machine coordinates.
+ *
+ * Unit: degrees.
+ *
+ * If wrong: the axis runs onto its limit switch in the middle of the program.
+ *
+ * @minItems 2
+ * @maxItems 2
+ */
+export type TravelOfA = [number, number];
+/**
+ * Least and greatest place of B in machine coordinates.
+ *
+ * Unit: degrees.
+ *
+ * If wrong: the axis runs onto its limit switch in the middle of the program.
+ *
+ * @minItems 2
+ * @maxItems 2
+ */
+export type TravelOfB = [number, number];
+/**
+ * Least and greatest place of C in machine coordinates.
+ *
+ * Unit: degrees.
+ *
+ * If wrong: the axis runs onto its limit switch in the middle of the program.
+ *
+ * @minItems 2
+ * @maxItems 2
+ */
+export type TravelOfC = [number, number];
+/**
+ * Lowest speed that the spindle may run at.
+ *
+ * Unit: rpm.
+ *
+ * If wrong: the spindle overheats, or does not turn.
+ */
+export type LowestSpeed = number;
+/**
+ * Highest speed.
+ *
+ * Unit: rpm.
+ *
+ * If wrong: the speed is cut without a word and the feed is too fast for it.
+ */
+export type HighestSpeed = number;
+/**
+ * Time from standstill to the highest speed.
+ *
+ * Unit: s, ms or min, written behind the number.
+ *
+ * If wrong: the tool cuts before the spindle is up to speed.
+ */
+export type TimeToComeUpToSpeed = string;
+/**
+ * Time from the highest speed to standstill by the drive.
+ *
+ * Unit: s, ms or min, written behind the number.
+ *
+ * If wrong: the tool is swapped while the spindle turns.
+ */
+export type TimeToStop = string;
+/**
+ * The same in free run, with the drive tripped.
+ *
+ * Unit: s, ms or min, written behind the number.
+ *
+ * If wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.
+ */
+export type TimeToCoastDown = string;
+/**
+ * Whether the spindle must be oriented before a swap.
+ *
+ * If wrong: the drive keys of the tool strike the rack.
+ */
+export type OrientationBeforeASwap = "yes" | "no";
+/**
+ * The drive reports that the spindle is at its speed: the number of its input where it is on in that state, or a mapping.
+ *
+ * Unit: number of the input.
+ *
+ * If wrong: the tool cuts before the spindle is up to speed.
+ */
+export type AtSpeed = number | Signal;
+/**
+ * Number of the input as the wait says it.
+ *
+ * Unit: number of the input.
+ *
+ * If wrong: the program waits on something else.
+ */
+export type Input = number;
+/**
+ * Level of the input in that state; on unless stated.
+ *
+ * If wrong: the wait is over at once, whatever the machine does.
+ */
+export type Level = "on" | "off";
+/**
+ * How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.
+ *
+ * Unit: s, ms or min, written behind the number.
+ *
+ * If wrong: the wait sees the old state and is over at once.
+ */
+export type SettlingTime = string;
+/**
+ * The drive or a sensor reports standstill: the number of its input where it is on in that state, or a mapping.
+ *
+ * Unit: number of the input.
+ *
+ * If wrong: the tool is swapped while the spindle turns.
+ */
+export type Stopped = number | Signal;
+/**
+ * The drawbar is open: the number of its input where it is on in that state, or a mapping.
+ *
+ * Unit: number of the input.
+ *
+ * If wrong: the holder is torn out of its pocket.
+ */
+export type Released = number | Signal;
+/**
+ * The drawbar is closed with a tool in it: the number of its input where it is on in that state, or a mapping.
+ *
+ * Unit: number of the input.
+ *
+ * If wrong: the spindle starts with a loose tool.
+ */
+export type Clamped = number | Signal;
+/**
+ * A tool is in the spindle: the number of its input where it is on in that state, or a mapping.
+ *
+ * Unit: number of the input.
+ *
+ * If wrong: the program goes on without a tool.
+ */
+export type ToolPresent = number | Signal;
+/**
+ * There is enough air to work the drawbar: the number of its input where it is on in that state, or a mapping.
+ *
+ * Unit: number of the input.
+ *
+ * If wrong: the drawbar opens halfway and the tool drops.
+ */
+export type AirPressure = number | Signal;
+/**
+ * Vacuum or clamps hold the work: the number of its input where it is on in that state, or a mapping.
+ *
+ * Unit: number of the input.
+ *
+ * If wrong: the work comes loose in the cut.
+ */
+export type HoldDown = number | Signal;
+/**
+ * alarm: the program stops; continues: it goes on as if the signal had come, so that such a wait confirms nothing.
+ *
+ * If wrong: a fault of the spindle or the air goes unseen and the program runs on.
+ */
+export type OnTimeout = "alarm" | "continues";
+/**
+ * controller: the controller changes tools by itself; rack: the program drives to the pockets and works the drawbar; operator: the program stops and asks for the tool.
+ *
+ * If wrong: the program waits for a change that never comes, or drives to a rack that is not there.
+ */
+export type SwapStyle = "controller" | "rack" | "operator";
+/**
+ * unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.
+ *
+ * If wrong: the next approach starts from a place that nobody knows.
+ */
+export type EffectOnThePosition1 = "unchanged" | "unknown" | "swap-height";
+/**
+ * unchanged, or stopped.
+ *
+ * If wrong: the spindle is thought to stand while it turns.
+ */
+export type EffectOnTheSpindle1 = "unchanged" | "stopped";
+/**
+ * unchanged, or off.
+ *
+ * If wrong: coolant is missing, or runs into the taper.
+ */
+export type EffectOnCoolant1 = "unchanged" | "off";
+/**
+ * unchanged; active: the length of the new tool acts; cancelled: none acts.
+ *
+ * If wrong: the tool is driven into the work by its length.
+ */
+export type EffectOnTheLengthOffset1 = "unchanged" | "active" | "cancelled";
+/**
+ * unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.
+ *
+ * If wrong: the next approach starts from a place that nobody knows.
+ */
+export type EffectOnThePosition2 = "unchanged" | "unknown" | "swap-height";
+/**
+ * unchanged, or stopped.
+ *
+ * If wrong: the spindle is thought to stand while it turns.
+ */
+export type EffectOnTheSpindle2 = "unchanged" | "stopped";
+/**
+ * unchanged, or off.
+ *
+ * If wrong: coolant is missing, or runs into the taper.
+ */
+export type EffectOnCoolant2 = "unchanged" | "off";
+/**
+ * unchanged; active: the length of the new tool acts; cancelled: none acts.
+ *
+ * If wrong: the tool is driven into the work by its length.
+ */
+export type EffectOnTheLengthOffset2 = "unchanged" | "active" | "cancelled";
+/**
+ * machine-move: a rapid in machine coordinates; reference-return: the return to the reference position; clearance: the clearance of the job (operator swaps only).
+ *
+ * If wrong: the tool is dragged across the work, or driven past the travel.
+ */
+export type RetractBy = "machine-move" | "reference-return" | "clearance";
+/**
+ * a length: a number in mm, or a text such as 2 in
+ */
+export type SwapHeight = number | string;
+/**
+ * spindle-nose: machine coordinates are those of the spindle; tool-tip: an active length offset counts, too.
+ *
+ * If wrong: Z stands lower by the tool's length than meant.
+ */
+export type WhatItMoves = "spindle-nose" | "tool-tip";
+/**
+ * Whether the length offset must be cancelled before it.
+ *
+ * If wrong: the controller alarms, or the tool runs past the travel by its length.
+ */
+export type CancelTheLengthOffsetFirst = "yes" | "no";
+/**
+ * incremental-zero: a reference return has an intermediate point, given as zero increments; none: it has none.
+ *
+ * If wrong: the intermediate point is taken for a target: a diagonal through the work.
+ */
+export type IntermediatePoint = "none" | "incremental-zero";
+/**
+ * Where the operator changes tools, with retract by clearance; work coordinates.
+ *
+ * Unit: mm, or with `in`.
+ *
+ * If wrong: the operator reaches between tool and work to change it.
+ *
+ * @minItems 3
+ * @maxItems 3
+ */
+export type ChangePosition = [Length, Length, Length];
+/**
+ * with-first-z: in the block of the first Z motion; own-block: in a block of its own before it; in-tool-word: with the tool word; none: there is no length offset, the operator sets Z.
+ *
+ * If wrong: the tool is driven into the work by its length.
+ */
+export type Form = "with-first-z" | "own-block" | "in-tool-word" | "none";
+/**
+ * Whether selecting it moves the axis by itself.
+ *
+ * If wrong: Z moves where nobody meant it to.
+ */
+export type SelectingMovesZ = "yes" | "no";
+/**
+ * Whether cancelling it moves the axis by itself. It is then cancelled at swap height only.
+ *
+ * If wrong: Z moves down by the tool's length.
+ */
+export type CancellingMovesZ = "yes" | "no";
+/**
+ * Where they come from: table, the controller's tool table; measured, a measurement after each swap; operator, set by hand.
+ *
+ * If wrong: the tool is driven into the work by the difference.
+ */
+export type ToolLengths = "table" | "measured" | "operator";
+/**
+ * How the drawbar is worked at a rack, or none.
+ */
+export type Drawbar =
+  | None7
+  | {
+      travels?: TravelOfAnEmptySpindle;
+      "taper-air"?: TaperAir;
+    };
+/**
+ * There is no drawbar that the program works.
+ */
+export type None7 = "none";
+/**
+ * Whether an empty spindle travels along the rack clamped or released.
+ *
+ * If wrong: the released drawbar strikes a holder, or the clamped one is pressed onto it.
+ */
+export type TravelOfAnEmptySpindle = "clamped" | "released";
+/**
+ * Whether air cleans the taper while a tool is picked.
+ *
+ * If wrong: a chip between taper and holder: the tool runs out.
+ */
+export type TaperAir = "yes" | "no";
+/**
+ * Where tools wait and how they are fetched, or none.
+ */
+export type Rack =
+  | None8
+  | {
+      style?: StyleOfTheRack;
+      "clear-z"?: ClearHeight;
+      "pocket-z"?: PocketHeight;
+      "descend-from"?: StartOfTheSlowDescent;
+      "descend-feed"?: FeedOfTheSlowDescent;
+      pockets?: Pockets;
+      zone?: RackZone;
+      slide?: Slide;
+      widest?: WidestTool;
+      longest?: LongestTool;
+      cover?: Cover;
+      "at-end"?: AtTheEnd;
+    };
+/**
+ * There is no rack that the program drives to.
+ */
+export type None8 = "none";
+/**
+ * drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.
+ *
+ * If wrong: the spindle is driven into the rack.
+ */
+export type StyleOfTheRack = "drop-in" | "slide-in";
+/**
+ * a length: a number in mm, or a text such as 2 in
+ */
+export type ClearHeight = number | string;
+/**
+ * a length: a number in mm, or a text such as 2 in
+ */
+export type PocketHeight = number | string;
+/**
+ * a length: a number in mm, or a text such as 2 in
+ */
+export type StartOfTheSlowDescent = number | string;
+/**
+ * Feed of the last part of the way down.
+ *
+ * Unit: mm/min, or with `in/min`.
+ *
+ * If wrong: the holder is driven into its pocket too fast.
+ */
+export type FeedOfTheSlowDescent = number | string;
+/**
+ * Places of the pockets, machine coordinates: the first one, the pitch to the next and their number, or a list of places.
+ *
+ * If wrong: the spindle is driven beside the pocket.
+ */
+export type Pockets =
+  | {
+      first?: FirstPocket;
+      pitch?: Pitch;
+      count?: NumberOfPockets;
+    }
+  | [Point, ...Point[]];
+/**
+ * X and Y of pocket 1.
+ *
+ * Unit: mm, or with `in`.
+ *
+ * If wrong: the spindle is driven beside the pocket.
+ *
+ * @minItems 2
+ * @maxItems 2
+ */
+export type FirstPocket = [Length, Length];
+/**
+ * X and Y from one pocket to the next.
+ *
+ * Unit: mm, or with `in`.
+ *
+ * If wrong: the spindle is driven beside the pocket, farther with each one.
+ *
+ * @minItems 2
+ * @maxItems 2
+ */
+export type Pitch = [Length, Length];
+/**
+ * How many there are.
+ *
+ * Unit: pockets.
+ *
+ * If wrong: the spindle is driven past the end of the rack.
+ */
+export type NumberOfPockets = number;
+/**
+ * a list of two lengths, X and Y
+ *
+ * @minItems 2
+ * @maxItems 2
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "point".
+ */
+export type Point = [Length, Length];
+/**
+ * Least X, Y and Z of the rack, machine coordinates.
+ *
+ * Unit: mm, or with `in`.
+ *
+ * If wrong: the tool is driven into it.
+ *
+ * @minItems 3
+ * @maxItems 3
+ */
+export type LeastCorner = [Length, Length, Length];
+/**
+ * Greatest X, Y and Z of the rack, machine coordinates.
+ *
+ * Unit: mm, or with `in`.
+ *
+ * If wrong: the tool is driven into it.
+ *
+ * @minItems 3
+ * @maxItems 3
+ */
+export type GreatestCorner = [Length, Length, Length];
+/**
+ * Direction from the approach into the pocket.
+ *
+ * If wrong: the holder is torn out of the fork.
+ */
+export type DirectionOfTheSlide = "+x" | "-x" | "+y" | "-y";
+/**
+ * a length: a number in mm, or a text such as 2 in
+ */
+export type LengthOfTheSlide = number | string;
+/**
+ * Feed of the slide.
+ *
+ * Unit: mm/min, or with `in/min`.
+ *
+ * If wrong: the holder strikes the fork too fast.
+ */
+export type FeedOfTheSlide = number | string;
+/**
+ * Widest tool that a pocket takes, or none: not checked.
+ *
+ * Unit: mm, or with `in`.
+ *
+ * If wrong: a wide tool strikes its neighbour.
+ */
+export type WidestTool = number | string;
+/**
+ * Longest tool that a pocket takes, or none: not checked.
+ *
+ * Unit: mm, or with `in`.
+ *
+ * If wrong: a long tool strikes the table under the rack.
+ */
+export type LongestTool = number | string;
+/**
+ * Whether the program opens and closes a cover.
+ *
+ * If wrong: the spindle is driven into the cover.
+ */
+export type Cover = "yes" | "no";
+/**
+ * return: it goes back to its pocket; keep: it stays in the spindle.
+ *
+ * If wrong: the next program finds a tool where it expects none.
+ */
+export type LastTool = "return" | "keep";
+/**
+ * a list of two lengths, X and Y
+ *
+ * @minItems 2
+ * @maxItems 2
+ */
+export type ParkingPlace = [Length, Length];
+/**
+ * Number as the idiom says it.
+ *
+ * Unit: number of the output.
+ *
+ * If wrong: another output is switched.
+ */
+export type NumberOfTheOutput = number;
+/**
+ * cutting: from the spindle's start to its stop; program: from the first swap to the end.
+ *
+ * If wrong: the extraction is off while dust is made, or on during the swap.
+ */
+export type WhenItIsOn = "cutting" | "program";
+/**
+ * Whether the program lifts and lowers a dust hood.
+ *
+ * If wrong: the hood is driven into the rack or the clamps.
+ */
+export type DustHood = "yes" | "no";
+/**
+ * Findings name it.
+ *
+ * If wrong: nobody knows what the finding means.
+ */
+export type WhatStandsThere = string;
+/**
+ * Least X, Y and Z of what stands there, machine coordinates.
+ *
+ * Unit: mm, or with `in`.
+ *
+ * If wrong: the tool is driven into it.
+ *
+ * @minItems 3
+ * @maxItems 3
+ */
+export type LeastCorner1 = [Length, Length, Length];
+/**
+ * Greatest X, Y and Z of what stands there, machine coordinates.
+ *
+ * Unit: mm, or with `in`.
+ *
+ * If wrong: the tool is driven into it.
+ *
+ * @minItems 3
+ * @maxItems 3
+ */
+export type GreatestCorner1 = [Length, Length, Length];
+/**
+ * Boxes in machine coordinates that no motion of the work may enter.
+ *
+ * Unit: mm, or with `in`.
+ *
+ * If wrong: the tool is driven into what stands there.
+ *
+ * @maxItems 50
+ */
+export type KeepOutBoxes = OneBox[];
+/**
+ * none: not at all; floating: with a floating holder; synchronised: spindle and feed are locked.
+ *
+ * If wrong: the tap breaks or strips the thread.
+ */
+export type KindOfTapping = "none" | "floating" | "synchronised";
+/**
+ * Time that the spindle needs to reverse, with a floating holder.
+ *
+ * Unit: s, ms or min, written behind the number.
+ *
+ * If wrong: the holder runs out of float and the tap breaks.
+ */
+export type TimeToReverse = string;
+/**
+ * Whether tapping may be written without its cycle.
+ *
+ * If wrong: the tap breaks: feed and spindle do not reverse together.
+ */
+export type TappingLonghand = "yes" | "no";
+/**
+ * Lowest feed.
+ *
+ * Unit: mm/min, or with `in/min`.
+ *
+ * If wrong: the feed is raised without a word.
+ */
+export type LowestFeed = number | string;
+/**
+ * Highest feed.
+ *
+ * Unit: mm/min, or with `in/min`.
+ *
+ * If wrong: the feed is cut without a word, and times on the sheet are wrong.
+ */
+export type HighestFeed = number | string;
+/**
+ * a list of three lengths, X, Y and Z
+ *
+ * @minItems 3
+ * @maxItems 3
+ *
+ * This interface was referenced by `OriginsOfTheWorkOffsets`'s JSON-Schema definition
+ * via the `patternProperty` "^[1-9]$".
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "place".
+ */
+export type Place = [Length, Length, Length];
+/**
+ * How it is confirmed that the spindle is at its speed: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.
+ *
+ * If wrong: the tool cuts before the spindle is up to speed.
+ */
+export type SpindleAtSpeed = ByTheOperator | Confirmation;
+/**
+ * The program stops and asks the operator to see to it.
+ */
+export type ByTheOperator = "operator";
+/**
+ * The signal, one of those under machine.signals.
+ *
+ * If wrong: the program waits on something else.
+ */
+export type WaitOnASignal1 =
+  "at-speed" | "stopped" | "released" | "clamped" | "tool-present" | "air" | "hold-down";
+/**
+ * How long the wait lasts before the controller alarms.
+ *
+ * Unit: s, ms or min, written behind the number.
+ *
+ * If wrong: the program hangs, or alarms before the state can be reached.
+ */
+export type Timeout = string;
+/**
+ * A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.
+ *
+ * Unit: s, ms or min behind a number; an expression has units of its own.
+ *
+ * If wrong: the state is taken as reached before it is.
+ */
+export type Dwell2 = string;
+/**
+ * The controller holds the program until the state is reached; here stands how that is known.
+ *
+ * If wrong: the state is taken as reached before it is.
+ */
+export type ByTheControllerItself = string;
+/**
+ * How it is confirmed that the spindle stands: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.
+ *
+ * If wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.
+ */
+export type SpindleStopped = ByTheOperator1 | Confirmation;
+/**
+ * The program stops and asks the operator to see to it.
+ */
+export type ByTheOperator1 = "operator";
+/**
+ * How it is confirmed that the drawbar is open: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.
+ *
+ * If wrong: the holder is torn out of its pocket.
+ */
+export type ToolReleased = ByTheOperator2 | Confirmation;
+/**
+ * The program stops and asks the operator to see to it.
+ */
+export type ByTheOperator2 = "operator";
+/**
+ * How it is confirmed that the drawbar is closed with a tool in it: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.
+ *
+ * If wrong: the spindle starts with a loose tool.
+ */
+export type ToolClamped = ByTheOperator3 | Confirmation;
+/**
+ * The program stops and asks the operator to see to it.
+ */
+export type ByTheOperator3 = "operator";
+/**
+ * How it is confirmed that there is air to work the drawbar: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.
+ *
+ * If wrong: the drawbar opens halfway and the tool drops.
+ */
+export type AirPressure1 = ByTheOperator4 | Confirmation;
+/**
+ * The program stops and asks the operator to see to it.
+ */
+export type ByTheOperator4 = "operator";
+/**
+ * yes or no
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "yesNo".
+ */
+export type YesNo = "yes" | "no";
+/**
+ * a code such as G54 or M6
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "code".
+ */
+export type Code = string;
+/**
+ * one capital letter, or none
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "letterOrNone".
+ */
+export type LetterOrNone = string;
+/**
+ * a length (a number in mm, or a text such as 2 in), or none
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "lengthOrNone".
+ */
+export type LengthOrNone = number | string;
+/**
+ * a feed: a number in mm/min, or a text such as 20 in/min
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "feed".
+ */
+export type Feed = number | string;
+/**
+ * a time such as 6 s, 500 ms or 2 min
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "time".
+ */
+export type Time = string;
+/**
+ * none, or words such as M94 P{{signal}}
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "template".
+ */
+export type Template = string;
+/**
+ * Whether a positive number with a direction (axes, arc centres) has a + sign.
+ *
+ * If wrong: the word is a syntax error, or an old control takes it as unsigned.
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "own-plus".
+ */
+export type PlusSign2 = "yes" | "no";
+
+/**
+ * What one controller and its machine want. A file states only what differs from the one that it extends; a key that no file of the chain states is never guessed: what needs it is refused.
+ */
+export interface DialectSchema {
+  dialect: NameOfTheDialect;
+  title?: Title;
+  extends?: Extends;
+  sources?: Sources;
+  file?: File;
+  comments?: Comments;
+  blocks?: Blocks;
+  numbers?: Numbers;
+  modal?: ModalWords;
+  motion?: StraightMotion;
+  units?: Units;
+  plane?: Planes;
+  distance?: AbsoluteAndIncremental;
+  arc?: Arcs;
+  path?: PathModes;
+  feed?: FeedModes;
+  dwell?: Dwell1;
+  compensation?: CutterRadiusCompensation;
+  "length-offset"?: ToolLengthOffset;
+  "work-offset"?: WorkOffsets;
+  "machine-move"?: MoveInMachineCoordinates;
+  "reference-return"?: ReturnToTheReferencePosition;
+  cancel?: Cancelling;
+  cycles?: FixedCycles;
+  spindle?: Spindle;
+  coolant?: Coolant;
+  tools?: Tools;
+  stops?: StopsAndEnd;
+  wait?: ValuesOfAWait;
+  codes?: CodesOfTheBuilder;
+  idioms?: Idioms;
+  machine?: Machine;
+  confirm?: Confirmations;
+}
+/**
+ * The frame of the program text: file name ending, line ends, the marks at its start and end.
+ */
+export interface File {
+  extension?: FileNameEnding;
+  "line-end"?: LineEnd;
+  "last-line-end"?: LineEndAfterTheLastLine;
+  "end-of-block"?: EndOfBlockMark;
+  delimiter?: ProgramDelimiter;
+  "program-number"?: ProgramNumber;
+  characters?: Characters;
+}
+/**
+ * How text for people is set apart from the code.
+ */
+export interface Comments {
+  style?: CommentStyle;
+  longest?: LongestComment;
+}
+/**
+ * How words make up a block and blocks follow one another.
+ */
+export interface Blocks {
+  number?: BlockNumbers;
+  separator?: Separator;
+  order?: WordOrder;
+  longest?: LongestBlock;
+  "g-words"?: GWordsInABlock;
+  "m-words"?: MWordsInABlock;
+  modes?: ModesInABlock;
+  delete?: BlockDelete;
+  "stops-act"?: WhenStopsAct;
+}
+/**
+ * How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros` and `digits` hold for all; a single address may state its own.
+ */
+export interface Numbers {
+  point?: DecimalPoint;
+  "trailing-zeros"?: ZerosAtTheEnd;
+  "leading-zero"?: ZeroBeforeThePoint;
+  plus?: PlusSign;
+  "suppressed-zeros"?: ZerosLeftOut;
+  digits?: DigitsOfANumber;
+  length?: AxisWords;
+  "arc-centre"?: ArcCentreAndRadiusWords;
+  angle?: RotaryWords;
+  "feed-per-minute"?: FeedPerMinute;
+  "feed-per-revolution"?: FeedPerRevolution;
+  "inverse-time"?: InverseTimeFeed;
+  speed?: SpindleSpeed;
+  dwell?: Dwell;
+  "cycle-dwell"?: DwellInACycle;
+  timeout?: TimeoutOfAWait;
+  "code-width"?: LeastDigitsOfCodes;
+}
+/**
+ * Numbers of X Y Z, and of the levels and pecks of cycles. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.
+ */
+export interface AxisWords {
+  mm?: DecimalsInMillimetres;
+  inch?: DecimalsInInches;
+  point?: DecimalPoint1;
+  "trailing-zeros"?: ZerosAtTheEnd1;
+  "leading-zero"?: ZeroBeforeThePoint1;
+  plus?: PlusSign1;
+  "suppressed-zeros"?: ZerosLeftOut1;
+  digits?: DigitsOfANumber1;
+}
+/**
+ * Numbers of I J K and of the radius. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.
+ */
+export interface ArcCentreAndRadiusWords {
+  mm?: DecimalsInMillimetres1;
+  inch?: DecimalsInInches1;
+  point?: DecimalPoint1;
+  "trailing-zeros"?: ZerosAtTheEnd1;
+  "leading-zero"?: ZeroBeforeThePoint1;
+  plus?: PlusSign1;
+  "suppressed-zeros"?: ZerosLeftOut1;
+  digits?: DigitsOfANumber1;
+}
+/**
+ * Numbers of F in feed per minute. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.
+ */
+export interface FeedPerMinute {
+  mm?: DecimalsInMillimetres2;
+  inch?: DecimalsInInches2;
+  point?: DecimalPoint1;
+  "trailing-zeros"?: ZerosAtTheEnd1;
+  "leading-zero"?: ZeroBeforeThePoint1;
+  plus?: PlusSign1;
+  "suppressed-zeros"?: ZerosLeftOut1;
+  digits?: DigitsOfANumber1;
+}
+/**
+ * Numbers of F in feed per revolution. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.
+ */
+export interface FeedPerRevolution {
+  mm?: DecimalsInMillimetres3;
+  inch?: DecimalsInInches3;
+  point?: DecimalPoint1;
+  "trailing-zeros"?: ZerosAtTheEnd1;
+  "leading-zero"?: ZeroBeforeThePoint1;
+  plus?: PlusSign1;
+  "suppressed-zeros"?: ZerosLeftOut1;
+  digits?: DigitsOfANumber1;
+}
+/**
+ * Least digits of codes and of tool and offset numbers; zeros are put in front: 2 writes G00, M06, T01.
+ */
+export interface LeastDigitsOfCodes {
+  G?: DigitsOfGWords;
+  M?: DigitsOfMWords;
+  T?: DigitsOfTWords;
+  H?: DigitsOfHWords;
+  D?: DigitsOfDWords;
+}
+/**
+ * Which words are repeated although they have not changed.
+ */
+export interface ModalWords {
+  motion?: MotionWord;
+  axes?: AxisWords1;
+  "arc-end"?: EndOfAnArc;
+  "arc-centre"?: ZerosInAnArcCentre;
+  feed?: FeedWord;
+}
+/**
+ * Rapid and straight motion.
+ */
+export interface StraightMotion {
+  rapid?: Rapid;
+  line?: StraightLineAtFeed;
+  rapids?: PathOfARapid;
+}
+/**
+ * Words for the units of the program.
+ */
+export interface Units {
+  mm?: Millimetres;
+  inch?: Inches;
+  "programs-in"?: UnitsOfPrograms;
+}
+/**
+ * Words that select the plane of arcs, cycles and compensation.
+ */
+export interface Planes {
+  xy?: XYPlane;
+  zx?: ZXPlane;
+  yz?: YZPlane;
+}
+/**
+ * Words for absolute and incremental coordinates.
+ */
+export interface AbsoluteAndIncremental {
+  absolute?: Absolute;
+  incremental?: Incremental;
+  "programs-in"?: CoordinatesOfPrograms;
+}
+/**
+ * Circular motion.
+ */
+export interface Arcs {
+  cw?: ArcClockwise;
+  ccw?: ArcCounterClockwise;
+  form?: FormOfAnArc;
+  "centre-words"?: ArcCentreModes;
+  "radius-word"?: RadiusWord;
+  planes?: PlanesWithArcs;
+  "largest-sweep"?: LargestSweep;
+  "full-circle"?: FullCircle;
+  helix?: Helix;
+  "turns-word"?: TurnsWord;
+  "feed-along"?: FeedOnAHelix;
+  "smallest-radius"?: SmallestRadius;
+  "largest-radius"?: LargestRadius;
+  tolerance?: RadiusTolerance;
+  "chord-tolerance"?: ChordTolerance;
+}
+/**
+ * Words that choose absolute or incremental arc centres, where the controller has them.
+ */
+export interface ArcCentreModes {
+  absolute?: AbsoluteArcCentres;
+  incremental?: IncrementalArcCentres;
+}
+/**
+ * How far the radius at the start and at the end of an arc may differ before the controller alarms.
+ */
+export interface RadiusTolerance {
+  mm?: ToleranceInMillimetres;
+  inch?: ToleranceInInches;
+  relative?: RelativeTolerance;
+}
+/**
+ * Words for how corners are taken.
+ */
+export interface PathModes {
+  exact?: ExactPath;
+  stop?: ExactStop;
+  blend?: ContinuousPath;
+  "tolerance-word"?: BlendToleranceWord;
+}
+/**
+ * Words for what F means.
+ */
+export interface FeedModes {
+  "per-minute"?: FeedPerMinute1;
+  "per-revolution"?: FeedPerRevolution1;
+  "inverse-time"?: InverseTime;
+}
+/**
+ * A pause of a set time.
+ */
+export interface Dwell1 {
+  code?: DwellCode;
+  word?: DwellWord;
+  unit?: DwellUnit;
+}
+/**
+ * Words that put an end to what an earlier program may have left in force.
+ */
+export interface Cancelling {
+  cycles?: CyclesOff;
+  "local-shift"?: LocalShiftOff;
+  rotation?: RotationOff;
+  scale?: ScaleOff;
+  overrides?: OverridesOn;
+}
+/**
+ * Words that choose the level to which the tool goes between holes.
+ */
+export interface LevelBetweenHoles {
+  initial?: InitialLevel;
+  retract?: RetractLevel;
+  without?: LevelWithoutAWord;
+}
+/**
+ * How far the controller's own cycle backs off. A job that asks for another back-off is written longhand.
+ */
+export interface BackOff {
+  peck?: BackOffOfPecks;
+  "chip-break"?: BackOffOfChipBreaking;
+}
+/**
+ * Letters of the values of a cycle.
+ */
+export interface WordsOfACycle {
+  retract?: RetractLevelWord;
+  peck?: PeckWord;
+  dwell?: DwellWord1;
+  "dwell-unit"?: UnitOfTheDwell;
+}
+/**
+ * Words for the spindle.
+ */
+export interface Spindle {
+  cw?: SpindleClockwise;
+  ccw?: SpindleCounterClockwise;
+  stop?: SpindleStop;
+  orient?: SpindleOrientation;
+  order?: OrderOfSpeedAndStart;
+  blocks?: SpeedAndStartInABlock;
+}
+/**
+ * Words for coolant and air.
+ */
+export interface Coolant {
+  mist?: Mist;
+  flood?: Flood;
+  air?: Air;
+  "through-tool"?: CoolantThroughTheTool;
+  off?: AllOff;
+}
+/**
+ * Words for selecting and changing tools.
+ */
+export interface Tools {
+  change?: ToolChange;
+  blocks?: SelectionAndChangeInABlock;
+  order?: OrderOfSelectionAndChange;
+  preselect?: Preselection;
+}
+/**
+ * Words that stop and end the program.
+ */
+export interface StopsAndEnd {
+  stop?: ProgramStop;
+  optional?: OptionalStop;
+  end?: EndOfProgram;
+}
+/**
+ * Numbers that a wait on a signal says.
+ */
+export interface ValuesOfAWait {
+  on?: LevelOn;
+  off?: LevelOff;
+  "timeout-unit"?: UnitOfTheTimeout;
+}
+/**
+ * What further codes do that a program from elsewhere may hold: what they are for, and their effects. They are read, not written.
+ */
+export interface CodesOfTheBuilder {
+  [k: string]: OneCode;
+}
+/**
+ * A code with no meaning of its own in the standards, and what it leaves behind.
+ *
+ * This interface was referenced by `CodesOfTheBuilder`'s JSON-Schema definition
+ * via the `patternProperty` "^[GM]\d{1,3}(\.\d)?$".
+ */
+export interface OneCode {
+  does?: WhatItDoes;
+  position?: EffectOnThePosition;
+  spindle?: EffectOnTheSpindle;
+  coolant?: EffectOnCoolant;
+  "length-offset"?: EffectOnTheLengthOffset;
+}
+/**
+ * How this controller says one action: literal words and {{name}} for the whole number of a word. One code each; beside it may stand P Q R L E I J K.
+ */
+export interface Idioms {
+  message?: MessageToTheOperator;
+  "wait-signal"?: WaitOnASignal;
+  "output-on"?: OutputOn;
+  "output-off"?: OutputOff;
+  release?: ReleaseTheTool;
+  clamp?: ClampTheTool;
+  "taper-air-on"?: TaperAirOn;
+  "taper-air-off"?: TaperAirOff;
+  "cover-open"?: OpenTheRackSCover;
+  "cover-close"?: CloseTheRackSCover;
+  "hood-up"?: DustHoodUp;
+  "hood-down"?: DustHoodDown;
+  measure?: MeasureTheTool;
+}
+/**
+ * Facts of this machine, in its own leaf. A key is needed when a job needs it.
+ */
+export interface Machine {
+  travel?: Travel;
+  spindle?: SpindleOfTheMachine;
+  signals?: Signals;
+  waits?: Waits;
+  swap?: SwapStyle;
+  "change-effects"?: EffectsOfTheToolChange;
+  "measure-effects"?: EffectsOfMeasuring;
+  retract?: RetractToSwapHeight;
+  "length-offset"?: LengthOffsetAtTheMachine;
+  lengths?: ToolLengths;
+  drawbar?: Drawbar;
+  rack?: Rack;
+  park?: ParkingPlace;
+  outputs?: Outputs;
+  hood?: DustHood;
+  "keep-out"?: KeepOutBoxes;
+  tapping?: Tapping;
+  feed?: FeedLimits;
+  "work-zero"?: OriginsOfTheWorkOffsets;
+}
+/**
+ * Where each axis can go, machine coordinates. Rotary axes are allowed only where they stand here.
+ */
+export interface Travel {
+  x?: TravelOfX;
+  y?: TravelOfY;
+  z?: TravelOfZ;
+  a?: TravelOfA;
+  b?: TravelOfB;
+  c?: TravelOfC;
+}
+/**
+ * What the spindle and its drive can do.
+ */
+export interface SpindleOfTheMachine {
+  "min-rpm"?: LowestSpeed;
+  "max-rpm"?: HighestSpeed;
+  "spin-up"?: TimeToComeUpToSpeed;
+  "spin-down"?: TimeToStop;
+  "coast-down"?: TimeToCoastDown;
+  orient?: OrientationBeforeASwap;
+}
+/**
+ * Inputs that the program can wait on.
+ */
+export interface Signals {
+  "at-speed"?: AtSpeed;
+  stopped?: Stopped;
+  released?: Released;
+  clamped?: Clamped;
+  "tool-present"?: ToolPresent;
+  air?: AirPressure;
+  "hold-down"?: HoldDown;
+}
+/**
+ * a mapping with the keys input, level and settle
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "signal".
+ */
+export interface Signal {
+  input?: Input;
+  level?: Level;
+  settle?: SettlingTime;
+}
+/**
+ * What a wait does when its time is up.
+ */
+export interface Waits {
+  "on-timeout"?: OnTimeout;
+}
+/**
+ * What the controller's own tool change does besides changing the tool. Needed where `swap` is controller.
+ */
+export interface EffectsOfTheToolChange {
+  position?: EffectOnThePosition1;
+  spindle?: EffectOnTheSpindle1;
+  coolant?: EffectOnCoolant1;
+  "length-offset"?: EffectOnTheLengthOffset1;
+}
+/**
+ * What the controller's measurement of a tool does. Needed where `lengths` is measured.
+ */
+export interface EffectsOfMeasuring {
+  position?: EffectOnThePosition2;
+  spindle?: EffectOnTheSpindle2;
+  coolant?: EffectOnCoolant2;
+  "length-offset"?: EffectOnTheLengthOffset2;
+}
+/**
+ * How Z goes up to the swap height.
+ */
+export interface RetractToSwapHeight {
+  by?: RetractBy;
+  z?: SwapHeight;
+  "acts-on"?: WhatItMoves;
+  "cancel-length-first"?: CancelTheLengthOffsetFirst;
+  intermediate?: IntermediatePoint;
+  "change-position"?: ChangePosition;
+}
+/**
+ * How the tool's length comes to act.
+ */
+export interface LengthOffsetAtTheMachine {
+  form?: Form;
+  "select-moves"?: SelectingMovesZ;
+  "cancel-moves"?: CancellingMovesZ;
+}
+/**
+ * Box that only swaps enter.
+ */
+export interface RackZone {
+  min?: LeastCorner;
+  max?: GreatestCorner;
+}
+/**
+ * The way into a fork, with slide-in.
+ */
+export interface Slide {
+  direction?: DirectionOfTheSlide;
+  distance?: LengthOfTheSlide;
+  feed?: FeedOfTheSlide;
+}
+/**
+ * What becomes of the last tool.
+ */
+export interface AtTheEnd {
+  tool?: LastTool;
+}
+/**
+ * Outputs that the program switches, by a name of yours.
+ */
+export interface Outputs {
+  [k: string]: OneOutput;
+}
+/**
+ * An output and when it is on.
+ *
+ * This interface was referenced by `Outputs`'s JSON-Schema definition
+ * via the `patternProperty` "^[a-z][a-z0-9-]{0,30}$".
+ */
+export interface OneOutput {
+  number?: NumberOfTheOutput;
+  during?: WhenItIsOn;
+}
+/**
+ * A box and what stands there.
+ */
+export interface OneBox {
+  name: WhatStandsThere;
+  min: LeastCorner1;
+  max: GreatestCorner1;
+}
+/**
+ * How the machine taps.
+ */
+export interface Tapping {
+  kind?: KindOfTapping;
+  reversal?: TimeToReverse;
+  longhand?: TappingLonghand;
+}
+/**
+ * Lowest and highest feed; without them feeds are not checked against the machine.
+ */
+export interface FeedLimits {
+  least?: LowestFeed;
+  most?: HighestFeed;
+}
+/**
+ * Where the origin of each work offset (1 to 9) lies in machine coordinates, where it is always the same; a set-up file overrides it. With it, travel is checked in full.
+ *
+ * Unit: mm, or with `in`.
+ *
+ * If wrong: a program that runs past the travel is passed, or a good one refused.
+ */
+export interface OriginsOfTheWorkOffsets {
+  [k: string]: Place;
+}
+/**
+ * How the program makes sure of a state before it relies on it. One that is not stated cannot be relied on: a job that needs it is refused.
+ */
+export interface Confirmations {
+  "at-speed"?: SpindleAtSpeed;
+  stopped?: SpindleStopped;
+  released?: ToolReleased;
+  clamped?: ToolClamped;
+  air?: AirPressure1;
+}
+/**
+ * a mapping with wait and timeout, with dwell, or with intrinsic
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "confirmation".
+ */
+export interface Confirmation {
+  wait?: WaitOnASignal1;
+  timeout?: Timeout;
+  dwell?: Dwell2;
+  intrinsic?: ByTheControllerItself;
+}

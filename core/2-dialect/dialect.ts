@@ -1,0 +1,244 @@
+import type {
+  AuxiliaryAction,
+  Capabilities,
+  CoolantMedium,
+  CycleKind,
+  MachineFacts,
+  ModeStep,
+  Plane,
+  UnitSystem,
+} from "#base";
+
+/** A dialect, resolved over its chain of `extends`: plain data, so that it can be kept as JSON. */
+export interface Dialect {
+  readonly name: string;
+  readonly title: string;
+  /** The files of the chain, the leaf first, as they are named to the user. */
+  readonly files: readonly string[];
+  /** What writing and reading need. */
+  readonly format: Format;
+  /** What lowering and sequencing need. */
+  readonly capabilities: Capabilities;
+  /** What sequencing and the guard need. */
+  readonly machine: MachineFacts;
+  /**
+   * Origins of the work offsets in machine coordinates, atoms, where the leaf states them ("machine.work-zero"); index is
+   * the offset number. A set-up file overrides them.
+   */
+  readonly workZero: readonly (readonly [number, number, number] | undefined)[];
+  /** Where each value stands, by key path; `file` is an index into `files`, `line` counts from 1. */
+  readonly origins: Readonly<Record<string, { readonly file: number; readonly line: number }>>;
+}
+
+/** A code such as G59.1: `value` is in tenths (591), as NISTIR 6556 3.3 compares codes. */
+export interface Code {
+  readonly letter: "G" | "M";
+  readonly value: number;
+}
+
+/** How numbers of one address are written. */
+export interface NumberFormat {
+  /** Digits after the point; 0 writes no point at all. */
+  readonly decimals: number;
+  /** "never" is an implied point: the number counts least increments. */
+  readonly point: "always" | "when-needed" | "never";
+  /** Zeros at the end: kept, dropped, or dropped down to one. */
+  readonly trailingZeros: "keep" | "drop" | "one";
+  /** Whether 0.5 is written 0.5 or .5 */
+  readonly leadingZero: boolean;
+  readonly plus: boolean;
+  /** Implied point: which zeros are left out, and how many digits stand if not both ends are free. */
+  readonly suppressed: "leading" | "trailing" | "none";
+  readonly digits: number;
+}
+
+/** A number format that differs by the program's units. */
+export type UnitFormats = Readonly<Record<UnitSystem, NumberFormat>>;
+
+/** Everything that shapes text. Values left undefined are undeclared; null means that there is no such thing. */
+export interface Format {
+  readonly extension: string;
+  readonly lineEnd: "\n" | "\r\n" | "\r";
+  readonly lastLineEnd: boolean;
+  /** Text at the end of each block, before the line end. */
+  readonly blockEnd: "" | ";" | "*";
+  /** A `%` line of its own first and last. */
+  readonly delimiter: "none" | "percent";
+  readonly programNumber: { readonly letter: "O" | ":" | "%"; readonly digits: number; readonly from: number; readonly to: number } | null;
+  /** Characters of comments and of the whole text: upper case ASCII, ASCII, or any UTF-8 in comments. */
+  readonly characters: "upper" | "ascii" | "utf-8";
+  readonly comments: {
+    readonly style: "parentheses" | "semicolon" | "none";
+    /** Most characters in one comment, marks not counted. */
+    readonly longest: number;
+  };
+  readonly blockNumber: {
+    readonly on: "all" | "sections";
+    readonly start: number;
+    readonly step: number;
+    /** After this number it begins again at `start`. */
+    readonly to: number;
+    /** Digits; 0: as many as needed. */
+    readonly width: number;
+  } | null;
+  readonly separator: "" | " " | "\t";
+  /** Addresses in the order in which a block has them; G and M once each, "N" first. */
+  readonly order: readonly string[];
+  /** Most characters of a block, its line end not counted; 0: no limit. */
+  readonly longest: number;
+  /** One G word a block, or one of each modal group. */
+  readonly gWords: "one" | "any";
+  readonly mWords: number;
+  /** Whether consecutive modes share a block. */
+  readonly modes: "together" | "apart";
+  /** Whether `/` at the start of a block is understood. */
+  readonly blockDelete: boolean;
+  /** Whether M05 and M09 act before or after the motion of their block; M00, M01 and the end act after it in any case. */
+  readonly stopsAct: "before-motion" | "after-motion";
+  readonly numbers: {
+    readonly length: UnitFormats;
+    readonly arcCentre: UnitFormats;
+    readonly angle: NumberFormat;
+    readonly feedPerMinute: UnitFormats;
+    readonly feedPerRevolution: UnitFormats | undefined;
+    readonly inverseTime: NumberFormat | undefined;
+    readonly speed: NumberFormat;
+    /** Of the dwell word, counted in `dwell.unit`. */
+    readonly dwell: NumberFormat;
+    /** Of the dwell in a cycle, counted in `cycles.dwellUnit`. */
+    readonly cycleDwell: NumberFormat;
+    /** Of the timeout of a wait, counted in `waitValues.timeoutUnit`. Key "numbers.timeout". */
+    readonly timeout: NumberFormat | undefined;
+    /** Least digits of the codes and of the whole numbers of T H D. */
+    readonly width: Readonly<Record<"G" | "M" | "T" | "H" | "D", number>>;
+  };
+  readonly modal: {
+    readonly motion: "modal" | "each-block";
+    readonly axes: "changed" | "all";
+    readonly arcEnd: "changed" | "both";
+    readonly arcCentre: "non-zero" | "both";
+    /** modal: when it changes; after-rapid: also on the first feed block after a rapid; each-block: on every feed block. */
+    readonly feed: "modal" | "after-rapid" | "each-block";
+  };
+  readonly unitsIn: "job" | UnitSystem;
+  readonly distance: "absolute" | "incremental";
+  readonly codes: Codes;
+  readonly arc: {
+    readonly form: "incremental-centre" | "absolute-centre" | "radius" | "none" | undefined;
+    /** Letter of the radius word. */
+    readonly radiusWord: string;
+    /** Letter of the word for turns, if one block can hold several. */
+    readonly turnsWord: string | null;
+    readonly helix: boolean | undefined;
+    readonly fullCircle: boolean | undefined;
+    /** Largest sweep in one block, micro-degrees. */
+    readonly largestSweep: number | undefined;
+    readonly planes: readonly Plane[] | undefined;
+  };
+  readonly dwell: { readonly word: string; readonly unit: "s" | "ms" } | undefined;
+  readonly cycles: {
+    /** Whether later holes of a series restate the cycle's own words, or only positions. */
+    readonly repeat: "positions" | "all";
+    /** Whether Z and R are absolute, or Z counts from R and R from the initial level. */
+    readonly levels: "absolute" | "relative";
+    /** Word of the retract level, the peck and the dwell. */
+    readonly retractWord: string;
+    readonly peckWord: string;
+    readonly dwellWord: string;
+    readonly dwellUnit: "s" | "ms";
+    /** Level without a return word, where the dialect has none. */
+    readonly levelWithout: "retract" | "initial" | undefined;
+    /** Back-offs that the controller fixes, atoms. */
+    readonly backOff: { readonly peck: number | undefined; readonly chipBreak: number | undefined };
+    /** Whether a motion code ends a series by itself, or the cancel code alone does. */
+    readonly endedBy: "any-motion" | "cancel-code";
+  } | undefined;
+  readonly spindle: {
+    /** Speed word before or behind the start word, in a block and from block to block. */
+    readonly order: "speed-first" | "start-first";
+    readonly blocks: "together" | "apart";
+  } | undefined;
+  /** Whether the tool word and the change code share a block, and which comes first. */
+  readonly tools: { readonly blocks: "together" | "apart"; readonly order: "select-first" | "change-first" } | undefined;
+  readonly lengthOffset: { readonly word: string; readonly form: "with-first-z" | "own-block" | "in-tool-word" | "none" } | undefined;
+  readonly compensationWord: string | null | undefined;
+  readonly pathToleranceWord: string | null | undefined;
+  /** Reference return: whether an intermediate point of zero increment is written. */
+  readonly referenceIntermediate: "none" | "incremental-zero" | undefined;
+  readonly waitValues: { readonly on: number; readonly off: number; readonly timeoutUnit: "s" | "ms" } | undefined;
+  readonly idioms: Readonly<Partial<Record<IdiomName, Idiom>>>;
+  /** What words outside the keys above mean to the reader; worked out from idioms and the `codes` key. */
+  readonly extraCodes: readonly ExtraCode[];
+}
+
+/** Codes of the keys; null: the dialect says `none`; undefined: undeclared. */
+export interface Codes {
+  readonly rapid: Code | null | undefined;
+  readonly line: Code | null | undefined;
+  readonly arcCw: Code | null | undefined;
+  readonly arcCcw: Code | null | undefined;
+  /** By mode and value, such as `modes["plane"]["zx"]`. */
+  readonly modes: { readonly [K in ModeStep["kind"]]: Readonly<Partial<Record<Extract<ModeStep, { kind: K }>["value"], Code | null>>> };
+  readonly dwell: Code | null | undefined;
+  readonly compensation: Readonly<Partial<Record<"off" | "left" | "right", Code | null>>>;
+  readonly lengthOn: Code | null | undefined;
+  readonly lengthOff: Code | null | undefined;
+  /** Index is the offset number, 1 to 9; index 0 is unused. */
+  readonly workOffsets: readonly (Code | null | undefined)[];
+  readonly machineMove: Code | null | undefined;
+  readonly referenceReturn: Code | null | undefined;
+  readonly cycles: Readonly<Partial<Record<CycleKind, Code | null>>>;
+  readonly cycleReturn: Readonly<Partial<Record<"initial" | "retract", Code | null>>>;
+  readonly spindleCw: Code | null | undefined;
+  readonly spindleCcw: Code | null | undefined;
+  readonly spindleStop: Code | null | undefined;
+  readonly spindleOrient: Code | null | undefined;
+  readonly coolant: Readonly<Partial<Record<CoolantMedium, Code | null>>>;
+  readonly coolantOff: Code | null | undefined;
+  readonly toolChange: Code | null | undefined;
+  readonly stop: Code | null | undefined;
+  readonly optionalStop: Code | null | undefined;
+  readonly end: Code | null | undefined;
+}
+
+/** Idioms: templates for what a dialect says in its own way. */
+export type IdiomName =
+  | "message"
+  | "wait-signal"
+  | "output-on"
+  | "output-off"
+  | "release"
+  | "clamp"
+  | "taper-air-on"
+  | "taper-air-off"
+  | "cover-open"
+  | "cover-close"
+  | "hood-up"
+  | "hood-down"
+  | "measure";
+
+/** Values that a template may name. */
+export type IdiomValue = "signal" | "level" | "timeout" | "output" | "text";
+
+/** One part of a block of a template: literal text, or a named value. */
+export type IdiomPart = { readonly literal: string } | { readonly value: IdiomValue };
+
+/** A template as its blocks, each a list of parts. */
+export interface Idiom {
+  readonly blocks: readonly (readonly IdiomPart[])[];
+}
+
+/** What a code outside the keys means, and which words go with it. */
+export interface ExtraCode {
+  readonly letter: "G" | "M";
+  /** Tenths. */
+  readonly value: number;
+  readonly meaning:
+    | { readonly kind: "wait" }
+    | { readonly kind: "output"; readonly on: boolean }
+    | { readonly kind: "auxiliary"; readonly action: AuxiliaryAction };
+  /** Words beside the code: a letter with the value it carries, or the fixed number it must have. */
+  readonly words: Readonly<Record<string, IdiomValue | number>>;
+  /** Key that declares it, such as "idioms.release". */
+  readonly key: string;
+}

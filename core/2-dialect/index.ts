@@ -1,0 +1,67 @@
+import type { Report } from "#base";
+import type { Dialect } from "./dialect.ts";
+import type { DialectFile, DialectLoader } from "./loader.ts";
+import type { Setup } from "./setup.ts";
+
+export type * from "./dialect.ts";
+export type { DialectFile, DialectLoader } from "./loader.ts";
+export type { Setup } from "./setup.ts";
+export { cautions } from "./cautions.ts";
+export { originOf } from "./origin.ts";
+export { packDialect, unpackDialect } from "./pack.ts";
+export { workZeroOf } from "./setup.ts";
+
+/*
+ * What reads files is loaded when it is called: a start with a dialect that was resolved ahead loads none of the parsers.
+ */
+
+/**
+ * Reads a dialect file and what it extends, checks it and works it out.
+ *
+ * @param dialect a shipped name, or the path of a file
+ * @returns undefined after an error, which has been reported with rule dialect/...
+ */
+export async function resolveDialect(
+  dialect: string,
+  loader: DialectLoader,
+  report: Report,
+): Promise<Dialect | undefined> {
+  const { resolveFiles } = await import("./resolve.ts");
+  return (await resolveFiles(dialect, loader, report))?.dialect;
+}
+
+/**
+ * A dialect with all that it inherits as one YAML text; behind each value stands its file and line.
+ *
+ * @returns undefined when a file cannot be read; a dialect that does not hold together is shown all the same
+ */
+export async function showDialect(
+  dialect: string,
+  loader: DialectLoader,
+  report: Report,
+): Promise<string | undefined> {
+  const { loadChain, showChain } = await import("./resolve.ts");
+  const chain = loadChain(dialect, loader, report);
+  return chain === undefined ? undefined : showChain(chain);
+}
+
+/**
+ * Checks a dialect: errors as `resolveDialect` reports them, and notes on what it leaves undeclared, what it cannot say,
+ * which jobs are refused for it, and which of its lines change nothing.
+ */
+export async function checkDialect(
+  dialect: string,
+  loader: DialectLoader,
+  report: Report,
+): Promise<Dialect | undefined> {
+  const { resolveFiles, reportNotes } = await import("./resolve.ts");
+  const found = await resolveFiles(dialect, loader, report);
+  if (found !== undefined) reportNotes(found.chain, report);
+  return found?.dialect;
+}
+
+/** Reads a set-up file (YAML or JSON, schemas/setup.schema.json); undefined after a finding. */
+export async function readSetup(file: DialectFile, report: Report): Promise<Setup | undefined> {
+  const { readSetupFile } = await import("./read-setup.ts");
+  return readSetupFile(file, report);
+}

@@ -1,0 +1,93 @@
+import type { ArcCapabilities, Capabilities, CycleCapabilities, PerUnit } from "#base";
+import { atomsPerUnit, inverseTimeUnit, microsecondsPerSecond, milliPerRpm } from "#base";
+import { declaredWords } from "./code-keys.ts";
+import { arcForm, arcPlanes, largestSweep } from "./resolve-format.ts";
+import type { NumberKey } from "./resolve-numbers.ts";
+import { decimalsOf } from "./resolve-numbers.ts";
+import type { TreeNode } from "./tree.ts";
+import { isNone, nodeAt } from "./tree.ts";
+import { length, word, wordOrNone, yes } from "./values.ts";
+
+/** What the dialect can say; nothing is filled in that no file states. */
+export function resolveCapabilities(tree: TreeNode): Capabilities {
+  return {
+    words: declaredWords(tree),
+    programsIn: word<"job" | "mm" | "inch">(tree, "units.programs-in"),
+    distance: word<"absolute" | "incremental">(tree, "distance.programs-in"),
+    lengthGrid: unitGrid(tree, "length"),
+    centreGrid: unitGrid(tree, "arc-centre"),
+    angleGrid: grid(tree, "angle", 1_000_000),
+    feedPerMinuteGrid: unitGrid(tree, "feed-per-minute"),
+    feedPerRevolutionGrid: unitGrid(tree, "feed-per-revolution"),
+    inverseTimeGrid: grid(tree, "inverse-time", inverseTimeUnit),
+    speedGrid: grid(tree, "speed", milliPerRpm),
+    dwellGrid: timeGrid(tree, "dwell", "dwell.unit"),
+    rapids: word<"straight" | "dog-leg">(tree, "motion.rapids"),
+    arcs: resolveArcs(tree),
+    cycles: resolveCycleCapabilities(tree),
+    spindleOrder: word<"speed-first" | "start-first">(tree, "spindle.order"),
+    spindleBlocks: word<"together" | "apart">(tree, "spindle.blocks"),
+    preselect: yes(tree, "tools.preselect"),
+  };
+}
+
+/** Least increment of an address: 3 decimals of 1 mm -> 10,000 atoms. Never below one base unit. */
+function increment(decimals: number | undefined, unit: number): number | undefined {
+  return decimals === undefined ? undefined : Math.max(1, Math.round(unit / 10 ** decimals));
+}
+
+function grid(tree: TreeNode, key: NumberKey, unit: number): number | undefined {
+  return increment(decimalsOf(tree, key), unit);
+}
+
+function unitGrid(tree: TreeNode, key: NumberKey): PerUnit | undefined {
+  const mm = increment(decimalsOf(tree, key, "mm"), atomsPerUnit.mm);
+  const inch = increment(decimalsOf(tree, key, "inch"), atomsPerUnit.inch);
+  return mm === undefined || inch === undefined ? undefined : { mm, inch };
+}
+
+/** Grid of a time in microseconds, by its decimals and the key of its unit. */
+export function timeGrid(tree: TreeNode, key: NumberKey, unitPath: string): number | undefined {
+  const unit = word<"s" | "ms">(tree, unitPath);
+  if (unit === undefined) return undefined;
+  return grid(tree, key, unit === "s" ? microsecondsPerSecond : microsecondsPerSecond / 1000);
+}
+
+function resolveArcs(tree: TreeNode): ArcCapabilities {
+  const turnsWord = wordOrNone(tree, "arc.turns-word");
+  return {
+    form: arcForm(tree),
+    largestSweep: largestSweep(tree),
+    fullCircle: yes(tree, "arc.full-circle"),
+    planes: arcPlanes(tree),
+    helix: yes(tree, "arc.helix"),
+    turns: turnsWord === undefined ? undefined : turnsWord !== "none",
+    feedAlong: word<"path" | "circle">(tree, "arc.feed-along"),
+    smallestRadius: length(tree, "arc.smallest-radius") ?? 0,
+    largestRadius: length(tree, "arc.largest-radius") ?? Infinity,
+    chordTolerance: length(tree, "arc.chord-tolerance"),
+  };
+}
+
+function resolveCycleCapabilities(tree: TreeNode): CycleCapabilities {
+  const peck = length(tree, "cycles.back-off.peck");
+  const chipBreak = length(tree, "cycles.back-off.chip-break");
+  return {
+    backOff: {
+      ...(peck === undefined ? {} : { peck }),
+      ...(chipBreak === undefined ? {} : { "chip-break": chipBreak }),
+    },
+    levels: cycleLevels(tree),
+    dwellGrid: timeGrid(tree, "cycle-dwell", "cycles.words.dwell-unit"),
+  };
+}
+
+/** With both return words the job chooses; with one of them that level is the only one; with none the fixed one. */
+function cycleLevels(tree: TreeNode): CycleCapabilities["levels"] {
+  const has = (level: string): boolean => {
+    const node = nodeAt(tree, `cycles.return.${level}`);
+    return node !== undefined && !isNone(node);
+  };
+  if (has("initial")) return has("retract") ? "both" : "initial";
+  return has("retract") ? "retract" : word<"retract" | "initial">(tree, "cycles.return.without");
+}

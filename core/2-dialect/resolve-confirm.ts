@@ -1,0 +1,99 @@
+import type { Confirmation, ConfirmationName, Expression, ExpressionName, MachineFacts, SignalName } from "#base";
+import { isTime } from "./expression-units.ts";
+import type { Resolving } from "./resolving.ts";
+import type { TreeNode } from "./tree.ts";
+import { isNone, nodeAt } from "./tree.ts";
+import { parseTime, time, word } from "./values.ts";
+
+const always = ["min_rpm", "max_rpm", "spin_up", "spin_down", "coast_down"] as const satisfies readonly ExpressionName[];
+
+/** Names that have a value while each state is waited for. A stop ends at no speed, so `rpm` has none there. */
+const allowedNames = {
+  "at-speed": ["rpm", "from_rpm", ...always],
+  stopped: ["from_rpm", ...always],
+  released: always,
+  clamped: always,
+  air: always,
+} as const satisfies Record<ConfirmationName, readonly ExpressionName[]>;
+
+/** Facts behind the names, so that a name without a value is found before a job is posted. */
+const factOf = {
+  min_rpm: "machine.spindle.min-rpm",
+  max_rpm: "machine.spindle.max-rpm",
+  spin_up: "machine.spindle.spin-up",
+  spin_down: "machine.spindle.spin-down",
+  coast_down: "machine.spindle.coast-down",
+} as const satisfies Partial<Record<ExpressionName, string>>;
+
+/** How each state is confirmed. Expressions are parsed only where a plain time will not do. */
+export async function resolveConfirm(resolving: Resolving): Promise<MachineFacts["confirm"]> {
+  const confirm: Partial<Record<ConfirmationName, Confirmation>> = {};
+  for (const name of Object.keys(allowedNames) as ConfirmationName[]) {
+    const found = await resolveOne(resolving, name);
+    if (found !== undefined) confirm[name] = found;
+  }
+  return confirm;
+}
+
+async function resolveOne(resolving: Resolving, name: ConfirmationName): Promise<Confirmation | undefined> {
+  const { tree, fail } = resolving;
+  const path = `confirm.${name}`;
+  const node = nodeAt(tree, path);
+  if (node === undefined) return undefined;
+  if (node.kind === "scalar") return isNone(node) ? undefined : { by: "operator" };
+  const stated = (["wait", "dwell", "intrinsic"] as const).filter((way) => nodeAt(tree, `${path}.${way}`) !== undefined);
+  if (stated.length !== 1) {
+    const message = `\`${path}\` states ${stated.length === 0 ? "no way" : stated.join(" and ")}; it must state one.`;
+    fail("dialect/confirm", path, message, "State one of wait, dwell, intrinsic or the word operator.");
+    return undefined;
+  }
+  if (stated[0] === "wait") return resolveWait(resolving, path);
+  if (stated[0] === "dwell") return resolveDwell(resolving, name, path);
+  return { by: "intrinsic", reason: word(tree, `${path}.intrinsic`) ?? "" };
+}
+
+/** A wait whose words have no place for a timeout waits for ever: its timeout is 0. */
+function resolveWait({ tree, need }: Resolving, path: string): Confirmation {
+  const signal = word<SignalName>(tree, `${path}.wait`)!;
+  const stated = time(tree, `${path}.timeout`);
+  const saysTimeout = word(tree, "idioms.wait-signal")?.includes("{{timeout}}") === true;
+  return { by: "wait", signal, timeout: saysTimeout ? need(stated, `${path}.timeout`, "10 s") : (stated ?? 0) };
+}
+
+async function resolveDwell(resolving: Resolving, name: ConfirmationName, path: string): Promise<Confirmation | undefined> {
+  const text = word(resolving.tree, `${path}.dwell`) ?? "";
+  const plain = parseTime(text);
+  if (plain !== undefined) return { by: "dwell", time: { op: "number", value: plain } };
+  const { parseExpression } = await import("./expression-parser.ts");
+  const found = parseExpression(text, allowedNames[name]);
+  const example = 'Write a time such as "5 s", or an expression such as "spin_up * rpm / max_rpm + 0.5 * second".';
+  if ("problem" in found) {
+    resolving.fail("dialect/expression", `${path}.dwell`, `In \`${path}.dwell\`: ${found.problem}.`, example);
+    return undefined;
+  }
+  if (!isTime(found)) {
+    resolving.fail("dialect/expression", `${path}.dwell`, `\`${path}.dwell\` does not come out as a time.`, example);
+    return undefined;
+  }
+  needFacts(resolving, found.expression, `${path}.dwell`);
+  return { by: "dwell", time: found.expression };
+}
+
+function needFacts({ tree, fail }: Resolving, expression: Expression, path: string): void {
+  for (const name of namesIn(expression)) {
+    const fact = name in factOf ? factOf[name as keyof typeof factOf] : undefined;
+    if (fact === undefined || isStated(tree, fact)) continue;
+    fail("dialect/undeclared", path, `\`${path}\` works with ${name}, but no file states \`${fact}\`.`, `State \`${fact}\`.`);
+  }
+}
+
+function isStated(tree: TreeNode, path: string): boolean {
+  const node = nodeAt(tree, path);
+  return node !== undefined && !isNone(node);
+}
+
+function namesIn(expression: Expression): ExpressionName[] {
+  if (expression.op === "number") return [];
+  if (expression.op === "name") return [expression.name];
+  return [...new Set(expression.of.flatMap(namesIn))];
+}

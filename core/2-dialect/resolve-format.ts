@@ -1,0 +1,216 @@
+import { microDegreesPerTurn } from "#base";
+import type { Plane } from "#base";
+import { readCodes } from "./code-keys.ts";
+import type { Format } from "./dialect.ts";
+import { resolveNumbers } from "./resolve-numbers.ts";
+import type { Resolving } from "./resolving.ts";
+import type { TreeNode } from "./tree.ts";
+import { isNone, nodeAt } from "./tree.ts";
+import { angle, length, number, word, wordOrNone, yes } from "./values.ts";
+
+/** The parts of the format that idioms and `codes` add. */
+type IdiomParts = Pick<Format, "idioms" | "extraCodes">;
+
+/** Everything that shapes text. Keys that each program needs are findings where no file states them. */
+export function resolveFormat(resolving: Resolving, idioms: IdiomParts): Format {
+  const { tree } = resolving;
+  return {
+    ...resolveFile(resolving),
+    ...resolveBlocks(resolving),
+    numbers: resolveNumbers(resolving),
+    modal: resolveModal(resolving),
+    unitsIn: choice(resolving, "units.programs-in", "job"),
+    distance: choice(resolving, "distance.programs-in", "absolute"),
+    codes: readCodes(tree),
+    arc: resolveArc(resolving),
+    dwell: resolveDwell(resolving),
+    cycles: resolveCycles(resolving),
+    ...resolveSpindleAndTools(resolving),
+    compensationWord: letterOrNull(tree, "compensation.word"),
+    pathToleranceWord: letterOrNull(tree, "path.tolerance-word"),
+    referenceIntermediate: wordOrNone<"incremental-zero">(tree, "machine.retract.intermediate"),
+    waitValues: resolveWaitValues(resolving),
+    ...idioms,
+  };
+}
+
+function choice<T extends string>(resolving: Resolving, path: string, example: T): T {
+  const value = wordOrNone<T>(resolving.tree, path) as T | undefined;
+  return resolving.need(value, path, example);
+}
+
+function flag(resolving: Resolving, path: string): boolean {
+  return choice<"yes" | "no">(resolving, path, "yes") === "yes";
+}
+
+function count(resolving: Resolving, path: string, example: number): number {
+  return resolving.need(number(resolving.tree, path), path, example);
+}
+
+const lineEnds = { lf: "\n", crlf: "\r\n", cr: "\r" } as const;
+const blockEnds = { none: "", semicolon: ";", asterisk: "*" } as const;
+const separators = { none: "", blank: " ", tab: "\t" } as const;
+
+type FileParts = Pick<
+  Format,
+  "extension" | "lineEnd" | "lastLineEnd" | "blockEnd" | "delimiter" | "programNumber" | "characters" | "comments"
+>;
+
+function resolveFile(resolving: Resolving): FileParts {
+  return {
+    extension: choice(resolving, "file.extension", "nc"),
+    lineEnd: lineEnds[choice<keyof typeof lineEnds>(resolving, "file.line-end", "lf")],
+    lastLineEnd: flag(resolving, "file.last-line-end"),
+    blockEnd: blockEnds[choice<keyof typeof blockEnds>(resolving, "file.end-of-block", "none")],
+    delimiter: choice(resolving, "file.delimiter", "percent"),
+    programNumber: resolveProgramNumber(resolving),
+    characters: choice(resolving, "file.characters", "upper"),
+    comments: {
+      style: choice(resolving, "comments.style", "parentheses"),
+      longest: count(resolving, "comments.longest", 60),
+    },
+  };
+}
+
+function resolveProgramNumber(resolving: Resolving): Format["programNumber"] {
+  const path = "file.program-number";
+  const node = resolving.need(nodeAt(resolving.tree, path), path, "none");
+  if (node === undefined || isNone(node)) return null;
+  return {
+    letter: choice(resolving, `${path}.letter`, "O"),
+    digits: count(resolving, `${path}.digits`, 4),
+    from: count(resolving, `${path}.from`, 1),
+    to: count(resolving, `${path}.to`, 9999),
+  };
+}
+
+type BlockParts = Pick<
+  Format,
+  "blockNumber" | "separator" | "order" | "longest" | "gWords" | "mWords" | "modes" | "blockDelete" | "stopsAct"
+>;
+
+function resolveBlocks(resolving: Resolving): BlockParts {
+  const order = nodeAt(resolving.tree, "blocks.order");
+  const letters = order?.kind === "list" ? order.items.map((item) => (item.kind === "scalar" ? String(item.value) : "")) : undefined;
+  return {
+    blockNumber: resolveBlockNumber(resolving),
+    separator: separators[choice<keyof typeof separators>(resolving, "blocks.separator", "blank")],
+    order: resolving.need(letters, "blocks.order", "[N, G, X, Y, Z, I, J, K, R, F, S, T, M]"),
+    longest: choice(resolving, "blocks.longest", "none") === "none" ? 0 : count(resolving, "blocks.longest", 80),
+    gWords: choice(resolving, "blocks.g-words", "any"),
+    mWords: count(resolving, "blocks.m-words", 1),
+    modes: choice(resolving, "blocks.modes", "together"),
+    blockDelete: flag(resolving, "blocks.delete"),
+    stopsAct: choice(resolving, "blocks.stops-act", "after-motion"),
+  };
+}
+
+function resolveBlockNumber(resolving: Resolving): Format["blockNumber"] {
+  const path = "blocks.number";
+  const node = resolving.need(nodeAt(resolving.tree, path), path, "none");
+  if (node === undefined || isNone(node)) return null;
+  return {
+    on: choice(resolving, `${path}.on`, "all"),
+    start: count(resolving, `${path}.start`, 10),
+    step: count(resolving, `${path}.step`, 10),
+    to: count(resolving, `${path}.to`, 9999),
+    width: count(resolving, `${path}.width`, 0),
+  };
+}
+
+function resolveModal(resolving: Resolving): Format["modal"] {
+  return {
+    motion: choice(resolving, "modal.motion", "modal"),
+    axes: choice(resolving, "modal.axes", "changed"),
+    arcEnd: choice(resolving, "modal.arc-end", "changed"),
+    arcCentre: choice(resolving, "modal.arc-centre", "both"),
+    feed: choice(resolving, "modal.feed", "modal"),
+  };
+}
+
+/** The planes in which arcs are declared; `none` for the whole group declares none. */
+export function arcPlanes(tree: TreeNode): readonly Plane[] | undefined {
+  const node = nodeAt(tree, "arc.planes");
+  if (node?.kind !== "list") return undefined;
+  return node.items.map((item) => (item.kind === "scalar" ? String(item.value) : "")) as Plane[];
+}
+
+/** How arcs are said. `arc: none` is the short form of `arc: { form: none }`. */
+export function arcForm(tree: TreeNode): Format["arc"]["form"] {
+  return wordOrNone<"incremental-centre" | "absolute-centre" | "radius">(tree, "arc.form");
+}
+
+function resolveArc(resolving: Resolving): Format["arc"] {
+  const { tree } = resolving;
+  const form = arcForm(tree);
+  const radiusWord = word(tree, "arc.radius-word");
+  return {
+    form,
+    radiusWord: form === "radius" ? resolving.need(radiusWord, "arc.radius-word", "R") : (radiusWord ?? ""),
+    turnsWord: word(tree, "arc.turns-word") ?? null,
+    helix: yes(tree, "arc.helix"),
+    fullCircle: yes(tree, "arc.full-circle"),
+    largestSweep: largestSweep(tree),
+    planes: arcPlanes(tree),
+  };
+}
+
+/** Largest sweep of one block in micro-degrees. */
+export function largestSweep(tree: TreeNode): number | undefined {
+  const value = angle(tree, "arc.largest-sweep");
+  return value === undefined ? undefined : Math.min(value, microDegreesPerTurn);
+}
+
+function resolveDwell(resolving: Resolving): Format["dwell"] {
+  const letter = word(resolving.tree, "dwell.word");
+  const unit = word<"s" | "ms">(resolving.tree, "dwell.unit");
+  return letter === undefined || unit === undefined ? undefined : { word: letter, unit };
+}
+
+function resolveCycles(resolving: Resolving): Format["cycles"] {
+  const { tree } = resolving;
+  const node = nodeAt(tree, "cycles");
+  if (node === undefined || isNone(node)) return undefined;
+  return {
+    repeat: choice(resolving, "cycles.repeat", "positions"),
+    levels: choice(resolving, "cycles.levels", "absolute"),
+    retractWord: choice(resolving, "cycles.words.retract", "R"),
+    peckWord: choice(resolving, "cycles.words.peck", "Q"),
+    dwellWord: choice(resolving, "cycles.words.dwell", "P"),
+    dwellUnit: choice(resolving, "cycles.words.dwell-unit", "s"),
+    levelWithout: word<"retract" | "initial">(tree, "cycles.return.without"),
+    backOff: {
+      peck: length(tree, "cycles.back-off.peck"),
+      chipBreak: length(tree, "cycles.back-off.chip-break"),
+    },
+    endedBy: choice(resolving, "cycles.ended-by", "cancel-code"),
+  };
+}
+
+function resolveSpindleAndTools(resolving: Resolving): Pick<Format, "spindle" | "tools" | "lengthOffset"> {
+  const { tree } = resolving;
+  const order = word<"speed-first" | "start-first">(tree, "spindle.order");
+  const spindleBlocks = word<"together" | "apart">(tree, "spindle.blocks");
+  const toolBlocks = word<"together" | "apart">(tree, "tools.blocks");
+  const toolOrder = word<"select-first" | "change-first">(tree, "tools.order");
+  const form = wordOrNone<"with-first-z" | "own-block" | "in-tool-word">(tree, "machine.length-offset.form");
+  return {
+    spindle: order === undefined || spindleBlocks === undefined ? undefined : { order, blocks: spindleBlocks },
+    tools: toolBlocks === undefined || toolOrder === undefined ? undefined : { blocks: toolBlocks, order: toolOrder },
+    lengthOffset: form === undefined ? undefined : { word: word(tree, "length-offset.word") ?? "", form },
+  };
+}
+
+/** A letter; null where the file says `none`, for the key or the group. */
+function letterOrNull(tree: TreeNode, path: string): string | null | undefined {
+  const value = wordOrNone(tree, path);
+  return value === "none" ? null : value;
+}
+
+function resolveWaitValues(resolving: Resolving): Format["waitValues"] {
+  const { tree } = resolving;
+  const on = number(tree, "wait.on");
+  const off = number(tree, "wait.off");
+  const timeoutUnit = word<"s" | "ms">(tree, "wait.timeout-unit");
+  return on === undefined || off === undefined || timeoutUnit === undefined ? undefined : { on, off, timeoutUnit };
+}

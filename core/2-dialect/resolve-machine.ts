@@ -1,0 +1,199 @@
+import type {
+  Axis,
+  Effects,
+  LengthOffsetFacts,
+  MachineFacts,
+  NamedBox,
+  OutputFacts,
+  RetractFacts,
+  Signal,
+  SignalName,
+  SpindleFacts,
+} from "#base";
+import { atomsPerInch, axes } from "#base";
+import { resolveDrawbar, resolveRack } from "./resolve-rack.ts";
+import type { Resolving } from "./resolving.ts";
+import { must } from "./resolving.ts";
+import { statableSteps } from "./statable.ts";
+import type { ScalarNode, TreeNode } from "./tree.ts";
+import { isNone, nodeAt } from "./tree.ts";
+import { feed, length, lengths, number, parseLength, place, scaled, speed, time, word, wordOrNone, yes } from "./values.ts";
+
+/** Parts of the machine facts that need the template and expression parsers. */
+type ParsedParts = Pick<MachineFacts, "confirm" | "opaqueEffects">;
+
+/** Facts of the machine; a group that is stated in part only is a finding. */
+export function resolveMachine(resolving: Resolving, parsed: ParsedParts): MachineFacts {
+  const { tree } = resolving;
+  return {
+    declared: nodeAt(tree, "machine.travel") !== undefined || nodeAt(tree, "machine.spindle") !== undefined,
+    statable: statableSteps(tree),
+    travel: resolveTravel(tree),
+    spindle: resolveSpindle(tree),
+    confirm: parsed.confirm,
+    onTimeout: word<"alarm" | "continues">(tree, "machine.waits.on-timeout"),
+    signals: resolveSignals(resolving),
+    retract: resolveRetract(resolving),
+    lengthOffset: resolveLengthOffset(resolving),
+    lengths: word<"table" | "measured" | "operator">(tree, "machine.lengths"),
+    swap: word<"controller" | "rack" | "operator">(tree, "machine.swap"),
+    changeEffects: resolveEffects(resolving, "machine.change-effects"),
+    opaqueEffects: parsed.opaqueEffects,
+    drawbar: resolveDrawbar(resolving),
+    rack: resolveRack(resolving),
+    park: resolvePark(tree),
+    outputs: resolveOutputs(resolving),
+    hood: yes(tree, "machine.hood") ?? false,
+    keepOut: resolveKeepOut(resolving),
+    tapping: resolveTapping(resolving),
+    feed: { least: feed(tree, "machine.feed.least") ?? 0, most: feed(tree, "machine.feed.most") ?? Infinity },
+    rapids: word<"straight" | "dog-leg">(tree, "motion.rapids"),
+    arcTolerance: resolveArcTolerance(resolving),
+  };
+}
+
+function resolveTravel(tree: TreeNode): MachineFacts["travel"] {
+  const travel: Partial<Record<Axis, readonly [number, number]>> = {};
+  for (const axis of axes) {
+    const node = nodeAt(tree, `machine.travel.${axis}`);
+    if (node?.kind !== "list") continue;
+    const rotary = axis === "a" || axis === "b" || axis === "c";
+    const read = (item: ScalarNode): number => (rotary ? scaled(item.source, 1_000_000) : parseLength(item));
+    travel[axis] = [read(node.items[0] as ScalarNode), read(node.items[1] as ScalarNode)];
+  }
+  return travel;
+}
+
+function resolveSpindle(tree: TreeNode): SpindleFacts {
+  return {
+    minRpm: speed(tree, "machine.spindle.min-rpm"),
+    maxRpm: speed(tree, "machine.spindle.max-rpm"),
+    spinUp: time(tree, "machine.spindle.spin-up"),
+    spinDown: time(tree, "machine.spindle.spin-down"),
+    coastDown: time(tree, "machine.spindle.coast-down"),
+    orient: yes(tree, "machine.spindle.orient") ?? false,
+  };
+}
+
+const signalNames = [
+  "at-speed",
+  "stopped",
+  "released",
+  "clamped",
+  "tool-present",
+  "air",
+  "hold-down",
+] as const satisfies readonly SignalName[];
+
+/** `stopped: 5` is input 5, on; the long form may state the level and the time that the old state needs to fall off. */
+function resolveSignals(resolving: Resolving): MachineFacts["signals"] {
+  const { tree } = resolving;
+  const signals: Partial<Record<SignalName, Signal>> = {};
+  for (const name of signalNames) {
+    const path = `machine.signals.${name}`;
+    const node = nodeAt(tree, path);
+    if (node === undefined || isNone(node)) continue;
+    signals[name] = {
+      input: must(resolving, number, node.kind === "mapping" ? `${path}.input` : path, 4),
+      level: word<"on" | "off">(tree, `${path}.level`) ?? "on",
+      settle: time(tree, `${path}.settle`) ?? 0,
+    };
+  }
+  return signals;
+}
+
+function resolveRetract(resolving: Resolving): RetractFacts | undefined {
+  const path = "machine.retract";
+  if (nodeAt(resolving.tree, path)?.kind !== "mapping") return undefined;
+  const by = must(resolving, word<RetractFacts["by"]>, `${path}.by`, "machine-move");
+  const change = place(resolving.tree, `${path}.change-position`);
+  return {
+    by,
+    z: by === "machine-move" ? must(resolving, length, `${path}.z`, 0) : 0,
+    actsOn: must(resolving, word<RetractFacts["actsOn"]>, `${path}.acts-on`, "spindle-nose"),
+    cancelLengthFirst: must(resolving, yes, `${path}.cancel-length-first`, "no"),
+    intermediate: must(resolving, wordOrNone<"incremental-zero">, `${path}.intermediate`, "none"),
+    changePosition: change === undefined ? undefined : { x: change[0], y: change[1], z: change[2] },
+  };
+}
+
+function resolveLengthOffset(resolving: Resolving): LengthOffsetFacts | undefined {
+  const path = "machine.length-offset";
+  if (nodeAt(resolving.tree, path)?.kind !== "mapping") return undefined;
+  return {
+    form: must(resolving, wordOrNone<LengthOffsetForm>, `${path}.form`, "with-first-z"),
+    selectMoves: must(resolving, yes, `${path}.select-moves`, "no"),
+    cancelMoves: must(resolving, yes, `${path}.cancel-moves`, "no"),
+  };
+}
+
+type LengthOffsetForm = "with-first-z" | "own-block" | "in-tool-word";
+
+/** What a code does besides; undefined where the group is not stated at all. */
+export function resolveEffects(resolving: Resolving, path: string): Effects | undefined {
+  if (nodeAt(resolving.tree, path)?.kind !== "mapping") return undefined;
+  const effect = <T extends string>(name: string): T => must(resolving, word<T>, `${path}.${name}`, "unchanged");
+  return {
+    position: effect("position"),
+    spindle: effect("spindle"),
+    coolant: effect("coolant"),
+    lengthOffset: effect("length-offset"),
+  };
+}
+
+function resolvePark(tree: TreeNode): MachineFacts["park"] {
+  const values = lengths(tree, "machine.park");
+  return values === undefined ? undefined : { x: values[0]!, y: values[1]! };
+}
+
+function resolveOutputs(resolving: Resolving): OutputFacts[] {
+  const node = nodeAt(resolving.tree, "machine.outputs");
+  if (node?.kind !== "mapping") return [];
+  return [...node.entries.keys()].map((name) => ({
+    name,
+    number: must(resolving, number, `machine.outputs.${name}.number`, 1),
+    during: must(resolving, word<OutputFacts["during"]>, `machine.outputs.${name}.during`, "cutting"),
+  }));
+}
+
+function resolveKeepOut(resolving: Resolving): NamedBox[] {
+  const node = nodeAt(resolving.tree, "machine.keep-out");
+  if (node?.kind !== "list") return [];
+  return node.items.map((_, index) => {
+    const path = `machine.keep-out.${index + 1}`;
+    return {
+      name: must(resolving, word, `${path}.name`, "vise"),
+      min: must(resolving, place, `${path}.min`, "[0, 0, 0]"),
+      max: must(resolving, place, `${path}.max`, "[10, 10, 10]"),
+    };
+  });
+}
+
+function resolveTapping(resolving: Resolving): MachineFacts["tapping"] {
+  const path = "machine.tapping";
+  if (nodeAt(resolving.tree, path) === undefined) return undefined;
+  const kind = must(resolving, wordOrNone<"floating" | "synchronised">, `${path}.kind`, "none");
+  if (kind === "none") return { kind, reversal: 0, longhand: false };
+  const floating = kind === "floating";
+  return {
+    kind,
+    reversal: floating ? must(resolving, time, `${path}.reversal`, "1 s") : 0,
+    longhand: must(resolving, yes, `${path}.longhand`, "no"),
+  };
+}
+
+function resolveArcTolerance(resolving: Resolving): MachineFacts["arcTolerance"] {
+  const path = "arc.tolerance";
+  if (nodeAt(resolving.tree, path)?.kind !== "mapping") return undefined;
+  return {
+    mm: must(resolving, length, `${path}.mm`, 0.002),
+    inch: Math.round(must(resolving, number, `${path}.inch`, 0.0002) * atomsPerInch),
+    relative: must(resolving, number, `${path}.relative`, 0),
+  };
+}
+
+/** Origins of work offsets in machine coordinates, atoms; index is the number of the offset. */
+export function resolveWorkZero(tree: TreeNode): ([number, number, number] | undefined)[] {
+  return Array.from({ length: 10 }, (_, offset) => place(tree, `machine.work-zero.${offset}`));
+}
+

@@ -1,0 +1,90 @@
+import type { UnitSystem } from "#base";
+import type { Format, NumberFormat, UnitFormats } from "./dialect.ts";
+import type { Resolving } from "./resolving.ts";
+import type { TreeNode } from "./tree.ts";
+import { nodeAt } from "./tree.ts";
+import { number, word, yes } from "./values.ts";
+
+/** Addresses with a number format of their own, below `numbers`. */
+export type NumberKey =
+  | "length"
+  | "arc-centre"
+  | "angle"
+  | "feed-per-minute"
+  | "feed-per-revolution"
+  | "inverse-time"
+  | "speed"
+  | "dwell"
+  | "cycle-dwell"
+  | "timeout";
+
+/** Digits behind the point of an address; `units` for those that differ by the units of the program. */
+export function decimalsOf(tree: TreeNode, key: NumberKey, units?: UnitSystem): number | undefined {
+  const path = `numbers.${key}`;
+  if (units !== undefined) return number(tree, `${path}.${units}`);
+  return nodeAt(tree, path)?.kind === "mapping" ? number(tree, `${path}.decimals`) : number(tree, path);
+}
+
+/** Number formats of all addresses. What is common to all stands in `numbers`; an address may state its own. */
+export function resolveNumbers(resolving: Resolving): Format["numbers"] {
+  const single = (key: NumberKey, example: number): NumberFormat => {
+    const decimals = resolving.need(decimalsOf(resolving.tree, key), `numbers.${key}`, example);
+    return formatOf(resolving, key, decimals);
+  };
+  const stated = (key: NumberKey): boolean => decimalsOf(resolving.tree, key) !== undefined;
+  return {
+    length: unitFormats(resolving, "length"),
+    arcCentre: unitFormats(resolving, "arc-centre"),
+    angle: single("angle", 3),
+    feedPerMinute: unitFormats(resolving, "feed-per-minute"),
+    feedPerRevolution: isStated(resolving.tree, "feed-per-revolution")
+      ? unitFormats(resolving, "feed-per-revolution")
+      : undefined,
+    inverseTime: stated("inverse-time") ? single("inverse-time", 4) : undefined,
+    speed: single("speed", 0),
+    dwell: single("dwell", 2),
+    cycleDwell: single("cycle-dwell", 2),
+    timeout: stated("timeout") ? single("timeout", 1) : undefined,
+    width: {
+      G: codeWidth(resolving, "G"),
+      M: codeWidth(resolving, "M"),
+      T: codeWidth(resolving, "T"),
+      H: codeWidth(resolving, "H"),
+      D: codeWidth(resolving, "D"),
+    },
+  };
+}
+
+function isStated(tree: TreeNode, key: NumberKey): boolean {
+  return nodeAt(tree, `numbers.${key}`) !== undefined;
+}
+
+function unitFormats(resolving: Resolving, key: NumberKey): UnitFormats {
+  const of = (units: UnitSystem): NumberFormat => {
+    const decimals = decimalsOf(resolving.tree, key, units);
+    return formatOf(resolving, key, resolving.need(decimals, `numbers.${key}.${units}`, units === "mm" ? 3 : 4));
+  };
+  return { mm: of("mm"), inch: of("inch") };
+}
+
+function formatOf(resolving: Resolving, key: NumberKey, decimals: number): NumberFormat {
+  const { tree, need } = resolving;
+  const stating = (name: string): string =>
+    nodeAt(tree, `numbers.${key}.${name}`) === undefined ? `numbers.${name}` : `numbers.${key}.${name}`;
+  const choice = <T extends string>(name: string, example: T): T =>
+    need(word<T>(tree, stating(name)), stating(name), example);
+  const flag = (name: string): boolean => need(yes(tree, stating(name)), stating(name), "no");
+  const point = choice<NumberFormat["point"]>("point", "always");
+  const implied = point === "never";
+  const suppressed = implied ? choice<NumberFormat["suppressed"]>("suppressed-zeros", "leading") : "leading";
+  const needsDigits = implied && suppressed !== "leading";
+  const digits = needsDigits ? need(number(tree, stating("digits")), stating("digits"), 7) : 0;
+  const trailingZeros = implied ? "keep" : choice<NumberFormat["trailingZeros"]>("trailing-zeros", "keep");
+  const leadingZero = implied || choice<"keep" | "drop">("leading-zero", "keep") === "keep";
+  return { decimals, point, trailingZeros, leadingZero, plus: flag("plus"), suppressed, digits };
+}
+
+function codeWidth(resolving: Resolving, letter: string): number {
+  const path = `numbers.code-width.${letter}`;
+  return resolving.need(number(resolving.tree, path), path, 1);
+}

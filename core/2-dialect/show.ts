@@ -1,0 +1,47 @@
+import { stringify } from "yaml";
+import type { Chain } from "./chain.ts";
+import type { TreeNode } from "./tree.ts";
+
+/** Column at which the origins stand. */
+const originColumn = 56;
+
+/**
+ * What a dialect says in all, as YAML that stands alone, with the file and line of each value behind it:
+ * `  rapids: dog-leg      # explicit-words.dialect.yaml:12`.
+ */
+export function showChain({ links, merged }: Chain): string {
+  const origin = (node: TreeNode): string => `${links[node.origin.file]!.file}:${node.origin.line}`;
+  const head = [`# ${links.map(({ file }) => file).join(", which extends ")}`];
+  const lines = [...merged.entries].filter(([key]) => key !== "extends").flatMap(([key, node]) => show(key, node, "", origin));
+  return [...head, ...lines, ""].join("\n");
+}
+
+type OriginOf = (node: TreeNode) => string;
+
+function show(key: string, node: TreeNode, indent: string, origin: OriginOf): string[] {
+  const name = `${indent}${scalarText(key)}:`;
+  if (node.kind === "mapping") {
+    if (node.entries.size === 0) return [withOrigin(`${name} {}`, node, origin)];
+    return [name, ...[...node.entries].flatMap(([inner, child]) => show(inner, child, `${indent}  `, origin))];
+  }
+  return [withOrigin(`${name} ${inline(node)}`, node, origin)];
+}
+
+function withOrigin(text: string, node: TreeNode, origin: OriginOf): string {
+  return `${text.padEnd(originColumn - 1)} # ${origin(node)}`;
+}
+
+/** A value on one line. */
+function inline(node: TreeNode): string {
+  if (node.kind === "list") return `[${node.items.map(inline).join(", ")}]`;
+  if (node.kind === "mapping") {
+    return `{ ${[...node.entries].map(([key, child]) => `${scalarText(key)}: ${inline(child)}`).join(", ")} }`;
+  }
+  return typeof node.value === "number" ? node.source : scalarText(String(node.value), true);
+}
+
+/** A string as YAML needs it: bare where that reads as the same string, otherwise in quotes. */
+function scalarText(text: string, inFlow = false): string {
+  const plain = stringify(text, { lineWidth: 0, version: "1.2" }).trimEnd();
+  return plain === text && inFlow && /[[\]{},]/.test(text) ? JSON.stringify(text) : plain;
+}

@@ -1,0 +1,119 @@
+import { atomsPerUnit, microsecondsPerSecond, milliPerRpm } from "#base";
+import type { Code } from "./dialect.ts";
+import type { ScalarNode, TreeNode } from "./tree.ts";
+import { isNone, nodeAt } from "./tree.ts";
+
+/*
+ * Values by key path out of a tree that fits the schema. Undefined: no file of the chain states the key.
+ */
+
+/** A word, or one of an enumeration. `none` for the key itself or for the group around it gives undefined. */
+export function word<T extends string = string>(tree: TreeNode, path: string): T | undefined {
+  const node = scalarAt(tree, path);
+  return node === undefined || isNone(node) ? undefined : (String(node.value) as T);
+}
+
+/** The same where `none` is one of the words. */
+export function wordOrNone<T extends string = string>(tree: TreeNode, path: string): T | "none" | undefined {
+  const node = scalarAt(tree, path);
+  return node === undefined ? undefined : (String(node.value) as T | "none");
+}
+
+/** `yes` or `no`. */
+export function yes(tree: TreeNode, path: string): boolean | undefined {
+  const value = word(tree, path);
+  return value === undefined ? undefined : value === "yes";
+}
+
+/** A plain number. */
+export function number(tree: TreeNode, path: string): number | undefined {
+  const node = scalarAt(tree, path);
+  return node === undefined || isNone(node) ? undefined : Number(node.source);
+}
+
+/** A code such as G00, M6 or G59.1; null: the file says `none`. */
+export function code(tree: TreeNode, path: string): Code | null | undefined {
+  const node = scalarAt(tree, path);
+  if (node === undefined) return undefined;
+  return isNone(node) ? null : parseCode(String(node.value));
+}
+
+/** G59.1 -> { letter: "G", value: 591 }. */
+export function parseCode(text: string): Code {
+  const letter = text.startsWith("M") ? "M" : "G";
+  const [whole = "", tenth = "0"] = text.slice(1).split(".");
+  return { letter, value: Number(whole) * 10 + Number(tenth) };
+}
+
+/** { letter: "G", value: 591 } -> G59.1; the way codes are named in findings. */
+export function codeText({ letter, value }: Pick<Code, "letter" | "value">): string {
+  return value % 10 === 0 ? `${letter}${value / 10}` : `${letter}${Math.floor(value / 10)}.${value % 10}`;
+}
+
+/** A length in atoms: `12.7`, `0.5 in`; a plain number is in millimetres. */
+export function length(tree: TreeNode, path: string): number | undefined {
+  const node = scalarAt(tree, path);
+  return node === undefined || isNone(node) ? undefined : parseLength(node);
+}
+
+/** A list of lengths in atoms. */
+export function lengths(tree: TreeNode, path: string): number[] | undefined {
+  const node = nodeAt(tree, path);
+  return node?.kind === "list" ? node.items.map((item) => parseLength(item as ScalarNode)) : undefined;
+}
+
+/** A place of three lengths in atoms. */
+export function place(tree: TreeNode, path: string): [number, number, number] | undefined {
+  const values = lengths(tree, path);
+  return values === undefined ? undefined : [values[0]!, values[1]!, values[2]!];
+}
+
+/** `12.7 mm` -> 127,000,000 atoms, from the digits as they stand. */
+export function parseLength(node: ScalarNode): number {
+  const [digits = "", unit = "mm"] = node.source.split(" ");
+  return scaled(digits, unit === "in" ? atomsPerUnit.inch : atomsPerUnit.mm);
+}
+
+/** A feed in atoms a minute: `600`, `20 in/min`; a plain number is in mm/min. */
+export function feed(tree: TreeNode, path: string): number | undefined {
+  const node = scalarAt(tree, path);
+  if (node === undefined || isNone(node)) return undefined;
+  const [digits = "", unit = "mm/min"] = node.source.split(" ");
+  return scaled(digits, unit === "in/min" ? atomsPerUnit.inch : atomsPerUnit.mm);
+}
+
+/** A time in microseconds: `6 s`, `500 ms`. */
+export function time(tree: TreeNode, path: string): number | undefined {
+  const text = word(tree, path);
+  return text === undefined ? undefined : parseTime(text);
+}
+
+/** `0.5 s` -> 500,000; undefined where the text is no plain time. */
+export function parseTime(text: string): number | undefined {
+  const [, digits, unit] = /^(\d+(?:\.\d+)?) ?(s|ms|min)$/.exec(text) ?? [];
+  if (digits === undefined || unit === undefined) return undefined;
+  const factor = { s: microsecondsPerSecond, ms: microsecondsPerSecond / 1000, min: 60 * microsecondsPerSecond }[unit];
+  return scaled(digits, factor!);
+}
+
+/** A spindle speed in milli-rpm; the file has rpm. */
+export function speed(tree: TreeNode, path: string): number | undefined {
+  const node = scalarAt(tree, path);
+  return node === undefined || isNone(node) ? undefined : scaled(node.source, milliPerRpm);
+}
+
+/** Micro-degrees; the file has degrees. */
+export function angle(tree: TreeNode, path: string): number | undefined {
+  const node = scalarAt(tree, path);
+  return node === undefined || isNone(node) ? undefined : scaled(node.source, 1_000_000);
+}
+
+/** A decimal number times a whole factor, rounded to whole base units. The schema allows no exponents. */
+export function scaled(digits: string, factor: number): number {
+  return Math.round(Number(digits) * factor) + 0;
+}
+
+function scalarAt(tree: TreeNode, path: string): ScalarNode | undefined {
+  const node = nodeAt(tree, path);
+  return node?.kind === "scalar" ? node : undefined;
+}

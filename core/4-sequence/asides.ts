@@ -1,0 +1,62 @@
+import type { CycleDefinition } from "#base";
+import type { LoweredStep } from "#lower";
+import { setCoolant } from "./coolant.ts";
+import { showText } from "./message.ts";
+import { resumeDistance } from "./modes.ts";
+import { enterOperation, leaveOperation } from "./operation.ts";
+import { restartAfterTapping } from "./pass.ts";
+import { pause } from "./pause.ts";
+import type { Run } from "./run.ts";
+import { changeSpeed } from "./spindle.ts";
+import { put } from "./steps.ts";
+
+/** What each kind that lowering leaves to sequencing becomes; all other steps of lowering pass as they are. */
+export function handleAside(run: Run, step: LoweredStep, source: number): void {
+  run.state.source = source;
+  switch (step.kind) {
+    case "operation-start":
+      enterOperation(run, step.index);
+      break;
+    case "operation-end":
+      leaveOperation(run);
+      break;
+    case "pause-request":
+      pause(run, step);
+      break;
+    case "coolant-request":
+      setCoolant(run, step.media);
+      break;
+    case "speed-request":
+      changeSpeed(run, step.rpm);
+      break;
+    case "note":
+      showText(run, step.text, "note");
+      break;
+    case "cycle-definition":
+      defineCycle(run, step, source);
+      break;
+    case "cycle":
+      endCycle(run);
+      break;
+    default:
+      if (run.state.awaiting === "nothing") resumeDistance(run);
+      put(run, step);
+  }
+}
+
+/** A series of holes begins; not before the spindle is at speed again where the last one tapped. */
+function defineCycle(run: Run, cycle: CycleDefinition, source: number): void {
+  restartAfterTapping(run, source);
+  resumeDistance(run);
+  put(run, cycle);
+  run.state.taps = cycle.cycle === "tap" || cycle.cycle === "tap-left";
+}
+
+/** A tapping cycle has reversed the spindle, which then counts as neither at speed nor confirmed. */
+function endCycle(run: Run): void {
+  const { state } = run;
+  put(run, { kind: "cycle", value: "off" });
+  if (state.taps) state.tapped = true;
+  state.taps = false;
+}
+

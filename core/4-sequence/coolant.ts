@@ -1,0 +1,32 @@
+import type { CoolantMedium } from "#base";
+import type { Run } from "./run.ts";
+import { put } from "./steps.ts";
+import { optional, refuse } from "./words.ts";
+
+/** Switches all coolant off, also where it should be off already. A machine without any has no word for that. */
+export function coolantOff(run: Run): void {
+  if (optional(run, "coolant.off", "all coolant is off at the start and before a swap")) {
+    put(run, { kind: "coolant", medium: "all", on: false });
+  }
+  run.state.coolant = [];
+}
+
+/** Brings the coolant to what an operation asks for: off where the media change, then each medium on. */
+export function setCoolant(run: Run, media: readonly CoolantMedium[]): void {
+  const { state } = run;
+  const same = state.coolant?.length === media.length && media.every((medium) => state.coolant?.includes(medium));
+  if (!same && state.coolant?.length !== 0) coolantOff(run);
+  for (const medium of media) coolantOn(run, medium);
+  state.coolant = media;
+}
+
+function coolantOn(run: Run, medium: CoolantMedium): void {
+  const key = `coolant.${medium}`;
+  const off = run.request.capabilities.words["coolant.off"];
+  if (off === false) refuse(run, "lower/coolant", `\`${medium}\` could be switched on but never off`, wayOut, "coolant.off");
+  if (run.request.capabilities.words[key] === false) {
+    refuse(run, "lower/coolant", `the job asks for \`${medium}\`, and the dialect has no word for it`, wayOut, key);
+  } else if (optional(run, key, `the job asks for \`${medium}\``)) put(run, { kind: "coolant", medium, on: true });
+}
+
+const wayOut = "change the operation's `coolant`, or declare the word if the controller has one";

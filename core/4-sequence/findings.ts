@@ -1,0 +1,104 @@
+import type { Finding, Place } from "#base";
+import { milliPerRpm } from "#base";
+
+/** The findings of sequencing: one function a rule. */
+
+/** How a key might be stated, by key path; of the machine's numbers these are samples, not advice. */
+const examples: Readonly<Record<string, string>> = {
+  "confirm.at-speed": "confirm: { at-speed: { wait: at-speed, timeout: 10 s } }",
+  "confirm.stopped": "confirm: { stopped: { wait: stopped, timeout: 30 s } }",
+  "confirm.released": "confirm: { released: { wait: released, timeout: 2 s } }",
+  "confirm.clamped": "confirm: { clamped: { wait: clamped, timeout: 2 s } }",
+  "confirm.air": "confirm: { air: { wait: air, timeout: 5 s } }",
+  "machine.swap": "machine: { swap: operator }",
+  "machine.change-effects":
+    "machine: { change-effects: { position: unchanged, spindle: stopped, coolant: unchanged, length-offset: unchanged } }",
+  "machine.retract.by": "machine: { retract: { by: machine-move, z: 0, acts-on: spindle-nose } }",
+  "machine.retract.change-position": "machine: { retract: { change-position: [0, 0, 50] } }",
+  "machine.length-offset.form": "machine: { length-offset: { form: with-first-z } }",
+  "machine.lengths": "machine: { lengths: table }",
+  "machine.drawbar.travels": "machine: { drawbar: { travels: released } }",
+  "machine.rack.style": "machine: { rack: { style: drop-in } }",
+  "machine.rack.slide": "machine: { rack: { slide: { direction: [0, -1], distance: 60, feed: 1000 } } }",
+  "machine.park": "machine: { park: [600, 800] }",
+  "machine.waits.on-timeout": "machine: { waits: { on-timeout: alarm } }",
+  "machine.spindle.min-rpm": "machine: { spindle: { min-rpm: 6000 } }",
+  "machine.spindle.max-rpm": "machine: { spindle: { max-rpm: 24000 } }",
+  "machine.spindle.spin-up": "machine: { spindle: { spin-up: 6 s } }",
+  "machine.spindle.spin-down": "machine: { spindle: { spin-down: 6 s } }",
+  "machine.spindle.coast-down": "machine: { spindle: { coast-down: 25 s } }",
+  "numbers.dwell": "numbers: { dwell: 2 }",
+  "numbers.speed": "numbers: { speed: 0 }",
+  "spindle.order": "spindle: { order: speed-first }",
+  "spindle.blocks": "spindle: { blocks: together }",
+  "tools.preselect": "tools: { preselect: no }",
+  "distance.programs-in": "distance: { programs-in: absolute }",
+  "arc.form": "arc: { form: incremental-centre }",
+  "idioms.wait-signal": 'idioms: { wait-signal: "M94 P{{signal}} R{{level}} Q{{timeout}}" }',
+  "idioms.message": 'idioms: { message: "(MSG, {{text}})" }',
+};
+
+const inJob = (offset: number): Place => ({ source: "job", offset });
+
+function example(key: string): string {
+  const known = examples[key];
+  if (known !== undefined) return known;
+  const signal = key.startsWith("machine.signals.") ? "{ input: 4 }" : "...";
+  return `${key.split(".").join(": { ")}: ${signal}${" }".repeat(key.split(".").length - 1)}`;
+}
+
+/** A value that no file of the dialect's chain states. */
+export function undeclared(key: string, because: string, offset: number): Finding {
+  return {
+    rule: "dialect/undeclared",
+    severity: "error",
+    message: `the dialect does not say \`${key}\`, which this job needs because ${because}`,
+    place: inJob(offset),
+    fix: `state it in the dialect file, for instance \`${example(key)}\``,
+    key,
+  };
+}
+
+/** A word that the dialect says it does not have. */
+export function noWord(key: string, because: string, offset: number): Finding {
+  return {
+    rule: "lower/word",
+    severity: "error",
+    message: `the dialect has no word for \`${key}\`, which this job needs because ${because}`,
+    place: inJob(offset),
+    fix: "change the job so that it does without, or declare the word if the controller has one",
+    key,
+  };
+}
+
+/** A refusal with its own rule. */
+export function refusal(rule: string, message: string, fix: string, offset: number, key?: string): Finding {
+  return { rule, severity: "error", message, place: inJob(offset), fix, ...(key === undefined ? {} : { key }) };
+}
+
+/** A hint that changes nothing. */
+export function remark(rule: string, severity: "warning" | "note", message: string, offset: number, key?: string): Finding {
+  return { rule, severity, message, place: inJob(offset), ...(key === undefined ? {} : { key }) };
+}
+
+/** A speed outside a limit of the machine or of the tool. */
+export function speedOutside(rpm: number, limit: number, whose: string, offset: number, key?: string): Finding {
+  const [said, side] = rpm > limit ? ["above", "most"] : ["below", "least"];
+  return refusal(
+    "limit/speed",
+    `${inRpm(rpm)} is ${said} the ${side} speed of ${whose}, ${inRpm(limit)}`,
+    "state a speed within the limits of both the machine and the tool, and the feed that goes with it",
+    offset,
+    key,
+  );
+}
+
+/** A speed that the speed word cannot say as it is. */
+export function speedRounded(rpm: number, written: number, offset: number): Finding {
+  return remark("lower/rounded", "note", `${inRpm(rpm)} is written as ${inRpm(written)}`, offset, "numbers.speed");
+}
+
+/** A speed for a message: 12500500 -> "12500.5 rpm". */
+function inRpm(rpm: number): string {
+  return `${String(rpm / milliPerRpm)} rpm`;
+}

@@ -1,0 +1,31 @@
+import { coolantOff } from "./coolant.ts";
+import { raiseHood } from "./hood.ts";
+import { cancelLengthOffset } from "./offsets.ts";
+import { switchAllOutputsOff } from "./outputs.ts";
+import { park } from "./pause.ts";
+import { retract } from "./retract.ts";
+import type { Run } from "./run.ts";
+import { orientSpindle, stopSpindle } from "./spindle.ts";
+import { put } from "./steps.ts";
+import { returnLastTool } from "./swap-rack.ts";
+import { need } from "./words.ts";
+
+/** Leaves the machine safe: Z up, coolant off, hood up, outputs off, stop confirmed, tool put away, offset cancelled. */
+export function finishProgram(run: Run): void {
+  const { machine, state } = run;
+  retract(run);
+  coolantOff(run);
+  raiseHood(run);
+  switchAllOutputsOff(run);
+  stopSpindle(run);
+  retract(run);
+  cancelLengthOffset(run);
+  retract(run);
+  const returns = machine.swap === "rack" && machine.rack?.atEnd === "return";
+  if (returns && state.held) {
+    orientSpindle(run);
+    returnLastTool(run);
+  }
+  if (machine.park) park(run, "it ends at the parking place");
+  if (need(run, "stops.end", "a program has an end")) put(run, { kind: "program-end" });
+}

@@ -1,0 +1,129 @@
+import type { FeedMode, ModeStep, Plane, Step } from "#base";
+import type { Operation } from "#job";
+import { writtenFeedMode } from "#lower";
+import { programDistance, setDistance } from "./distance.ts";
+import { stateWorkOffset } from "./offsets.ts";
+import type { Run } from "./run.ts";
+import { put } from "./steps.ts";
+import { optional, refuse } from "./words.ts";
+
+const startReason = "a program states every mode before it moves";
+
+/** States a mode where the dialect has a word for it. */
+function state(run: Run, key: string, step: Step): void {
+  if (optional(run, key, startReason)) put(run, step);
+}
+
+/**
+ * All modes that the dialect can say, before the first motion: nothing that an earlier program left in force is relied
+ * on (what NISTIR 6556 3.6.1 resets at a program's end is not the same everywhere). Here and below modes stand in the order
+ * in which the words of one block are executed (NISTIR 6556 Table 8), so that those that share a block mean the same.
+ */
+export function stateAllModes(run: Run, first: Operation | undefined): void {
+  const { units } = run.request;
+  state(run, "feed.per-minute", { kind: "feed-mode", value: "per-minute" });
+  state(run, "cancel.overrides", { kind: "overrides", value: "on" });
+  state(run, "plane.xy", { kind: "plane", value: "xy" });
+  state(run, `units.${units}`, { kind: "units", value: units });
+  state(run, "compensation.off", { kind: "compensation", value: "off", offset: 0 });
+  if (first) statePath(run, first);
+  stateDistance(run);
+  stateArcCentre(run);
+  state(run, "cancel.local-shift", { kind: "local-shift", value: "off" });
+  state(run, "cancel.rotation", { kind: "rotation", value: "off" });
+  state(run, "cancel.scale", { kind: "scale", value: "off" });
+  state(run, "cancel.cycles", { kind: "cycle", value: "off" });
+}
+
+/** The modes and the work offset that an operation relies on, restated so that the program can be taken up here. */
+export function stateOperationModes(run: Run, operation: Operation): void {
+  stateFeedMode(run, feedModeOf(run, operation));
+  statePlane(run, "xy");
+  stateWorkOffset(run, operation);
+  statePath(run, operation);
+  stateDistance(run);
+}
+
+/** The modes in force and the work offset, said once more after a stop. */
+export function restateModes(run: Run, operation: Operation): void {
+  const { plane, feedMode } = run.state.modes;
+  stateFeedMode(run, feedMode ?? feedModeOf(run, operation));
+  statePlane(run, plane ?? "xy");
+  stateWorkOffset(run, operation);
+  statePath(run, operation);
+  stateDistance(run);
+}
+
+function statePlane(run: Run, value: Plane): void {
+  state(run, `plane.${value}`, { kind: "plane", value });
+}
+
+/** What a rack needs: feeds per minute, since the spindle stands, and corners that are not rounded. */
+export function stateRackModes(run: Run): void {
+  const { modes } = run.state;
+  if (modes.feedMode !== "per-minute") stateFeedMode(run, "per-minute");
+  const exact = run.request.capabilities.words["path.exact"] === true;
+  if (modes.path !== "exact" && exact) put(run, { kind: "path", value: "exact" });
+}
+
+/** Absolute, since an approach starts where there is nothing to count increments from; the rest follows when it moves. */
+function stateDistance(run: Run): void {
+  run.state.modes.distance = undefined;
+  setDistance(run, "absolute");
+}
+
+/** Whether the distance mode in force is not that of the program's own moves. */
+export function needsResume(run: Run): boolean {
+  return run.state.modes.distance !== programDistance(run);
+}
+
+/** Goes back to the distance mode of the program's own moves. */
+export function resumeDistance(run: Run): void {
+  setDistance(run, programDistance(run));
+}
+
+function stateFeedMode(run: Run, value: FeedMode): void {
+  const key = `feed.${value}`;
+  const word = run.request.capabilities.words[key];
+  if (word === true) put(run, { kind: "feed-mode", value });
+  run.state.modes.feedMode = value;
+}
+
+/** The feed mode that an operation is written in. In an air cut the spindle stands, so nothing is fed by its turns. */
+function feedModeOf(run: Run, operation: Operation): FeedMode {
+  const written = writtenFeedMode(operation.feedMode, run.request.capabilities.words);
+  return run.request.airCut && written === "per-revolution" ? "per-minute" : written;
+}
+
+/** Whether centres are absolute or incremental; controllers that take no centres are told what they have a word for. */
+function stateArcCentre(run: Run): void {
+  const { words, arcs } = run.request.capabilities;
+  const absolute = arcs.form === "absolute-centre";
+  const other = arcs.form === "incremental-centre" || words["arc.centre-words.incremental"] === true;
+  const value = absolute || !other ? "absolute" : "incremental";
+  state(run, `arc.centre-words.${value}`, { kind: "arc-centre", value });
+}
+
+/** The path mode of an operation: blended unless it asks for the exact path or the dialect cannot say that. */
+function statePath(run: Run, operation: Operation): void {
+  const value = pathOf(run, operation);
+  if (value) put(run, { kind: "path", value });
+}
+
+function pathOf(run: Run, operation: Operation): Extract<ModeStep, { kind: "path" }>["value"] | undefined {
+  const has = (name: string): boolean => optional(run, `path.${name}`, startReason);
+  const [exact, stop, blend] = [has("exact"), has("stop"), has("blend")];
+  if (operation.path !== "exact" && blend) return "blend";
+  if (exact) return "exact";
+  if (operation.path !== "exact") return undefined;
+  // An exact stop at each corner holds the path, too.
+  if (stop) return "stop";
+  refuse(
+    run,
+    "lower/word",
+    `operation ${operation.id} asks for the exact path, and the dialect has no word for that`,
+    "leave `path` out of the operation if the controller's own way of rounding corners will do",
+    "path.exact",
+  );
+  return undefined;
+}

@@ -1,0 +1,63 @@
+import { axisBit, frame, rowKind } from "#base";
+import { setDistance } from "./distance.ts";
+import type { Run } from "./run.ts";
+import type { Place } from "./state.ts";
+import { need } from "./words.ts";
+import { writeRow } from "./writer.ts";
+
+/** Where a motion goes, atoms. Axes left out stay where they are. */
+export interface Target {
+  readonly x?: number;
+  readonly y?: number;
+  readonly z?: number;
+}
+
+/** A rapid in work coordinates that states the axes given; the numbers are on the grid already. */
+export function workRapid(run: Run, target: Target): void {
+  const { work } = run.state;
+  moveWork(run, setTarget(work, target));
+}
+
+/** A rapid in work coordinates of the axes in a mask, to where the work place has been set. */
+export function moveWork(run: Run, stated: number): void {
+  move(run, run.state.work, run.state.machine, stated, 0);
+}
+
+/**
+ * A motion in machine coordinates that states the axes given: a line where a feed (atoms a minute) is, else a rapid. The
+ * facts of the machine have been brought onto the grid of the program before.
+ */
+export function machineMove(run: Run, target: Target, feed = 0): void {
+  if (!need(run, "machine-move", "the program moves to places of the machine")) return;
+  const { machine, work } = run.state;
+  move(run, machine, work, setTarget(machine, target), feed);
+}
+
+/** Sets the axes given; gives their mask. */
+function setTarget(place: Place, target: Target): number {
+  let stated = 0;
+  [target.x, target.y, target.z].forEach((value, axis) => {
+    if (value === undefined) return;
+    stated |= 1 << axis;
+    place.at[axis] = value;
+  });
+  return stated;
+}
+
+/** Motions of our own are absolute: most of them start where an increment has nothing to count from. */
+function move(run: Run, place: Place, other: Place, stated: number, feed: number): void {
+  const { state } = run;
+  setDistance(run, "absolute");
+  place.known |= stated;
+  other.known &= ~stated;
+  if (stated & axisBit.z) state.atSwapHeight = false;
+  writeRow(run.writer, {
+    kind: feed === 0 ? rowKind.rapid : rowKind.line,
+    frame: place === state.work ? frame.work : frame.machine,
+    known: place.known,
+    stated,
+    at: place.at,
+    feed,
+    source: state.source,
+  });
+}

@@ -1,0 +1,98 @@
+import type { Operation } from "#job";
+import { coolantOff, setCoolant } from "./coolant.ts";
+import { onLengthGrid } from "./grid.ts";
+import { raiseHood, setHood } from "./hood.ts";
+import { stateOperationModes } from "./modes.ts";
+import { cancelLengthOffset } from "./offsets.ts";
+import { retract } from "./retract.ts";
+import type { Run } from "./run.ts";
+import { operationInHand, toolOf } from "./run.ts";
+import { changeSpeed, orientSpindle, restartSpindle, startSpindle, stopSpindle, turnsSpindle } from "./spindle.ts";
+import { keepTool, measureTool, swapTool } from "./swap.ts";
+
+/** Enters an operation: with another tool by way of a swap, with the same one by what differs. */
+export function enterOperation(run: Run, index: number): void {
+  const { state } = run;
+  const entered = state.operation >= 0;
+  state.operation = index;
+  const operation = operationInHand(run);
+  state.source = operation.source;
+  if (entered && state.held === operation.tool) continueWithTool(run, operation);
+  else enterToolSection(run, operation);
+}
+
+/** A tool section states everything anew, so that a program can be taken up at it. */
+function enterToolSection(run: Run, operation: Operation): void {
+  const { state } = run;
+  makeSafe(run);
+  // On the way from the old work to the new one, the higher of both clearances counts.
+  state.clearance = Math.max(state.clearance, onLengthGrid(run.request, operation.clearance));
+  const tool = toolOf(run, operation.tool);
+  if (state.held === operation.tool) keepTool(run, tool);
+  else swapTool(run, tool);
+  measureTool(run, tool);
+  stateOperationModes(run, operation);
+  if (turnsSpindle(run, operation) && operation.spindle) {
+    startSpindle(run, operation.spindle.rpm, operation.spindle.direction);
+  }
+  retract(run);
+  setHood(run, operation);
+  setCoolant(run, operation.coolant);
+  state.awaiting = "approach";
+}
+
+/** Up, coolant off, hood up, the spindle confirmed to stand, the old length offset cancelled. */
+function makeSafe(run: Run): void {
+  const { state } = run;
+  if (state.fresh) {
+    // The start of the program has just done all this but for the hood, whose place it does not know.
+    raiseHood(run);
+  } else {
+    retract(run);
+    coolantOff(run);
+    raiseHood(run);
+    stopSpindle(run);
+    retract(run);
+  }
+  if (state.held !== operationInHand(run).tool) orientSpindle(run);
+  if (!state.fresh) {
+    cancelLengthOffset(run);
+    retract(run);
+  }
+  state.fresh = false;
+}
+
+/** The next operation with the same tool: no swap and no stop, unless the spindle has to turn the other way. */
+function continueWithTool(run: Run, operation: Operation): void {
+  const { state } = run;
+  const reverses = turnsSpindle(run, operation) && operation.spindle?.direction !== state.spindle.direction;
+  const moves = state.workOffset !== undefined && operation.workOffset !== state.workOffset;
+  if (reverses || moves) retract(run);
+  if (reverses) stopSpindle(run);
+  state.clearance = Math.max(state.clearance, onLengthGrid(run.request, operation.clearance));
+  stateOperationModes(run, operation);
+  adjustSpindle(run, operation);
+  setHood(run, operation);
+  setCoolant(run, operation.coolant);
+  state.awaiting = knowsPlace(run) && !reverses && !moves ? "next" : "approach";
+}
+
+function adjustSpindle(run: Run, operation: Operation): void {
+  const { state } = run;
+  const { spindle } = operation;
+  if (!turnsSpindle(run, operation) || !spindle) return;
+  if (spindle.direction !== state.spindle.direction) startSpindle(run, spindle.rpm, spindle.direction);
+  else if (spindle.rpm !== state.spindle.asked) changeSpeed(run, spindle.rpm);
+  else if (state.tapped) restartSpindle(run, spindle.direction);
+}
+
+/** Whether the tool stands at a known height: not after a stop that asked the operator about the speed. */
+function knowsPlace(run: Run): boolean {
+  const { work } = run.state;
+  return (work.known & 7) === 7;
+}
+
+/** Leaves an operation; its last motion has brought Z to clearance. */
+export function leaveOperation(run: Run): void {
+  run.state.awaiting = "nothing";
+}

@@ -1,0 +1,47 @@
+import { askOperator } from "./confirm.ts";
+import { coolantOff } from "./coolant.ts";
+import { remark } from "./findings.ts";
+import { stateAllModes } from "./modes.ts";
+import { cancelLengthOffset, stateWorkOffset } from "./offsets.ts";
+import { switchProgramOutputsOn } from "./outputs.ts";
+import { retract } from "./retract.ts";
+import type { Run } from "./run.ts";
+import { stopSpindle } from "./spindle.ts";
+import { put } from "./steps.ts";
+
+/**
+ * Brings the machine from an unknown state into a known one before anything moves: modes, spindle, coolant; then Z alone
+ * to swap height, which is valid whatever length offset is active; only then is that offset cancelled.
+ */
+export function startProgram(run: Run): void {
+  const { job, state, machine, request } = run;
+  const first = job.operations[request.operations[0] ?? -1];
+  state.source = first?.source ?? 0;
+  if (!machine.declared) {
+    const message = "the dialect declares no machine: times are the longest that are common, and limits are not checked";
+    run.report(remark("dialect/no-machine", "warning", message, state.source, "machine"));
+  }
+  const numbered = request.capabilities.words["file.program-number"] === true;
+  put(run, { kind: "program-start", number: numbered ? (job.program.number ?? 0) : 0 });
+  stateAllModes(run, first);
+  stopSpindle(run);
+  coolantOff(run);
+  // A retract to clearance is in work coordinates: it has to know which.
+  if (first && machine.retract?.by === "clearance") stateWorkOffset(run, first);
+  retract(run);
+  cancelLengthOffset(run);
+  retract(run);
+  state.fresh = true;
+  askForEmptySpindle(run);
+  switchProgramOutputsOn(run);
+}
+
+/** A rack program that does not know what the spindle holds would drive a tool into a filled pocket. */
+function askForEmptySpindle(run: Run): void {
+  const { state, machine } = run;
+  if (machine.swap !== "rack" || state.held !== undefined) return;
+  askOperator(run, "EMPTY THE SPINDLE AND CLAMP IT");
+  retract(run);
+  state.held = 0;
+  state.fresh = false;
+}

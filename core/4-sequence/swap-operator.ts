@@ -1,0 +1,51 @@
+import { axisBit } from "#base";
+import type { Tool } from "#job";
+import { confirmSensedClamp } from "./drawbar.ts";
+import { putMessage } from "./message.ts";
+import { workRapid } from "./motion.ts";
+import { retract } from "./retract.ts";
+import type { Run } from "./run.ts";
+import { put } from "./steps.ts";
+import { fact, need, refuse } from "./words.ts";
+
+/** The operator changes the tool while the program stands; afterwards nobody knows where the machine is. */
+export function swapByOperator(run: Run, tool: Tool): void {
+  const { words } = run.request.capabilities;
+  // Without a message the tool word and the set-up sheet still say which tool it is.
+  if (words["idioms.message"] === true) putMessage(run, request(run, tool));
+  const { retract: facts } = run.machine;
+  // For the first tool the machine may stay where it is: nobody can say that it is in the way there.
+  const mayStay = !run.state.held && facts?.changePosition === undefined;
+  if (facts?.by === "clearance" && !mayStay) goToChangePosition(run);
+  put(run, { kind: "select-tool", tool: tool.number });
+  if (need(run, "stops.stop", "the operator changes the tools")) put(run, { kind: "pause", optional: false });
+  retract(run);
+  confirmSensedClamp(run);
+}
+
+function request(run: Run, tool: Tool): string {
+  const description = tool.description === "" ? "" : ` ${tool.description}`;
+  const set = run.machine.lengths === "operator" ? ", THEN SET Z" : "";
+  return `LOAD TOOL ${String(tool.number)}${description}${set}`;
+}
+
+/** Clearance alone is seldom room enough for a tool to be changed: Z up first, then X and Y. */
+function goToChangePosition(run: Run): void {
+  const because = "the operator changes tools and the tool is retracted to clearance only";
+  const place = fact(run, run.machine.retract?.changePosition, "machine.retract.change-position", because);
+  if (!place) return;
+  const { work, clearance } = run.state;
+  const { x, y, z } = place;
+  if (z < clearance) {
+    refuse(
+      run,
+      "swap/retracted",
+      "the change position lies below the clearance of the job",
+      "state a higher Z in `machine.retract.change-position`, or a lower clearance in the job",
+      "machine.retract.change-position",
+    );
+    return;
+  }
+  if ((work.known & axisBit.z) === 0 || work.at[2] < z) workRapid(run, { z });
+  workRapid(run, { x, y });
+}

@@ -1,0 +1,76 @@
+import ts from "typescript";
+import type { Format } from "#dialect";
+import { exported, list, str } from "./builders.ts";
+import type { FunctionDeclaration, Statement } from "./builders.ts";
+import type { Context } from "./context.ts";
+import { createContext } from "./context.ts";
+import { defineCharacters } from "./characters.ts";
+import { defineFault } from "./fault.ts";
+import { reachable } from "./reachable.ts";
+import { defineSteps } from "./step-writers.ts";
+import { defineArcs } from "./write-arc.ts";
+import { defineBlocks } from "./write-block.ts";
+import { defineDecimals, defineWholes } from "./write-decimals.ts";
+import { defineFeed } from "./write-feed.ts";
+import { defineFrame } from "./write-frame.ts";
+import { defineSettle } from "./write-held.ts";
+import { defineHole } from "./write-hole.ts";
+import { defineCleanText } from "./write-idiom.ts";
+import { defineNumbers } from "./write-number.ts";
+import { defineEmit, defineRowKinds, defineRows, defineStep } from "./write-rows.ts";
+import { defineState } from "./write-state.ts";
+import { defineStraights } from "./write-straight.ts";
+import { defineComment, defineTexts } from "./write-text.ts";
+
+const warning = `// Nothing that this module prints has been guarded or proved: it writes whatever sequence it is given.
+// It was generated from a dialect, and imports nothing.
+`;
+
+/**
+ * Compiles the format of a dialect into an emitter: the source of an ES module that exports `emitUnproved` (see Emitter),
+ * the traced one `traceKeys`, too. The dialect is decided here once; what is left for run time is the sequence and the
+ * units of the program.
+ *
+ * @param options traced: each word reports the dialect keys behind it; the text is the same
+ * @throws where a number format is finer than the base units, which a dialect is refused for
+ */
+export function generateEmitter(format: Format, options: { readonly traced: boolean }): string {
+  const context = createContext(format, options.traced);
+  const functions = defineFunctions(context);
+  const keys = options.traced ? [exported("traceKeys", list(context.keys.map(str)))] : [];
+  const statements = reachable([...defineRowKinds(), ...defineCharacters(), ...keys, ...functions]);
+  return `${warning}\n${print(statements)}`;
+}
+
+/** Declarations stand line by line, functions apart. */
+function print(statements: readonly Statement[]): string {
+  const printer = ts.createPrinter({ newLine: ts.NewLineKind.LineFeed });
+  const file = ts.createSourceFile("emitter.js", "", ts.ScriptTarget.ES2022, false, ts.ScriptKind.JS);
+  const text = (statement: Statement): string => printer.printNode(ts.EmitHint.Unspecified, statement, file);
+  return statements
+    .map((statement) =>
+      ts.isFunctionDeclaration(statement) ? `\n${text(statement)}\n` : `${text(statement)}\n`,
+    )
+    .join("");
+}
+
+/** All functions, from the page down to the digits. */
+function defineFunctions(context: Context): FunctionDeclaration[] {
+  const page = [defineEmit(), defineCleanText(context), defineRows(context), defineStep()];
+  const rows = [...defineStraights(context), ...defineArcs(context), defineHole(context)];
+  const steps = [...defineSteps(context), ...defineFrame(context), defineSettle(context)];
+  const blocks = [...defineBlocks(context), ...defineState(context), ...defineComment(context)];
+  const numbers = [defineFeed(context), ...defineNumbers(context)];
+  const printers = [...context.printers].map(([name, format]) => defineDecimals(name, format));
+  return [
+    ...page,
+    ...rows,
+    ...steps,
+    ...blocks,
+    ...numbers,
+    ...printers,
+    ...defineWholes(),
+    ...defineTexts(context),
+    defineFault(),
+  ];
+}

@@ -1,0 +1,97 @@
+import { axisBit, axes as axisNames, rotaryAxes } from "#base";
+import type { Axis } from "#base";
+import {
+  both,
+  call,
+  choose,
+  constant,
+  differs,
+  get,
+  or,
+  pick,
+  run,
+  set,
+  str,
+  sub,
+  when,
+} from "./builders.ts";
+import type { Expression, Statement, Value } from "./builders.ts";
+import type { Code } from "#dialect";
+import { hasWord } from "./code-text.ts";
+import type { Context } from "./context.ts";
+import { canBeIncremental } from "./context.ts";
+import type { Word } from "./words.ts";
+import { codeWithSeparator, given, keyed, missing, numberWord, tracing, writing } from "./words.ts";
+
+/** Addresses of the axes. */
+const addresses = { x: "X", y: "Y", z: "Z", a: "A", b: "B", c: "C" } as const satisfies Record<Axis, string>;
+
+/** A column of the batch at the row that is being written. */
+export function column(
+  name: "kind" | "frame" | "known" | "stated" | "x" | "y" | "z" | "feed" | "c1" | "c2" | "turns" | "aside",
+): Expression {
+  return pick(get("batch", name), "row");
+}
+
+function place(axis: Axis): Expression {
+  if (axis === "x" || axis === "y" || axis === "z") return column(axis);
+  return pick(pick(get("batch", "abc"), axisNames.indexOf(axis) - 3), "row");
+}
+
+/** `const axes = ...`: which axis words the row has. A row that states no axis says all that it knows, rather than nothing. */
+export function axesOfRow({ format }: Context): Statement {
+  return constant(
+    "axes",
+    format.modal.axes === "all" ? column("known") : or(column("stated"), column("known")),
+  );
+}
+
+/** The words of the axes in `axes`; in work coordinates they may be differences from the place before. */
+export function axisWords(context: Context, of: readonly Axis[], frame: "work" | "machine"): Word[] {
+  return of
+    .filter((axis) => axisBit[axis] < axisBit.a || context.format.order.includes(addresses[axis]))
+    .map((axis) =>
+      given(both("axes", axisBit[axis]), keyed(context, "modal.axes", axisWord(context, axis, frame))),
+    );
+}
+
+function axisWord(context: Context, axis: Axis, frame: "work" | "machine"): Word {
+  const value =
+    frame === "work" && canBeIncremental(context.format) ? fromLast(place(axis), axis) : place(axis);
+  return numberWord(
+    addresses[axis],
+    axis === "x" || axis === "y" || axis === "z" ? "writeLength" : "writeAngle",
+    value,
+  );
+}
+
+/** A place, or in an incremental program its difference from the last; both lie on the grid, so that nothing adds up. */
+export function fromLast(value: Value, axis: Axis): Expression {
+  return sub(value, choose(get("state", "incremental"), get("state", axis), 0));
+}
+
+/** Rotary axes that the dialect's blocks have no address for. */
+export function rotaryWithoutWord(context: Context): number {
+  const missingAxes = (["a", "b", "c"] as const).filter(
+    (axis) => !context.format.order.includes(addresses[axis]),
+  );
+  return missingAxes.reduce((mask, axis) => mask | axisBit[axis], 0) & rotaryAxes;
+}
+
+/** The motion word; under a modal policy only where another one is in force, or none. */
+export function motionWord(context: Context, key: string, code: Code | null | undefined): Word {
+  if (!hasWord(code)) return missing("G", key);
+  const text = codeWithSeparator(context, code);
+  const write = [...tracing(context, key, "modal.motion"), writing(text)];
+  if (context.format.modal.motion === "each-block") return { address: code.letter, statements: write };
+  const motion = get("state", "motion");
+  return {
+    address: code.letter,
+    statements: [when(differs(motion, str(text)), [...write, set(motion, str(text))])],
+  };
+}
+
+/** What an incremental row needs before its words; nothing where no program is incremental. */
+export function placesNeeded(context: Context): Statement[] {
+  return canBeIncremental(context.format) ? [run(call("requireKnown", "state", "axes"))] : [];
+}

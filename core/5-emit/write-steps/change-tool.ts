@@ -1,0 +1,25 @@
+import { get, same, str, when } from "../builders.ts";
+import type { Statement } from "../builders.ts";
+import type { Context } from "../context.ts";
+import { blockOf, codeWord, settled } from "../words.ts";
+import { release, sectionBegins, toolWord } from "../write-held.ts";
+import { forgetFeed, forgetMotion } from "../write-state.ts";
+
+/** The change code, with the tool word that waits for it. The dialect says which comes first, whatever the order of other blocks. */
+export function writeChangeTool(context: Context): Statement[] {
+  const { tools, codes } = context.format;
+  const change = codeWord(context, "tools.change", codes.toolChange).statements;
+  const alone = [settled(), ...blockOf(context, change)];
+  const forget = [...forgetMotion(), ...forgetFeed()];
+  if (tools?.blocks !== "together") return [...alone, ...forget];
+  const tool = toolWord(context, get("state", "value")).statements;
+  const pair = tools.order === "select-first" ? [...tool, ...change] : [...change, ...tool];
+  return [
+    when(
+      same(get("state", "held"), str("tool")),
+      [...sectionBegins(context), ...blockOf(context, pair), ...release()],
+      alone,
+    ),
+    ...forget,
+  ];
+}

@@ -1,0 +1,101 @@
+import { axisBit } from "#base";
+import type { CycleKind } from "#base";
+import type { Code } from "#dialect";
+import { and, both, cases, get, not, same, set, str, when } from "../builders.ts";
+import type { Case, Statement } from "../builders.ts";
+import type { Context } from "../context.ts";
+import { hasWord } from "../code-text.ts";
+import { canBeIncremental, keyIndex } from "../context.ts";
+import { faultOn } from "../fault.ts";
+import { codeWithSeparator, settled } from "../words.ts";
+
+/** Cycles, and which numbers each has beside its levels (NISTIR 6556 3.5.16). */
+const cycleKinds = {
+  drill: [],
+  dwell: ["dwell"],
+  peck: ["peck"],
+  "chip-break": ["peck"],
+  tap: [],
+  "tap-left": [],
+  ream: [],
+  "bore-dwell": ["dwell"],
+  "bore-stop": ["dwell"],
+  "bore-manual": ["dwell"],
+} as const satisfies Record<CycleKind, readonly ("peck" | "dwell")[]>;
+
+/** A fixed cycle is defined: nothing is written before its first hole. */
+export function writeCycleDefinition(context: Context): Statement[] {
+  const { cycles } = context.format;
+  if (cycles === undefined) return [faultOn("cycles")];
+  const fields = (["depth", "retract", "peck", "dwell"] as const).map((name) =>
+    set(get("state", name), get("step", name)),
+  );
+  return [
+    settled(),
+    ...initialLevel(context),
+    set(get("state", "pecks"), false),
+    set(get("state", "dwells"), false),
+    cases(
+      get("step", "cycle"),
+      (Object.keys(cycleKinds) as CycleKind[]).map((kind) => cycleCase(context, kind)),
+      [faultOn("cycles")],
+    ),
+    cases(
+      get("step", "between"),
+      [returnTo(context, "initial"), returnTo(context, "retract")],
+      [faultOn("cycles.return")],
+    ),
+    ...fields,
+    set(get("state", "fresh"), true),
+  ];
+}
+
+function cycleCase(context: Context, kind: CycleKind): Case {
+  const numbers: readonly ("peck" | "dwell")[] = cycleKinds[kind];
+  const stated = numbers.map((number) => set(get("state", `${number}s`), true));
+  return {
+    of: str(kind),
+    statements: [...stated, ...code(context, "code", `cycles.${kind}`, context.format.codes.cycles[kind])],
+  };
+}
+
+/** Keeps a word for the holes, with the index of its key in the traced emitter. */
+function code(
+  context: Context,
+  name: "code" | "returnCode",
+  key: string,
+  found: Code | null | undefined,
+): Statement[] {
+  if (!hasWord(found)) return [faultOn(key)];
+  const index = set(get("state", name === "code" ? "key" : "returnKey"), keyIndex(context, key));
+  return [
+    set(get("state", name), str(codeWithSeparator(context, found))),
+    ...(context.traced ? [index] : []),
+  ];
+}
+
+/** The word of the level between holes; a dialect without one has the level that its cycles take by themselves. */
+function returnTo(context: Context, level: "initial" | "retract"): Case {
+  const { codes, cycles } = context.format;
+  const found = codes.cycleReturn[level];
+  const isImplied = !hasWord(found) && cycles?.levelWithout === level;
+  return {
+    of: str(level),
+    statements: isImplied
+      ? [set(get("state", "returnCode"), str(""))]
+      : code(context, "returnCode", `cycles.return.${level}`, found),
+  };
+}
+
+/** The level before the first hole of a series, from which relative cycles count. A cycle behind another goes on with the series. */
+function initialLevel(context: Context): Statement[] {
+  const isUnknown = not(both(get("state", "known"), axisBit.z));
+  const counts =
+    context.format.cycles?.levels === "relative" ? isUnknown : and(get("state", "incremental"), isUnknown);
+  return [
+    ...(context.format.cycles?.levels === "relative" || canBeIncremental(context.format)
+      ? [when(counts, [faultOn("cycles.levels")])]
+      : []),
+    when(same(get("state", "code"), str("")), [set(get("state", "initial"), get("state", "z"))]),
+  ];
+}

@@ -1,0 +1,34 @@
+import { axisBit } from "#base";
+import { differs, get, same, set, when } from "../builders.ts";
+import type { Statement } from "../builders.ts";
+import type { Context } from "../context.ts";
+import { faultOn } from "../fault.ts";
+import { blockOf, inOrder, settled } from "../words.ts";
+import { hold, lengthWords } from "../write-held.ts";
+import { forgetPlaces } from "../write-state.ts";
+import { modeWord } from "./mode.ts";
+
+/** A tool length offset: 0 cancels it, as a mode among others; another one waits for its rapid, or has a block of its own. */
+export function writeLengthOffset(context: Context): Statement[] {
+  const number = get("step", "number");
+  const off = modeWord(context, "length-offset", "length-offset.off", context.format.codes.lengthOff);
+  return [
+    when(same(number, 0), [off], turnOn(context)),
+    when(differs(number, get("state", "lengthOffset")), [forgetPlaces(axisBit.z)]),
+    set(get("state", "lengthOffset"), number),
+  ];
+}
+
+function turnOn(context: Context): Statement[] {
+  const number = get("step", "number");
+  switch (context.format.lengthOffset?.form) {
+    case "with-first-z":
+      return [settled(), ...hold("length", number)];
+    case "own-block":
+      return [settled(), ...blockOf(context, inOrder(context, lengthWords(context, number)))];
+    case "in-tool-word":
+    case "none":
+    case undefined:
+      return [faultOn("length-offset.on")];
+  }
+}

@@ -1,0 +1,85 @@
+import type { ModeKind } from "#base";
+import { call, cases, get, run, same, set, str } from "../builders.ts";
+import type { Case, Statement } from "../builders.ts";
+import { hasWord } from "../code-text.ts";
+import type { Context } from "../context.ts";
+import { keyIndex } from "../context.ts";
+import { faultOn } from "../fault.ts";
+import type { Code } from "#dialect";
+import { codeWithSeparator } from "../words.ts";
+import { forgetFeed, forgetMotion } from "../write-state.ts";
+
+/** What may share a block, in the order in which a block is executed (NISTIR 6556 Table 8; arc centre and the rest behind it). */
+const modeOrder = [
+  "feed-mode",
+  "overrides",
+  "plane",
+  "units",
+  "compensation",
+  "length-offset",
+  "work-offset",
+  "path",
+  "distance",
+  "arc-centre",
+  "local-shift",
+  "rotation",
+  "scale",
+  "cycle",
+] as const;
+
+/** Values of each mode and the keys of their codes; a value without a key has no word in any dialect. */
+const modeKeys: { readonly [Kind in ModeKind]: Readonly<Record<string, string>> } = {
+  units: { mm: "units.mm", inch: "units.inch" },
+  plane: { xy: "plane.xy", zx: "plane.zx", yz: "plane.yz" },
+  distance: { absolute: "distance.absolute", incremental: "distance.incremental" },
+  "arc-centre": { absolute: "arc.centre-words.absolute", incremental: "arc.centre-words.incremental" },
+  "feed-mode": {
+    "per-minute": "feed.per-minute",
+    "per-revolution": "feed.per-revolution",
+    "inverse-time": "feed.inverse-time",
+  },
+  path: { exact: "path.exact", stop: "path.stop", blend: "path.blend" },
+  overrides: { on: "cancel.overrides" },
+  cycle: { off: "cancel.cycles" },
+  "local-shift": { off: "cancel.local-shift" },
+  rotation: { off: "cancel.rotation" },
+  scale: { off: "cancel.scale" },
+};
+
+/** What a mode changes for the words that follow. */
+const modeEffects: { readonly [Kind in ModeKind]?: () => Statement[] } = {
+  units: () => [set(get("state", "inch"), same(get("step", "value"), str("inch"))), ...forgetFeed()],
+  distance: () => [set(get("state", "incremental"), same(get("step", "value"), str("incremental")))],
+  "arc-centre": () => [set(get("state", "centreAbsolute"), same(get("step", "value"), str("absolute")))],
+  "feed-mode": () => [set(get("state", "feedMode"), get("step", "value")), ...forgetFeed()],
+  cycle: () => [...forgetMotion(), set(get("state", "code"), str(""))],
+};
+
+/** The statements of a mode step: its word by its value, and what it changes. */
+export function writeMode(kind: ModeKind): (context: Context) => Statement[] {
+  return (context) => {
+    const codes: Readonly<Record<string, Code | null | undefined>> = context.format.codes.modes[kind];
+    const branches = Object.entries(modeKeys[kind]).map(([value, key]): Case => ({
+      of: str(value),
+      statements: [modeWord(context, kind, key, codes[value])],
+    }));
+    return [cases(get("step", "value"), branches, [faultOn(kind)]), ...(modeEffects[kind]?.() ?? [])];
+  };
+}
+
+/** `writeMode(state, group, "G17 ");` for a word that may share its block with other modes. */
+export function modeWord(
+  context: Context,
+  kind: (typeof modeOrder)[number],
+  key: string,
+  code: Code | null | undefined,
+): Statement {
+  if (!hasWord(code)) return faultOn(key);
+  const group = modeOrder.indexOf(kind) + 1;
+  const text = str(codeWithSeparator(context, code));
+  return run(
+    context.traced
+      ? call("writeMode", "state", group, text, keyIndex(context, key))
+      : call("writeMode", "state", group, text),
+  );
+}

@@ -1,0 +1,23 @@
+import type { Statement } from "../builders.ts";
+import type { Context } from "../context.ts";
+import { blockOf, codeWord, settled } from "../words.ts";
+
+/** A step that is one code in a block of its own. */
+export function oneCode(context: Context, key: string, code: Parameters<typeof codeWord>[2]): Statement[] {
+  return [settled(), ...blockOf(context, codeWord(context, key, code).statements)];
+}
+
+/** The spindle stops. */
+export function writeSpindleStop(context: Context): Statement[] {
+  return oneCode(context, "spindle.stop", context.format.codes.spindleStop);
+}
+
+/** The spindle turns to its angle for a swap. */
+export function writeSpindleOrient(context: Context): Statement[] {
+  return oneCode(context, "spindle.orient", context.format.codes.spindleOrient);
+}
+
+/** The program ends. */
+export function writeProgramEnd(context: Context): Statement[] {
+  return oneCode(context, "stops.end", context.format.codes.end);
+}

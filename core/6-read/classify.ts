@@ -1,0 +1,117 @@
+import type { ExtraCode } from "#dialect";
+import { noCode } from "./block.ts";
+import * as findings from "./findings-meaning.ts";
+import { subprogramCodes } from "./keywords.ts";
+import { letterBit, letterG, letterM, letterName, letterNumber } from "./letters.ts";
+import { groupOf, groups } from "./modal-groups.ts";
+import { plainValue, textAt, wordText } from "./read-number.ts";
+import type { Reader } from "./reader.ts";
+import { codeIndex } from "./tables.ts";
+
+/**
+ * Sorts the codes of the block by modal group (NISTIR 6556 Table 4), and sets the words aside that a dwell or an extra code
+ * of the block takes for itself.
+ */
+export function classify(reader: Reader): void {
+  const { block, slots, extras } = reader;
+  for (const group of groups) slots[group] = undefined;
+  extras.length = 0;
+  for (let index = 0; index < block.gCount; index++)
+    classifyCode(reader, letterG, block.gCode[index], block.gAt[index]);
+  for (let index = 0; index < block.mCount; index++)
+    classifyCode(reader, letterM, block.mCode[index], block.mAt[index]);
+  if (slots["non-modal"]?.meaning.kind === "dwell") reserve(reader, letterBit(reader.format.dwell?.word), slots["non-modal"].at);
+  for (const { code, at } of extras) reserve(reader, lettersOf(code), at);
+}
+
+function classifyCode(reader: Reader, letter: number, tenths: number, at: number): void {
+  const { slots, tables, block } = reader;
+  const index = tenths === noCode ? -1 : codeIndex(letter, tenths);
+  const meaning = index < 0 ? undefined : tables.meaningOf[index];
+  if (meaning === undefined) {
+    reportUnknown(reader, letter, tenths, at);
+    return;
+  }
+  if (meaning.kind === "extra") {
+    addExtra(reader, index, at);
+    return;
+  }
+  const group = groupOf(meaning);
+  const taken = slots[group];
+  if (taken === undefined) slots[group] = { meaning, at };
+  else {
+    const reason = `is of the same modal group as ${textAt(reader, taken.at)}, which stands in the same block`;
+    reader.report(findings.modalConflict(block.start + at, textAt(reader, at), reason));
+  }
+}
+
+/**
+ * Codes without a meaning are told, those of subprograms by their own rule. The words of the block may belong to them, so
+ * they are not told as unused; beside an unknown G code or a call even axis words are no motion.
+ */
+function reportUnknown(reader: Reader, letter: number, tenths: number, at: number): void {
+  const { block } = reader;
+  const name = letterName(letter);
+  const calls = subprogramCodes.some((code) => code.letter === name && code.value === tenths);
+  const text = textAt(reader, at);
+  reader.report(
+    calls ? findings.subprogram(block.start + at, text) : findings.unknownCode(block.start + at, text),
+  );
+  block.unclear = true;
+  if (calls || letter === letterG) block.used = block.mask;
+}
+
+/** Several codes may be the same but for the fixed values of their words: the one with most of them that fits is meant. */
+function addExtra(reader: Reader, index: number, at: number): void {
+  const candidates = reader.tables.extras.get(index) ?? [];
+  let best: ExtraCode | undefined;
+  for (const candidate of candidates) {
+    if (!fits(reader, candidate)) continue;
+    if (best === undefined || fixedCount(candidate) > fixedCount(best)) best = candidate;
+  }
+  if (best !== undefined) reader.extras.push({ code: best, at });
+  else reportMisfit(reader, candidates[0], at);
+}
+
+function fixedCount(code: ExtraCode): number {
+  return Object.values(code.words).filter((value) => typeof value === "number").length;
+}
+
+/** Whether all words with a fixed value stand in the block with it. */
+function fits(reader: Reader, code: ExtraCode): boolean {
+  return Object.entries(code.words).every(([name, value]) => typeof value !== "number" || hasValue(reader, name, value));
+}
+
+function hasValue(reader: Reader, name: string, value: number): boolean {
+  const letter = letterNumber(name);
+  return (reader.block.mask & (1 << letter)) !== 0 && plainValue(reader, letter) === value;
+}
+
+/** No code of the dialect has the words of this block. */
+function reportMisfit(reader: Reader, code: ExtraCode, at: number): void {
+  const { block } = reader;
+  block.unclear = true;
+  for (const [name, value] of Object.entries(code.words)) {
+    if (typeof value !== "number" || hasValue(reader, name, value)) continue;
+    const letter = letterNumber(name);
+    const text = textAt(reader, at);
+    if (block.mask & (1 << letter))
+      reader.report(
+        findings.unusedWord(block.start + block.at[letter], wordText(reader, letter), `has no meaning with ${text}`),
+      );
+    else reader.report(findings.wordMissing(block.start + at, `${text} needs ${name}${value}.`, `Add ${name}${value}.`, code.key));
+  }
+}
+
+function lettersOf(code: ExtraCode): number {
+  return Object.keys(code.words).reduce((letters, name) => letters | letterBit(name), 0);
+}
+
+/** Sets letters aside for one code; two codes that want the same word cannot share a block. */
+function reserve(reader: Reader, letters: number, at: number): void {
+  const { block } = reader;
+  const present = letters & block.mask;
+  if (present & block.reserved)
+    reader.report(findings.modalConflict(block.start + at, textAt(reader, at), "wants a word that another code of the block wants, too"));
+  block.reserved |= letters;
+}

@@ -1,0 +1,142 @@
+import type { Finding } from "#base";
+
+/**
+ * Findings about form: the meaning of the block is clear, but the controller may refuse it. One function a rule; each
+ * names the dialect key that asks for another form. `offset` is the byte offset of the word or block in the program.
+ */
+function form(rule: string, offset: number, message: string, fix: string, key: string): Finding {
+  return { rule: `block/${rule}`, severity: "error", message, place: { source: "program", offset }, fix, key };
+}
+
+/** A motion block that leaves its motion word out where it must be stated. */
+export function motionWord(offset: number, always: boolean): Finding {
+  const why = always
+    ? "and this dialect states it in each"
+    : "and the one in force was said before a tool change, a stop, a reference return or the start of a cycle";
+  return form(
+    "motion-word",
+    offset,
+    `The block moves without a motion word, ${why}.`,
+    "State the motion word in the block.",
+    "modal.motion",
+  );
+}
+
+/** Words in another order than the dialect's. */
+export function wordOrder(offset: number, word: string, before: string): Finding {
+  return form(
+    "word-order",
+    offset,
+    `${word} stands behind ${before}; this dialect has it before.`,
+    `Put ${word} before ${before}.`,
+    "blocks.order",
+  );
+}
+
+/** The speed word and the start word the wrong way round. */
+export function spindleOrder(offset: number, order: "speed-first" | "start-first"): Finding {
+  const message =
+    order === "speed-first"
+      ? "The spindle is started before its speed is said; this dialect says the speed first."
+      : "The speed is said before the spindle is started; this dialect says the start first.";
+  const fix = order === "speed-first" ? "Put S before the start." : "Put the start before S.";
+  return form("spindle-order", offset, message, fix, "spindle.order");
+}
+
+/** A feed block without a feed word where it must have one. */
+export function feedWord(offset: number, reason: string): Finding {
+  return form("feed-word", offset, `The block cuts without a feed word ${reason}.`, "State the feed.", "modal.feed");
+}
+
+/** A motion block that leaves axes out where all must be stated. */
+export function axisWords(offset: number, missing: string): Finding {
+  return form(
+    "axis-words",
+    offset,
+    `The block leaves ${missing} out; this dialect states all axes.`,
+    `Add ${missing}.`,
+    "modal.axes",
+  );
+}
+
+/** An arc that leaves end or centre words out where both must be stated. */
+export function arcWords(offset: number, missing: string, key: "modal.arc-end" | "modal.arc-centre"): Finding {
+  return form("arc-words", offset, `The arc leaves ${missing} out.`, `Add ${missing}.`, key);
+}
+
+/** A hole that leaves words of its cycle out where each must restate them. */
+export function cycleWords(offset: number, missing: string): Finding {
+  return form(
+    "cycle-words",
+    offset,
+    `The hole leaves ${missing} out; this dialect restates the words of a cycle at each hole.`,
+    `Add ${missing}.`,
+    "cycles.repeat",
+  );
+}
+
+/** A block or a comment that is longer than the controller takes. */
+export function tooLong(offset: number, what: string, length: number, most: number, key: string): Finding {
+  return form("length", offset, `The ${what} has ${length} characters; at most ${most} are taken.`, "Shorten it.", key);
+}
+
+/** A block number that is missing, or that must not be there. */
+export function blockNumber(offset: number, missing: boolean): Finding {
+  const message = missing
+    ? "The block has no block number; this dialect numbers each."
+    : "The block has a block number; this dialect has none.";
+  return form("number", offset, message, missing ? "Begin it with N and a number." : "Take the N word off.", "blocks.number");
+}
+
+/** Words that are not set apart as the dialect does. */
+export function separator(offset: number, between: string): Finding {
+  return form(
+    "separator",
+    offset,
+    `Words are not set apart as in this dialect, which has ${between} between them and nothing inside.`,
+    `Put ${between} between words, and no blank into a word.`,
+    "blocks.separator",
+  );
+}
+
+/** Characters that the dialect does not have. */
+export function characters(offset: number, what: string): Finding {
+  return form("characters", offset, `The block holds ${what}.`, "Write it in the dialect's characters.", "file.characters");
+}
+
+/** More G words than the dialect takes, or modes that share a block. */
+export function gWords(offset: number, message: string, key: "blocks.g-words" | "blocks.modes"): Finding {
+  return form("g-words", offset, message, "Spread them over several blocks.", key);
+}
+
+/** More M words than the dialect takes. */
+export function mWords(offset: number, count: number, most: number): Finding {
+  return form(
+    "m-words",
+    offset,
+    `The block has ${count} M words; this dialect takes ${most}.`,
+    "Spread them over several blocks.",
+    "blocks.m-words",
+  );
+}
+
+/** A stop, swap, spindle or coolant action in a block with motion: controllers differ about which comes first. */
+export function ownBlock(offset: number, word: string): Finding {
+  return form(
+    "own-block",
+    offset,
+    `${word} shares its block with a motion; controllers differ about which of them comes first.`,
+    `Put ${word} in a block of its own.`,
+    "blocks.stops-act",
+  );
+}
+
+/** The frame of the program: delimiters, program number, line ends. */
+export function framing(offset: number, message: string, fix: string, key: string): Finding {
+  return form("framing", offset, message, fix, key);
+}
+
+/** Line ends that most controllers take either way. */
+export function lineEnds(offset: number, message: string, key: string): Finding {
+  return { ...framing(offset, message, "Save the program with the dialect's line ends.", key), severity: "warning" };
+}

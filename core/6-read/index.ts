@@ -1,0 +1,2 @@
+export { read } from "./read.ts";
+export type { ReadOptions } from "./reader.ts";

@@ -1,0 +1,27 @@
+import type { Finding, Report } from "#base";
+
+/** Findings of one rule that are given one by one; the rest is counted. */
+const mostOfOneRule = 100;
+
+/**
+ * Holds a flood back: a program in another order has the same finding in each of a million blocks, and who gathers
+ * findings keeps them in memory.
+ *
+ * @returns the limited report, and what tells the number of those held back
+ */
+export function limitReport(report: Report): { report: Report; close: () => void } {
+  const counts = new Map<string, { count: number; last: Finding }>();
+  return {
+    report(finding) {
+      const count = (counts.get(finding.rule)?.count ?? 0) + 1;
+      counts.set(finding.rule, { count, last: finding });
+      if (count <= mostOfOneRule) report(finding);
+    },
+    close() {
+      for (const { count, last } of counts.values()) {
+        const held = count - mostOfOneRule;
+        if (held > 0) report({ ...last, message: `${last.message} (the last of ${held} more findings of this rule)` });
+      }
+    },
+  };
+}

@@ -1,0 +1,23 @@
+import type { Reader } from "./reader.ts";
+import { pushStep } from "./rows.ts";
+
+/** Coolant that is switched on. */
+export function readCoolantOn(reader: Reader): void {
+  const meaning = reader.slots.coolant?.meaning;
+  if (meaning?.kind === "coolant") pushStep(reader, { kind: "coolant", medium: meaning.medium, on: true });
+}
+
+/** Coolant off before the motion of its block, under a dialect that stops first (NISTIR 6556 Table 8). */
+export function readEarlyCoolantOff(reader: Reader): void {
+  if (reader.format.stopsAct === "before-motion") readCoolantOff(reader);
+}
+
+/** Coolant off behind the motion of its block (the ISO order, from memory). */
+export function readLateCoolantOff(reader: Reader): void {
+  if (reader.format.stopsAct === "after-motion") readCoolantOff(reader);
+}
+
+function readCoolantOff(reader: Reader): void {
+  if (reader.slots.coolant?.meaning.kind === "coolant-off")
+    pushStep(reader, { kind: "coolant", medium: "all", on: false });
+}

@@ -1,0 +1,200 @@
+import type { CycleDefinition, CycleKind } from "#base";
+import { axisBit, rowKind } from "#base";
+import { freeLetters } from "./block.ts";
+import type { CycleNumbers } from "./cycle-numbers.ts";
+import { cycleNumbers, needsDwell, needsPeck } from "./cycle-numbers.ts";
+import * as formFindings from "./findings-form.ts";
+import * as findings from "./findings-meaning.ts";
+import { axesOfLetters, axisLetters, letterBit, letterL, lettersOfAxes } from "./letters.ts";
+import { motion } from "./meanings.ts";
+import { firstOf, lettersText, needModes } from "./need-mode.ts";
+import { moveAxes } from "./read-axes.ts";
+import { feedOfRow } from "./read-feed.ts";
+import { readWhole } from "./read-number.ts";
+import type { Reader } from "./reader.ts";
+import { pushRow, pushStep } from "./rows.ts";
+import { loseMachine, losePlace, modeBit } from "./state.ts";
+
+/**
+ * A hole of a fixed cycle (NISTIR 6556 3.5.16): a definition where it is another than before, a rapid up to the retract level
+ * where the tool is below, and the hole.
+ *
+ * @param code the cycle that the block names; undefined where the one in force goes on
+ */
+export function readCycle(reader: Reader, code: CycleKind | undefined): void {
+  const { block, state } = reader;
+  const words = freeLetters(block) & axisLetters;
+  const kind = code ?? state.cycle.kind;
+  if (kind === undefined) return;
+  if (code === undefined && words === 0 && (block.unknown & axisLetters) === 0) return;
+  needModes(reader, modeBit.units | modeBit.distance | modeBit.plane | modeBit.cycleReturn, firstOf(reader, block.mask));
+  beginSeries(reader, kind);
+  checkMotionWord(reader, code);
+  const numbers = cycleNumbers(reader, kind);
+  const fault = faultOf(reader, words);
+  if (fault !== undefined) reader.report(findings.badCycle(block.start, ...fault));
+  if (numbers === undefined || fault !== undefined || !knowsHole(reader, axesOfLetters(words) & 3)) {
+    losePlace(state, axesOfLetters(words));
+    block.used |= block.mask;
+    return;
+  }
+  drill(reader, numbers, axesOfLetters(words));
+}
+
+/** Numbers are kept while one cycle repeats; the initial level is kept while cycles follow one another. */
+function beginSeries(reader: Reader, kind: CycleKind): void {
+  const { state } = reader;
+  const { cycle } = state;
+  if (cycle.kind === kind) return;
+  if (cycle.kind === undefined) cycle.initial = state.workKnown & axisBit.z ? state.work[2] : undefined;
+  cycle.kind = kind;
+  cycle.retract = cycle.depth = cycle.peck = cycle.dwell = undefined;
+}
+
+function checkMotionWord(reader: Reader, code: CycleKind | undefined): void {
+  const { state, block, format } = reader;
+  const always = format.modal.motion === "each-block";
+  if (code === undefined && (always || state.motionForgotten))
+    reader.report(formFindings.motionWord(block.start, always));
+  state.motionForgotten = false;
+}
+
+/** Message, way out and key of what keeps a block from being a hole. */
+type Fault = [message: string, fix: string, key?: string];
+
+function faultOf(reader: Reader, words: number): Fault | undefined {
+  const { state } = reader;
+  if (words === 0) return ["The cycle has no axis words.", "Add X and Y of the hole."];
+  if (state.plane.name !== "xy") return ["Cycles are read in the plane xy alone.", "State the plane xy.", "plane.xy"];
+  if (axesOfLetters(words) > 7) return ["A cycle takes no rotary axis along.", "Move it in a block of its own."];
+  if (state.feedMode === "inverse-time")
+    return ["There are no cycles under inverse time.", "State another feed mode.", "feed"];
+  if (state.compensated)
+    return ["There are no cycles under cutter compensation.", "Cancel it first.", "compensation.off"];
+  return undefined;
+}
+
+/** Where the hole is must be known: X and Y that the block leaves out, and the level it starts from. */
+function knowsHole(reader: Reader, named: number): boolean {
+  const { state, block } = reader;
+  const missing = 3 & ~named & ~state.workKnown;
+  const fromInitial = state.cycle.between === "initial" && state.cycle.initial === undefined;
+  if (missing === 0 && !fromInitial) return true;
+  const what = missing === 0 ? "the level before the first hole" : `the place of ${lettersText(lettersOfAxes(missing))}`;
+  reader.report(findings.unknownPlace(block.start, "The hole", what));
+  return false;
+}
+
+/** Hands the definition, the way up to the retract level and the hole on. */
+function drill(reader: Reader, numbers: CycleNumbers, named: number): void {
+  const { state, block } = reader;
+  const { cycle } = state;
+  const { depth, retract, peck, dwell } = numbers;
+  const { between } = cycle;
+  const level = between === "initial" ? Math.max(cycle.initial ?? retract, retract) : retract;
+  const definition: CycleDefinition = {
+    kind: "cycle-definition",
+    cycle: numbers.cycle,
+    depth,
+    retract,
+    level,
+    between,
+    peck,
+    dwell,
+  };
+  if (state.workKnown & axisBit.z && state.work[2] < retract) rise(reader, retract);
+  const changed = !isSame(cycle.definition, definition);
+  if (changed) pushStep(reader, definition);
+  else checkRepeat(reader);
+  cycle.definition = definition;
+  const count = readRepeats(reader);
+  block.used |= lettersOfAxes(named & 3);
+  const x = state.work[0];
+  const y = state.work[1];
+  const moved = (named & 3) === 0 ? 0 : moveAxes(reader, 0, named & 3);
+  state.work[2] = level;
+  state.workKnown |= axisBit.z;
+  loseMachine(state, 7);
+  pushRow(reader, rowKind.hole, 0, moved, changed ? feedOfRow(reader) : state.feed, 0, 0, 0);
+  const steps = state.incremental && count > 1;
+  Object.assign(state.repeat, {
+    count: count - 1,
+    dx: steps ? state.work[0] - x : 0,
+    dy: steps ? state.work[1] - y : 0,
+    source: block.start,
+  });
+}
+
+/** The tool is below the retract level: the cycle rises to it first. */
+function rise(reader: Reader, retract: number): void {
+  const { state } = reader;
+  state.work[2] = retract;
+  loseMachine(state, axisBit.z);
+  pushRow(reader, rowKind.rapid, 0, axisBit.z, 0, 0, 0, 0);
+}
+
+function isSame(a: CycleDefinition | undefined, b: CycleDefinition): boolean {
+  return (
+    a !== undefined &&
+    a.cycle === b.cycle &&
+    a.depth === b.depth &&
+    a.retract === b.retract &&
+    a.level === b.level &&
+    a.between === b.between &&
+    a.peck === b.peck &&
+    a.dwell === b.dwell
+  );
+}
+
+/** Under a dialect that restates the words of a cycle, a later hole may not leave them out. */
+function checkRepeat(reader: Reader): void {
+  const { format, block, state } = reader;
+  const { cycles } = format;
+  if (cycles?.repeat !== "all" || state.cycle.kind === undefined) return;
+  const kind = state.cycle.kind;
+  const wanted =
+    letterBit("Z") |
+    letterBit(cycles.retractWord) |
+    (needsPeck(kind) ? letterBit(cycles.peckWord) : 0) |
+    (needsDwell(kind) ? letterBit(cycles.dwellWord) : 0);
+  const missing = wanted & ~block.mask;
+  if (missing !== 0) reader.report(formFindings.cycleWords(block.start, lettersText(missing)));
+}
+
+/** The L word: the hole again and again, in incremental mode each a step further. */
+function readRepeats(reader: Reader): number {
+  const { block } = reader;
+  const bit = 1 << letterL;
+  if ((freeLetters(block) & bit) === 0) return 1;
+  block.used |= bit;
+  return readWhole(reader, letterL, 1) ?? 1;
+}
+
+/** One of the holes that a block repeats; the caller sees to it that there is room. */
+export function pushRepeat(reader: Reader): void {
+  const { state } = reader;
+  const { repeat } = state;
+  repeat.count--;
+  state.work[0] += repeat.dx;
+  state.work[1] += repeat.dy;
+  const stated = (repeat.dx === 0 ? 0 : 1) | (repeat.dy === 0 ? 0 : 2);
+  reader.block.start = repeat.source;
+  pushRow(reader, rowKind.hole, 0, stated === 0 ? 1 : stated, state.feed, 0, 0, 0);
+}
+
+/** A motion code while a cycle is on: it ends the series, unless the dialect ends it by its cancel code alone. */
+export function endSeries(reader: Reader, place: number): void {
+  const { state, format } = reader;
+  if (format.cycles?.endedBy === "cancel-code")
+    reader.report(
+      findings.badCycle(
+        place,
+        "A fixed cycle is still on: this dialect ends it by its cancel code alone.",
+        "Put the cancel code into a block before.",
+        "cycles.ended-by",
+      ),
+    );
+  pushStep(reader, { kind: "cycle", value: "off" });
+  state.cycle.kind = state.cycle.definition = undefined;
+  state.motion = motion.none;
+}

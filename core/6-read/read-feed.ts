@@ -1,0 +1,68 @@
+import { freeLetters, placeOf } from "./block.ts";
+import * as formFindings from "./findings-form.ts";
+import * as findings from "./findings-meaning.ts";
+import { letterF } from "./letters.ts";
+import { needModes } from "./need-mode.ts";
+import type { Quantity } from "./quantities.ts";
+import { readNumber, wordText } from "./read-number.ts";
+import type { Reader } from "./reader.ts";
+import { modeBit } from "./state.ts";
+
+/** The F word: the feed from here on, in the unit of the feed mode. It is no step of its own. */
+export function readFeed(reader: Reader): void {
+  const { block, state } = reader;
+  if ((freeLetters(block) & (1 << letterF)) === 0) return;
+  block.used |= 1 << letterF;
+  needModes(reader, modeBit.units | modeBit.feedMode, block.at[letterF]);
+  const quantity = feedQuantity(reader);
+  if (quantity === undefined) return;
+  const feed = readNumber(reader, letterF, quantity);
+  state.feedDue = false;
+  state.feed = Math.max(feed, 0);
+  if (feed <= 0) reader.report(findings.badNumber(placeOf(block, letterF), wordText(reader, letterF), "is not above 0"));
+}
+
+/** What F counts in. The quantity of a mode that the dialect has a code for, but no number format, is undeclared. */
+function feedQuantity(reader: Reader): Quantity | undefined {
+  const { quantities, state, block } = reader;
+  const { units } = state;
+  if (state.feedMode === "per-minute") return quantities.perMinute[units];
+  const inverse = state.feedMode === "inverse-time";
+  const quantity = inverse ? quantities.inverseTime : quantities.perRevolution?.[units];
+  if (quantity === undefined) {
+    const key = inverse ? "numbers.inverse-time" : "numbers.feed-per-revolution";
+    reader.report(findings.undeclared(placeOf(block, letterF), wordText(reader, letterF), key));
+    state.feed = 0;
+  }
+  return quantity;
+}
+
+/** The feed of the line, arc or first hole at hand. Under inverse time it holds for its own block only. */
+export function feedOfRow(reader: Reader): number {
+  const { state } = reader;
+  if (state.feedDue) reportFeedDue(reader);
+  const { feed } = state;
+  if (state.feedMode === "inverse-time") {
+    state.feed = 0;
+    state.feedDue = true;
+  } else state.feedDue = reader.format.modal.feed === "each-block";
+  return feed;
+}
+
+/** A feed that was never said is the guard's finding; here it is only told where the block's form asks for the word. */
+function reportFeedDue(reader: Reader): void {
+  const { state, block, format } = reader;
+  if (block.unknown & (1 << letterF)) return;
+  const inverse = state.feedMode === "inverse-time";
+  if (state.feed === 0 && !inverse) return;
+  let reason = "after a tool change or a stop";
+  if (inverse) reason = "of its own, which inverse time asks for in each block";
+  else if (format.modal.feed === "each-block") reason = "of its own, which this dialect states in each";
+  else if (format.modal.feed === "after-rapid") reason = "after a rapid";
+  reader.report(formFindings.feedWord(block.start, reason));
+}
+
+/** The next feed block must state its feed. */
+export function forgetFeed(reader: Reader): void {
+  reader.state.feedDue = true;
+}

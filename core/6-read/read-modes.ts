@@ -1,0 +1,83 @@
+import type { ModeKind, ModeStep } from "#base";
+import { letterF } from "./letters.ts";
+import type { Group } from "./modal-groups.ts";
+import { planes } from "./planes.ts";
+import { letterBit } from "./letters.ts";
+import type { Reader } from "./reader.ts";
+import { pushStep } from "./rows.ts";
+import { loseWork, modeBit } from "./state.ts";
+
+type ModeOf<Kind extends ModeKind> = Extract<ModeStep, { kind: Kind }>;
+type Apply = { readonly [Kind in ModeKind]: (reader: Reader, step: ModeOf<Kind>) => void };
+
+/** What each mode changes for the words that follow. */
+const apply: Apply = {
+  units(reader, { value }) {
+    const { state, block, quantities } = reader;
+    state.modes |= modeBit.units;
+    if (state.units === value) return;
+    state.units = value;
+    state.length = quantities.length[value];
+    state.centre = quantities.centre[value];
+    // A feed in the other units is no feed in these; the F word of the same block was already read in the new ones.
+    if ((block.mask & (1 << letterF)) === 0) dropFeed(reader);
+  },
+  plane({ state }, { value }) {
+    state.modes |= modeBit.plane;
+    state.plane = planes[value];
+  },
+  distance({ state }, { value }) {
+    state.modes |= modeBit.distance;
+    state.incremental = value === "incremental";
+  },
+  "arc-centre"({ state }, { value }) {
+    state.modes |= modeBit.arcCentre;
+    state.arcAbsolute = value === "absolute";
+  },
+  "feed-mode"(reader, { value }) {
+    const { state } = reader;
+    state.modes |= modeBit.feedMode;
+    if (state.feedMode === value) return;
+    state.feedMode = value;
+    dropFeed(reader);
+  },
+  path({ block, format }) {
+    // The tolerance of a blend has no place in the step: it only bounds what the step allows anyway.
+    block.used |= block.mask & letterBit(format.pathToleranceWord);
+  },
+  overrides: () => undefined,
+  cycle: () => undefined,
+  "local-shift": cancelShift,
+  rotation: cancelShift,
+  scale: cancelShift,
+};
+
+function dropFeed({ state }: Reader): void {
+  state.feed = 0;
+  state.feedDue = true;
+}
+
+/** Until it is known to be off, cancelling a shift, a rotation or a scale puts work coordinates elsewhere. */
+function cancelShift({ state }: Reader, { kind }: ModeOf<"local-shift" | "rotation" | "scale">): void {
+  if (state.cancelled.has(kind)) return;
+  state.cancelled.add(kind);
+  loseWork(state, 63);
+}
+
+/** The mode of a group, if the block states it: a step, and what it changes. */
+export function readMode(group: Group): (reader: Reader) => void {
+  return (reader) => {
+    const meaning = reader.slots[group]?.meaning;
+    if (meaning?.kind !== "mode" || meaning.step.kind === "cycle") return;
+    pushStep(reader, meaning.step);
+    (apply[meaning.step.kind] as (reader: Reader, step: ModeStep) => void)(reader, meaning.step);
+  };
+}
+
+/** The level between holes, which is no step of its own: it shows in the definition of the cycle. */
+export function readCycleReturn({ slots, state }: Reader): void {
+  const meaning = slots["cycle-return"]?.meaning;
+  if (meaning?.kind !== "cycle-return") return;
+  state.modes |= modeBit.cycleReturn;
+  state.cycle.between = meaning.between;
+}

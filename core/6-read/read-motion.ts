@@ -1,0 +1,135 @@
+import { frame, rowKind } from "#base";
+import { freeLetters } from "./block.ts";
+import { endSeries, readCycle } from "./read-cycle.ts";
+import * as formFindings from "./findings-form.ts";
+import * as findings from "./findings-meaning.ts";
+import { axesOfLetters, axisLetters, centreLetters, lettersOfAxes } from "./letters.ts";
+import { motion } from "./meanings.ts";
+import { firstOf, lettersText } from "./need-mode.ts";
+import { arcLetters, readArc } from "./read-arc.ts";
+import { moveAxes } from "./read-axes.ts";
+import { feedOfRow } from "./read-feed.ts";
+import { textAt } from "./read-number.ts";
+import type { Reader } from "./reader.ts";
+import { pushRow, pushStep } from "./rows.ts";
+import { losePlace } from "./state.ts";
+
+/** The motion of a block: modal group 1 with its axis words, in the work frame or the machine's. */
+export function readMotion(reader: Reader): void {
+  const { slots, block, state } = reader;
+  const slot = slots.motion;
+  if (slot?.meaning.kind === "mode") {
+    cancelCycle(reader, slot.at);
+    return;
+  }
+  if (slot?.meaning.kind === "motion") {
+    if (state.cycle.kind !== undefined) endSeries(reader, block.start + slot.at);
+    state.motion = slot.meaning.motion;
+  }
+  if (slot?.meaning.kind === "cycle") state.motion = motion.cycle;
+  const inFrame = slots["non-modal"]?.meaning.kind === "machine-move" ? frame.machine : frame.work;
+  if (inFrame === frame.machine && !mayUseMachineFrame(reader)) return;
+  if (state.motion === motion.cycle) readCycle(reader, slot?.meaning.kind === "cycle" ? slot.meaning.cycle : undefined);
+  else move(reader, slot !== undefined, inFrame);
+}
+
+/** The cancel code of cycles leaves no motion word in force. */
+function cancelCycle(reader: Reader, at: number): void {
+  const { block, state } = reader;
+  pushStep(reader, { kind: "cycle", value: "off" });
+  state.cycle.kind = state.cycle.definition = undefined;
+  state.motion = motion.none;
+  const words = freeLetters(block) & axisLetters;
+  if (words === 0) return;
+  dropWords(reader);
+  reader.report(
+    findings.badCycle(
+      block.start + at,
+      `${textAt(reader, at)} ends motion, and the block has the axis words ${lettersText(words)}.`,
+      "Put the motion into a block of its own, with its motion word.",
+    ),
+  );
+}
+
+/** Motion in machine coordinates is a rapid or a line with axis words in absolute mode (NISTIR 6556 3.5.12). */
+function mayUseMachineFrame(reader: Reader): boolean {
+  const { slots, block, state } = reader;
+  const at = slots["non-modal"]?.at ?? 0;
+  const place = block.start + at;
+  const text = textAt(reader, at);
+  if (state.motion !== motion.rapid && state.motion !== motion.line)
+    reader.report(
+      findings.wordMissing(place, `${text} needs a rapid or a line to go with it.`, "Add the motion word.", "machine-move"),
+    );
+  else if (((block.mask | block.unknown) & axisLetters) === 0)
+    reader.report(findings.wordMissing(place, `${text} has no axis words.`, "Add them.", "machine-move"));
+  else if (state.incremental)
+    reader.report(findings.modalConflict(place, text, "needs absolute words, and incremental ones are in force"));
+  else return true;
+  dropWords(reader);
+  return false;
+}
+
+/** Axis words whose motion is not known: the axes may be anywhere afterwards. */
+function dropWords(reader: Reader): void {
+  const { block, state } = reader;
+  losePlace(state, axesOfLetters((block.mask & ~block.reserved) | block.unknown));
+  block.used |= block.mask;
+}
+
+/** Motion by the mode in force: a rapid, a line or an arc. */
+export function move(reader: Reader, explicit: boolean, inFrame: number): void {
+  const { block, state } = reader;
+  const words = freeLetters(block) & (axisLetters | (state.motion >= motion.arcCw ? arcLetters(reader) : 0));
+  if (words === 0 && (block.unknown & axisLetters) === 0) return;
+  if (state.motion === motion.none) {
+    reportNoMotion(reader);
+    return;
+  }
+  if (!explicit && (state.motionForgotten || reader.format.modal.motion === "each-block"))
+    reader.report(formFindings.motionWord(block.start, reader.format.modal.motion === "each-block"));
+  state.motionForgotten = false;
+  if (block.unknown & (axisLetters | centreLetters)) {
+    dropWords(reader);
+    return;
+  }
+  if (state.motion >= motion.arcCw) readArc(reader, state.motion === motion.arcCw);
+  else readStraight(reader, axesOfLetters(words), inFrame);
+}
+
+function reportNoMotion(reader: Reader): void {
+  const { block } = reader;
+  const at = firstOf(reader, axisLetters);
+  const words = lettersText((block.mask | block.unknown) & axisLetters);
+  dropWords(reader);
+  reader.report(
+    findings.wordMissing(
+      block.start + at,
+      `The axis words ${words} have no motion word, and none is in force.`,
+      "State the motion word in the block.",
+      "modal.motion",
+    ),
+  );
+}
+
+/** A rapid or a line. */
+function readStraight(reader: Reader, named: number, inFrame: number): void {
+  const { block, state, format } = reader;
+  block.used |= lettersOfAxes(named);
+  const stated = moveAxes(reader, inFrame, named);
+  if (format.modal.axes === "all") checkAllAxes(reader, named, inFrame);
+  if (state.motion === motion.line) {
+    pushRow(reader, rowKind.line, inFrame, stated, feedOfRow(reader), 0, 0, 0);
+    return;
+  }
+  if (format.modal.feed === "after-rapid") state.feedDue = true;
+  pushRow(reader, rowKind.rapid, inFrame, stated, 0, 0, 0, 0);
+}
+
+/** Under a dialect that states all axes, those that are known must be named. */
+function checkAllAxes(reader: Reader, named: number, inFrame: number): void {
+  const { state, block } = reader;
+  const known = inFrame === frame.work ? state.workKnown : state.machineKnown;
+  const missing = known & ~named;
+  if (missing !== 0) reader.report(formFindings.axisWords(block.start, lettersText(lettersOfAxes(missing))));
+}

@@ -1,0 +1,95 @@
+import { largestLength } from "#base";
+import { placeOf } from "./block.ts";
+import * as findings from "./findings-meaning.ts";
+import type { Quantity } from "./quantities.ts";
+import type { Reader } from "./reader.ts";
+import { isBlank, textBetween } from "./scan-bytes.ts";
+import { isNumberByte } from "./scan-number.ts";
+
+/**
+ * The number of a word in whole base units: its digits times a factor, so nothing is rounded. X12.5 in mm -> 125,000,000
+ * atoms. What needs a closer look is left to `readClosely`.
+ */
+export function readNumber(reader: Reader, letter: number, quantity: Quantity): number {
+  const { block } = reader;
+  const factor = quantity.factors[block.point[letter]];
+  const value = block.mantissa[letter] * factor;
+  if (factor === 0 || value > largestLength || value < -largestLength) return readClosely(reader, letter, quantity);
+  return value;
+}
+
+/** A number that does not simply multiply: says what is wrong with it, and goes on with what it most likely means. */
+function readClosely(reader: Reader, letter: number, quantity: Quantity): number {
+  const { block } = reader;
+  const { format, unit, grid, key } = quantity;
+  const mantissa = block.mantissa[letter];
+  const decimals = Math.max(0, block.point[letter] - 1);
+  const hasPoint = block.point[letter] > 0;
+  if (format.point === "never" && !hasPoint) return inRange(reader, letter, impliedValue(reader, letter, quantity));
+  const missing = format.point === "always" && !hasPoint && format.decimals > 0;
+  // Zero is zero with and without a point.
+  if ((missing && mantissa !== 0) || (format.point === "never" && hasPoint))
+    reader.report(findings.decimalPoint(placeOf(block, letter), wordText(reader, letter), missing, key));
+  if (decimals <= format.decimals) return inRange(reader, letter, mantissa * (unit / 10 ** decimals));
+  const excess = 10 ** (decimals - format.decimals);
+  if (mantissa % excess !== 0) {
+    const step = `${1 / 10 ** format.decimals} ${quantity.name}`;
+    reader.report(findings.finerThanGrid(placeOf(block, letter), wordText(reader, letter), step, key));
+  }
+  return inRange(reader, letter, Math.round(mantissa / excess) * grid + 0);
+}
+
+/** An implied point: 4.3 with trailing zeros left out reads X00125 as 0012.500, with leading ones X12500 (from memory). */
+function impliedValue(reader: Reader, letter: number, { format, grid }: Quantity): number {
+  const { block } = reader;
+  const mantissa = block.mantissa[letter];
+  const digits = block.digits[letter];
+  if (format.digits === 0 || format.suppressed === "leading") return mantissa * grid;
+  const refused = format.suppressed === "none" ? digits !== format.digits : digits > format.digits;
+  if (refused) {
+    const reason = `has ${digits} digits, and this dialect writes ${format.suppressed === "none" ? "" : "at most "}${format.digits}`;
+    reader.report(findings.badNumber(placeOf(block, letter), wordText(reader, letter), reason));
+    return mantissa * grid;
+  }
+  return mantissa * 10 ** (format.digits - digits) * grid;
+}
+
+/** Refuses what would not stay exact. */
+function inRange(reader: Reader, letter: number, value: number): number {
+  if (Math.abs(value) <= largestLength) return value;
+  reader.report(findings.badNumber(placeOf(reader.block, letter), wordText(reader, letter), "is too large"));
+  return 0;
+}
+
+/**
+ * The whole number of a word (T, H, D, N, a count). A fraction or a number below `least` is a finding, and gives undefined.
+ */
+export function readWhole(reader: Reader, letter: number, least = 0): number | undefined {
+  const { block } = reader;
+  const scale = 10 ** Math.max(0, block.point[letter] - 1);
+  const value = block.mantissa[letter] / scale;
+  if (Number.isInteger(value) && value >= least) return value;
+  const reason = Number.isInteger(value) ? `is below ${least}` : "is no whole number";
+  reader.report(findings.badNumber(placeOf(block, letter), wordText(reader, letter), reason));
+  return undefined;
+}
+
+/** Number of a word as it stands, without a format: for the fixed values of extra codes. */
+export function plainValue(reader: Reader, letter: number): number {
+  const { block } = reader;
+  return block.mantissa[letter] / 10 ** Math.max(0, block.point[letter] - 1);
+}
+
+/** A word as the program has it, for messages: X12.500 */
+export function wordText(reader: Reader, letter: number): string {
+  return textAt(reader, reader.block.at[letter]);
+}
+
+/** The word that stands at `at`, bytes from the start of the line. */
+export function textAt(reader: Reader, at: number): string {
+  const { bytes, from } = reader;
+  const start = from + at;
+  let end = start + 1;
+  while (end < bytes.length && (isNumberByte(bytes[end]) || isBlank(bytes[end]))) end++;
+  return textBetween(bytes, start, end).replace(/\s/g, "");
+}

@@ -1,0 +1,60 @@
+import { axisBit } from "#base";
+import { freeLetters } from "./block.ts";
+import * as findings from "./findings-meaning.ts";
+import { letterBit, letterNumber } from "./letters.ts";
+import { readWhole, textAt } from "./read-number.ts";
+import type { Reader } from "./reader.ts";
+import { pushStep } from "./rows.ts";
+import { loseMachine, loseWork } from "./state.ts";
+
+/** Length offset on (G43 with its number) or off. */
+export function readLengthOffset(reader: Reader): void {
+  const kind = reader.slots["length-offset"]?.meaning.kind;
+  if (kind === "length-off") setLengthOffset(reader, 0);
+  if (kind !== "length-on") return;
+  const number = lengthNumber(reader);
+  if (number !== undefined) setLengthOffset(reader, number);
+}
+
+function lengthNumber(reader: Reader): number | undefined {
+  const { block, slots, format } = reader;
+  const word = format.lengthOffset?.word || "H";
+  const bit = letterBit(word);
+  if (freeLetters(block) & bit) {
+    block.used |= bit;
+    return readWhole(reader, letterNumber(word));
+  }
+  const at = slots["length-offset"]?.at ?? 0;
+  if ((block.unknown & bit) === 0)
+    reader.report(
+      findings.wordMissing(
+        block.start + at,
+        `${textAt(reader, at)} does not say which length offset.`,
+        `Add ${word} and its number.`,
+        "length-offset.word",
+      ),
+    );
+  return undefined;
+}
+
+/** Another length offset puts work Z elsewhere; one that moves the axis, or the point that machine Z speaks of, loses that, too. */
+function setLengthOffset(reader: Reader, number: number): void {
+  const { state, machine } = reader;
+  pushStep(reader, { kind: "length-offset", number });
+  if (state.lengthOffset === number) return;
+  state.lengthOffset = number;
+  loseWork(state, axisBit.z);
+  const moves = number === 0 ? machine.lengthOffset?.cancelMoves : machine.lengthOffset?.selectMoves;
+  if (moves || machine.retract?.actsOn === "tool-tip") loseMachine(state, axisBit.z);
+}
+
+/** A work offset: another one puts all work coordinates elsewhere. */
+export function readWorkOffset(reader: Reader): void {
+  const { slots, state } = reader;
+  const meaning = slots["work-offset"]?.meaning;
+  if (meaning?.kind !== "work-offset") return;
+  pushStep(reader, { kind: "work-offset", number: meaning.number });
+  if (state.workOffset === meaning.number) return;
+  state.workOffset = meaning.number;
+  loseWork(state, 63);
+}

@@ -1,0 +1,75 @@
+import { freeLetters, placeOf } from "./block.ts";
+import * as formFindings from "./findings-form.ts";
+import * as findings from "./findings-meaning.ts";
+import { letterS } from "./letters.ts";
+import { readNumber, wordText } from "./read-number.ts";
+import type { Reader } from "./reader.ts";
+import { pushStep } from "./rows.ts";
+
+/** The S word. */
+export function readSpeed(reader: Reader): void {
+  const { block } = reader;
+  if ((freeLetters(block) & (1 << letterS)) === 0) return;
+  block.used |= 1 << letterS;
+  const rpm = readNumber(reader, letterS, reader.quantities.speed);
+  if (rpm < 0) {
+    reader.report(findings.badNumber(placeOf(block, letterS), wordText(reader, letterS), "is below 0"));
+    return;
+  }
+  pushStep(reader, { kind: "spindle-speed", rpm });
+  if (reader.slots.spindle?.meaning.kind !== "spindle-start") noteSpeed(reader);
+}
+
+/** The start words M03 and M04. */
+export function readSpindleStart(reader: Reader): void {
+  const meaning = reader.slots.spindle?.meaning;
+  if (meaning?.kind !== "spindle-start") return;
+  pushStep(reader, { kind: "spindle-start", direction: meaning.direction });
+  noteStart(reader);
+}
+
+/** A stop before the motion of its block, under a dialect that stops first (NISTIR 6556 Table 8). */
+export function readEarlyStop(reader: Reader): void {
+  if (reader.format.stopsAct === "before-motion") readSpindleStop(reader);
+}
+
+/** A stop behind the motion of its block (the ISO order, from memory). */
+export function readLateStop(reader: Reader): void {
+  if (reader.format.stopsAct === "after-motion") readSpindleStop(reader);
+}
+
+function readSpindleStop(reader: Reader): void {
+  const kind = reader.slots.spindle?.meaning.kind;
+  if (kind !== "spindle-stop" && kind !== "spindle-orient") return;
+  pushStep(reader, { kind });
+  reader.state.spindle = "stopped";
+}
+
+/** A speed in a block without a start: in its place before the start, or behind a start that said none. */
+function noteSpeed(reader: Reader): void {
+  const { state, block, format } = reader;
+  const follows = state.spindle === "started" && rowsSoFar(reader) - state.startedAt <= 1;
+  if (follows && format.spindle?.order === "speed-first")
+    reader.report(formFindings.spindleOrder(placeOf(block, letterS), "speed-first"));
+  if (state.spindle === "stopped" || state.spindle === "unknown") state.spindle = "speed-said";
+  else if (state.spindle === "started") state.spindle = "running";
+}
+
+/** A start: with its speed in the same block, or in one before. */
+function noteStart(reader: Reader): void {
+  const { state, block, format, slots } = reader;
+  const order = format.spindle?.order;
+  const start = slots.spindle?.at ?? 0;
+  const hasSpeed = (block.mask & (1 << letterS)) !== 0;
+  const speedFirst = hasSpeed ? block.at[letterS] < start : state.spindle === "speed-said";
+  if (order === "speed-first" && hasSpeed && !speedFirst)
+    reader.report(formFindings.spindleOrder(block.start + start, order));
+  if (order === "start-first" && speedFirst) reader.report(formFindings.spindleOrder(block.start + start, order));
+  const wasStill = state.spindle === "stopped" || state.spindle === "unknown";
+  state.startedAt = rowsSoFar(reader);
+  state.spindle = !hasSpeed && wasStill ? "started" : "running";
+}
+
+function rowsSoFar(reader: Reader): number {
+  return reader.rowsBefore + reader.batch.count;
+}

@@ -1,0 +1,97 @@
+import type { Batch, MachineFacts, Report, UnitSystem } from "#base";
+import { createBatch } from "#base";
+import type { ExtraCode, Format } from "#dialect";
+import type { Block } from "./block.ts";
+import { createBlock } from "./block.ts";
+import { limitReport } from "./limit-report.ts";
+import type { Slots } from "./modal-groups.ts";
+import { createSlots } from "./modal-groups.ts";
+import type { Quantities } from "./quantities.ts";
+import { createQuantities } from "./quantities.ts";
+import type { State } from "./state.ts";
+import { createState } from "./state.ts";
+import type { Tables } from "./tables.ts";
+import { createTables } from "./tables.ts";
+
+/** How a program is to be read. */
+export interface ReadOptions {
+  /** Units of the numbers where neither the program nor the dialect states them: those of the job. */
+  readonly units?: UnitSystem;
+  /** Blocks out of a program: without a delimiter, program number, block numbers, start and end. */
+  readonly fragment?: boolean;
+}
+
+/** An extra code of a block, and where it stands, bytes from the start of the line. */
+export interface PlacedExtra {
+  readonly code: ExtraCode;
+  readonly at: number;
+}
+
+/** A reader at work: the dialect as it was looked up, the block at hand, what is in force, and the rows so far. */
+export interface Reader {
+  readonly format: Format;
+  readonly machine: MachineFacts;
+  readonly fragment: boolean;
+  /** Whether the units are known without a word of the program. */
+  readonly unitsGiven: boolean;
+  readonly report: Report;
+  /** Reports how many findings were held back. */
+  readonly closeReport: () => void;
+  readonly tables: Tables;
+  readonly quantities: Quantities;
+  readonly block: Block;
+  readonly slots: Slots;
+  /** Extra codes of the block at hand. */
+  readonly extras: PlacedExtra[];
+  readonly state: State;
+  batch: Batch;
+  /** Rows handed on in the batches before. */
+  rowsBefore: number;
+  /** The bytes in which the line at hand stands, and where it begins in them. */
+  bytes: Uint8Array;
+  from: number;
+  /** Set when a line was too long to be read: the reader gives up. */
+  refused: boolean;
+  /** Once-only findings that were given. */
+  readonly told: Set<string>;
+}
+
+/** Makes a reader. */
+export function createReader(
+  format: Format,
+  machine: MachineFacts,
+  options: ReadOptions,
+  report: Report,
+): Reader {
+  const fragment = options.fragment ?? false;
+  const units = format.unitsIn === "job" ? options.units : format.unitsIn;
+  const limited = limitReport(report);
+  const quantities = createQuantities(format);
+  return {
+    format,
+    machine,
+    fragment,
+    unitsGiven: units !== undefined,
+    report: limited.report,
+    closeReport: limited.close,
+    tables: createTables(format, fragment),
+    quantities,
+    block: createBlock(),
+    slots: createSlots(),
+    extras: [],
+    state: createState(format, quantities, units ?? "mm"),
+    batch: createBatch(),
+    rowsBefore: 0,
+    bytes: new Uint8Array(0),
+    from: 0,
+    refused: false,
+    told: new Set(),
+  };
+}
+
+/** Whether this is the first time that something is told. */
+export function firstTime(reader: Reader, what: string): boolean {
+  if (reader.told.has(what)) return false;
+  reader.told.add(what);
+  return true;
+}

@@ -1,0 +1,115 @@
+import type { Block } from "./block.ts";
+import { mostCodes } from "./block.ts";
+import { letterG, letterM, letterN } from "./letters.ts";
+import type { Tables } from "./tables.ts";
+
+/** The most digits of a number: 999,999,999,999,999 is the last power of ten below 2^53. */
+export const mostDigits = 15;
+
+const minus = 45;
+const plus = 43;
+const lineFeed = 10;
+const carriageReturn = 13;
+
+/**
+ * Scans a line that is written just as the dialect writes it: upper-case words in the dialect's order, its separator
+ * between them, no comment. Whatever else there is, the line is left to the careful scanner, which says what it is. This
+ * is the path of nearly all lines of a program, so one loop goes over the bytes and makes no object.
+ *
+ * @param bytes a line that is known to have its line end
+ * @returns the index of the line end; -1 for a line that is not plain
+ */
+export function scanPlain(block: Block, bytes: Uint8Array, start: number, tables: Tables): number {
+  const { ranks, separator } = tables;
+  const { mantissa: mantissas, point: points, digits: counts, at: places } = block;
+  let index = start;
+  let mask = 0;
+  let rank = 1;
+  let gCount = 0;
+  let mCount = 0;
+  let byte = bytes[index];
+  for (;;) {
+    const letter = byte - 65;
+    if (letter < 0 || letter > 25) return -1;
+    const own = ranks[letter];
+    if (own < rank) return -1;
+    rank = own;
+    const at = index - start;
+    byte = bytes[++index];
+    const negative = byte === minus;
+    if (negative || byte === plus) byte = bytes[++index];
+    let value = 0;
+    let from = index;
+    let digit = byte - 48;
+    while (digit >= 0 && digit <= 9) {
+      value = value * 10 + digit;
+      digit = bytes[++index] - 48;
+    }
+    let digits = index - from;
+    let point = 0;
+    if (digit === -2) {
+      from = ++index;
+      digit = bytes[index] - 48;
+      while (digit >= 0 && digit <= 9) {
+        value = value * 10 + digit;
+        digit = bytes[++index] - 48;
+      }
+      point = index - from + 1;
+      digits += point - 1;
+    }
+    if (digits === 0 || digits > mostDigits) return -1;
+    if (letter === letterG || letter === letterM) {
+      if (negative || point > 2 || digits > 4) return -1;
+      const code = point === 2 ? value : value * 10;
+      if (letter === letterG) {
+        if (gCount === mostCodes) return -1;
+        block.gCode[gCount] = code;
+        block.gAt[gCount++] = at;
+      } else {
+        if (mCount === mostCodes) return -1;
+        block.mCode[mCount] = code;
+        block.mAt[mCount++] = at;
+      }
+    } else {
+      const bit = 1 << letter;
+      if (mask & bit) return -1;
+      mask |= bit;
+      mantissas[letter] = negative ? 0 - value : value;
+      points[letter] = point;
+      counts[letter] = digits;
+      places[letter] = at;
+    }
+    byte = digit + 48;
+    if (byte === separator) byte = bytes[++index];
+    else if (byte === lineFeed || byte === carriageReturn || byte === tables.blockEnd) break;
+    else if (separator !== 0) return -1;
+  }
+  return closePlain(block, bytes, start, index, mask, gCount, mCount, tables);
+}
+
+/** The end of a plain line: the sign for the end of the block, the length, the block number. */
+function closePlain(
+  block: Block,
+  bytes: Uint8Array,
+  start: number,
+  index: number,
+  mask: number,
+  gCount: number,
+  mCount: number,
+  tables: Tables,
+): number {
+  let end = index;
+  if (tables.blockEnd !== 0 && bytes[end++] !== tables.blockEnd) return -1;
+  const byte = bytes[end];
+  if (byte !== lineFeed && byte !== carriageReturn) return -1;
+  if (end - start > tables.longest || (mask & tables.required) !== tables.required) return -1;
+  if (mask & tables.refused) return -1;
+  if (mask & (1 << letterN) && (block.point[letterN] > 0 || block.mantissa[letterN] < 0)) return -1;
+  block.mask = mask;
+  block.gCount = gCount;
+  block.mCount = mCount;
+  block.unknown = block.used = block.reserved = 0;
+  block.careful = block.unclear = false;
+  block.message = undefined;
+  return end;
+}

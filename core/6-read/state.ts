@@ -1,0 +1,146 @@
+import type { CycleDefinition, CycleKind, FeedMode, UnitSystem } from "#base";
+import type { Format } from "#dialect";
+import { motion } from "./meanings.ts";
+import type { PlaneFacts } from "./planes.ts";
+import { planes } from "./planes.ts";
+import type { Quantities, Quantity } from "./quantities.ts";
+
+/** Bits of the modes that a program must state before they are used. */
+export const modeBit = { units: 1, distance: 2, plane: 4, feedMode: 8, arcCentre: 16, cycleReturn: 32 } as const;
+
+/** A series of holes; numbers are kept while the same cycle repeats (NISTIR 6556 3.5.16). */
+export interface CycleState {
+  /** The cycle in force; undefined outside a series. */
+  kind: CycleKind | undefined;
+  /** Z before the first hole of the series, atoms; undefined while its place is unknown. */
+  initial: number | undefined;
+  /** Sticky numbers as they were said, base units; undefined until said. */
+  retract: number | undefined;
+  depth: number | undefined;
+  peck: number | undefined;
+  dwell: number | undefined;
+  between: "initial" | "retract";
+  /** The definition that was handed on last in this series. */
+  definition: CycleDefinition | undefined;
+}
+
+/** Holes that are still to be handed on, from one block that repeats its cycle (the L word). */
+export interface Repeat {
+  count: number;
+  dx: number;
+  dy: number;
+  source: number;
+}
+
+/** What the controller has in force. */
+export interface State {
+  phase: "head" | "body" | "ended";
+  /** Program number; 0 until one is said. */
+  programNumber: number;
+  delimiters: number;
+  /** Value of `motion` in meanings.ts. */
+  motion: number;
+  /** Whether the next motion block must state its motion word, though the mode itself is known. */
+  motionForgotten: boolean;
+  /** Feed in force, in the unit of the feed mode; 0 while none is. */
+  feed: number;
+  /** Whether the next feed block must state its feed. */
+  feedDue: boolean;
+  feedMode: FeedMode;
+  /** Bits of the modes that are known, see `modeBit`. */
+  modes: number;
+  units: UnitSystem;
+  /** Quantities of X Y Z and of I J K R in these units. */
+  length: Quantity;
+  centre: Quantity;
+  incremental: boolean;
+  arcAbsolute: boolean;
+  plane: PlaneFacts;
+  compensated: boolean;
+  /** Axes whose place in the work frame and in the machine's is known. */
+  workKnown: number;
+  machineKnown: number;
+  /** Places by axis, atoms and micro-degrees; 0 while unknown. */
+  readonly work: Float64Array;
+  readonly machine: Float64Array;
+  /** Number of the length offset in force, 0 for none; undefined while unknown. */
+  lengthOffset: number | undefined;
+  workOffset: number | undefined;
+  /** Whether a local shift, rotation and scale are known to be off. */
+  readonly cancelled: Set<"local-shift" | "rotation" | "scale">;
+  /** Whether the spindle was started, and a speed said, since it last stopped: for the order of the two. */
+  spindle: "unknown" | "stopped" | "speed-said" | "started" | "running";
+  /** Rows handed on when the spindle was started without a speed. */
+  startedAt: number;
+  readonly cycle: CycleState;
+  readonly repeat: Repeat;
+}
+
+/** State at the start of a program: nothing is known. */
+export function createState(format: Format, quantities: Quantities, units: UnitSystem): State {
+  return {
+    phase: "head",
+    programNumber: 0,
+    delimiters: 0,
+    motion: motion.none,
+    motionForgotten: true,
+    feed: 0,
+    feedDue: true,
+    feedMode: "per-minute",
+    modes: 0,
+    units,
+    length: quantities.length[units],
+    centre: quantities.centre[units],
+    incremental: format.distance === "incremental",
+    arcAbsolute: format.arc.form === "absolute-centre",
+    plane: planes.xy,
+    compensated: false,
+    workKnown: 0,
+    machineKnown: 0,
+    work: new Float64Array(6),
+    machine: new Float64Array(6),
+    lengthOffset: undefined,
+    workOffset: undefined,
+    cancelled: new Set(),
+    spindle: "unknown",
+    startedAt: 0,
+    cycle: createCycle(format),
+    repeat: { count: 0, dx: 0, dy: 0, source: 0 },
+  };
+}
+
+function createCycle(format: Format): CycleState {
+  return {
+    kind: undefined,
+    initial: undefined,
+    retract: undefined,
+    depth: undefined,
+    peck: undefined,
+    dwell: undefined,
+    between: format.cycles?.levelWithout ?? "initial",
+    definition: undefined,
+  };
+}
+
+/** Forgets where axes are in the work frame. */
+export function loseWork(state: State, axisMask: number): void {
+  state.workKnown &= ~axisMask;
+  clearPlaces(state.work, axisMask);
+}
+
+/** Forgets where axes are in the machine frame. */
+export function loseMachine(state: State, axisMask: number): void {
+  state.machineKnown &= ~axisMask;
+  clearPlaces(state.machine, axisMask);
+}
+
+/** Forgets where axes are in both frames. */
+export function losePlace(state: State, axisMask: number): void {
+  loseWork(state, axisMask);
+  loseMachine(state, axisMask);
+}
+
+/** Unknown places are 0, so that rows need not look at the mask. */
+function clearPlaces(places: Float64Array, axisMask: number): void {
+  for (let axis = 0; axis < 6; axis++) if (axisMask & (1 << axis)) places[axis] = 0;
+}

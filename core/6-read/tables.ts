@@ -1,0 +1,121 @@
+import type { ExtraCode, Format } from "#dialect";
+import { letterG, letterNumber } from "./letters.ts";
+import type { CodeMeaning, Meaning } from "./meanings.ts";
+import { meaningsOf } from "./meanings.ts";
+import { modeBit } from "./state.ts";
+
+/** Codes of one letter: 0 to 999.9 in tenths. */
+export const codesOfLetter = 10_000;
+
+/** How a comment is known for a message to the operator. */
+export interface MessageForm {
+  /** What the comment begins with, upper case without blanks: "MSG,". */
+  readonly prefix: string;
+  readonly mark: "(" | ";";
+}
+
+/** A dialect as the reader looks it up. */
+export interface Tables {
+  /** What a code means, by `codeIndex`. */
+  readonly meaningOf: readonly (Meaning | undefined)[];
+  /** Motion mode by G code in tenths, -1 for other codes: the fast way for motion blocks. */
+  readonly motionOf: Int8Array;
+  /** Extra codes by `codeIndex`; several may differ by the fixed values of their words. */
+  readonly extras: ReadonlyMap<number, readonly ExtraCode[]>;
+  /** Place of a letter in the order of a block, from 1 on; 0 for a letter that the dialect does not know. */
+  readonly ranks: Uint8Array;
+  /** Byte between words, 0 for none. */
+  readonly separator: number;
+  /** Byte at the end of a block, 0 for none. */
+  readonly blockEnd: number;
+  /** Most bytes of a block that the plain scanner takes. */
+  readonly longest: number;
+  /** Letters that a block must have for the plain scanner (N), and those that send it to the careful one. */
+  readonly required: number;
+  readonly refused: number;
+  readonly message: MessageForm | undefined;
+  /** Bits of the modes for which the dialect has words, see `modeBit`. */
+  readonly statable: number;
+}
+
+/** The most bytes of a line; a longer one is refused unread. */
+export const longestLine = 65_536;
+
+/** Index of a code in the tables; -1 for one out of range. */
+export function codeIndex(letter: number, tenths: number): number {
+  if (tenths < 0 || tenths >= codesOfLetter) return -1;
+  return letter === letterG ? tenths : codesOfLetter + tenths;
+}
+
+/** Looks a dialect up once. */
+export function createTables(format: Format, fragment: boolean): Tables {
+  const meanings = meaningsOf(format);
+  const number = 1 << letterNumber("N");
+  return {
+    meaningOf: meaningTable(meanings),
+    motionOf: motionTable(meanings),
+    extras: extraTable(format.extraCodes),
+    ranks: rankTable(format.order),
+    separator: format.separator.charCodeAt(0) || 0,
+    blockEnd: format.blockEnd.charCodeAt(0) || 0,
+    longest: format.longest === 0 ? longestLine : Math.min(format.longest, longestLine),
+    required: format.blockNumber?.on === "all" && !fragment ? number : 0,
+    refused: format.blockNumber === null ? number : 0,
+    message: messageForm(format),
+    statable: statableModes(format),
+  };
+}
+
+function meaningTable(meanings: readonly CodeMeaning[]): (Meaning | undefined)[] {
+  const table = new Array<Meaning | undefined>(2 * codesOfLetter).fill(undefined);
+  for (const [code, meaning] of meanings) {
+    const index = codeIndex(letterNumber(code.letter), code.value);
+    if (index >= 0) table[index] ??= meaning;
+  }
+  return table;
+}
+
+function motionTable(meanings: readonly CodeMeaning[]): Int8Array {
+  const table = new Int8Array(codesOfLetter).fill(-1);
+  for (const [code, meaning] of meanings)
+    if (meaning.kind === "motion" && code.letter === "G") table[code.value] = meaning.motion;
+  return table;
+}
+
+function extraTable(extras: readonly ExtraCode[]): Map<number, ExtraCode[]> {
+  const table = new Map<number, ExtraCode[]>();
+  for (const extra of extras) {
+    const index = codeIndex(letterNumber(extra.letter), extra.value);
+    table.set(index, [...(table.get(index) ?? []), extra]);
+  }
+  return table;
+}
+
+function rankTable(order: readonly string[]): Uint8Array {
+  const ranks = new Uint8Array(26);
+  order.forEach((letter, index) => (ranks[letterNumber(letter)] = index + 1));
+  return ranks;
+}
+
+/** The first literal of the message idiom, such as "(MSG, ": a mark for a comment and a prefix that tells it apart. */
+function messageForm(format: Format): MessageForm | undefined {
+  const first = format.idioms.message?.blocks[0]?.[0];
+  if (first === undefined || !("literal" in first)) return undefined;
+  const literal = first.literal.replace(/\s/g, "").toUpperCase();
+  const mark = literal.charAt(0);
+  const prefix = literal.slice(1);
+  return (mark === "(" || mark === ";") && prefix !== "" ? { mark, prefix } : undefined;
+}
+
+function statableModes({ codes }: Format): number {
+  const has = (values: object): boolean => Object.values(values).some((code) => code !== null && code !== undefined);
+  const bit = (values: object, mode: number): number => (has(values) ? mode : 0);
+  return (
+    bit(codes.modes.units, modeBit.units) |
+    bit(codes.modes.distance, modeBit.distance) |
+    bit(codes.modes.plane, modeBit.plane) |
+    bit(codes.modes["feed-mode"], modeBit.feedMode) |
+    bit(codes.modes["arc-centre"], modeBit.arcCentre) |
+    bit(codes.cycleReturn, modeBit.cycleReturn)
+  );
+}

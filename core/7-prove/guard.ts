@@ -1,0 +1,142 @@
+import { frame, rowKind } from "#base";
+import type { Batch, JobFacts, MachineFacts, Report } from "#base";
+import { endInput } from "./end.ts";
+import { findings } from "./findings.ts";
+import { machineRow } from "./machine-row.ts";
+import { checkRackList } from "./rack.ts";
+import { checkDueSpeed } from "./spindle.ts";
+import { acceptStep } from "./steps.ts";
+import { createWatch, loadRow, tell, tellUnlisted } from "./watch.ts";
+import type { Watch } from "./watch.ts";
+import { mayCruise, refreshWindows } from "./windows.ts";
+import { workRow } from "./work-row.ts";
+
+/** A watch over one program: it is shown every batch in order, and told when there are no more. */
+export interface Guard {
+  /** Takes the rows of a batch; the batch is free again afterwards. */
+  accept(batch: Batch): void;
+  /** Says what only the end of the input shows. */
+  end(): void;
+}
+
+/**
+ * The safety rules as a state machine of its own: it sees steps and facts, and knows nothing of how either came about.
+ * After a finding the state counts as repaired, so that each fault is named once.
+ *
+ * @param facts what the dialect declares of the machine
+ * @param job what is known of the job and its set-up; with `known` false what depends on it is skipped, with one note
+ * @param source which text the byte offsets of the rows belong to
+ */
+export function createGuard(
+  facts: MachineFacts,
+  job: JobFacts,
+  report: Report,
+  source: "job" | "program",
+): Guard {
+  const watch = createWatch(facts, job, report, source);
+  checkRackList(watch);
+  return {
+    accept: (batch) => acceptBatch(watch, batch),
+    end: () => {
+      endInput(watch);
+      tellUnlisted(watch);
+    },
+  };
+}
+
+function acceptBatch(watch: Watch, batch: Batch): void {
+  let index = 0;
+  while (index < batch.count) {
+    if (watch.state.cruising && !batch.abc) index = cruise(watch, batch, index);
+    if (index >= batch.count) return;
+    acceptRow(watch, batch, index++);
+  }
+}
+
+/** Takes one row that needs a closer look. */
+function acceptRow(watch: Watch, batch: Batch, index: number): void {
+  const { row, state } = watch;
+  loadRow(row, batch, index);
+  if (state.program.ended) {
+    if (!state.program.wentOn) tell(watch, findings["program/after-end"]());
+    state.program.wentOn = true;
+    return;
+  }
+  if (row.kind === rowKind.aside) {
+    acceptStep(watch, batch.asides[batch.aside[index]]);
+  } else {
+    checkDueSpeed(watch);
+    refreshWindows(watch);
+    state.spindle.timePassed = true;
+    if (row.frame === frame.machine) machineRow(watch);
+    else workRow(watch);
+  }
+  refreshWindows(watch);
+  state.cruising = mayCruise(watch);
+}
+
+/** On which sides of the column around all boxes a place lies; two places that share a side have no box between them. */
+function sidesOf(watch: Watch, x: number, y: number, z: number): number {
+  const { around } = watch.state.windows;
+  const sideX = x <= around.lowX ? 1 : x >= around.highX ? 2 : 0;
+  const sideY = y <= around.lowY ? 4 : y >= around.highY ? 8 : 0;
+  return sideX | sideY | (z >= around.top ? 16 : 0);
+}
+
+/**
+ * Passes rapids and lines that lie within the windows, as most rows do, on columns and local variables alone.
+ *
+ * @returns index of the first row that needs a closer look
+ */
+function cruise(watch: Watch, batch: Batch, first: number): number {
+  const { state } = watch;
+  const { kind, known, x, y, z, feed, count } = batch;
+  const frames = batch.frame;
+  const { low, high, lowFeed, highFeed, stockTop, columns } = state.windows;
+  const [lowX, lowY, lowZ] = low;
+  const [highX, highY, highZ] = high;
+  const { at, known: placed } = state.work;
+  const boxed = columns.length > 0;
+  let [fromX, fromY, fromZ] = at;
+  let fedTo = state.fedTo;
+  let sides = boxed ? sidesOf(watch, fromX, fromY, fromZ) : 0;
+  let index = first;
+  for (; index < count; index++) {
+    const sort = kind[index];
+    if (sort > rowKind.line || frames[index] !== frame.work || known[index] !== placed) break;
+    const toX = x[index];
+    const toY = y[index];
+    const toZ = z[index];
+    if (!(toX >= lowX && toX <= highX && toY >= lowY && toY <= highY && toZ >= lowZ && toZ <= highZ)) break;
+    const moves = toX !== fromX || toY !== fromY;
+    if (sort === rowKind.line) {
+      if (!(feed[index] >= lowFeed && feed[index] <= highFeed)) break;
+    } else if (toZ < stockTop || fromZ < stockTop) break;
+    if (boxed) {
+      const next = sidesOf(watch, toX, toY, toZ);
+      if ((next & sides) === 0) break;
+      sides = next;
+    }
+    if (sort === rowKind.line) fedTo = moves || toZ < fedTo ? toZ : fedTo;
+    else if (moves) fedTo = Infinity;
+    fromX = toX;
+    fromY = toY;
+    fromZ = toZ;
+  }
+  if (index > first) leaveCruise(watch, fromX, fromY, fromZ, fedTo);
+  return index;
+}
+
+/** Brings the state up to the last row passed. */
+function leaveCruise(watch: Watch, x: number, y: number, z: number, fedTo: number): void {
+  const { state, traits } = watch;
+  state.work.at[0] = x;
+  state.work.at[1] = y;
+  state.work.at[2] = z;
+  state.machine.known = 0;
+  state.fedTo = fedTo;
+  state.spindle.timePassed = true;
+  state.feedExcused = false;
+  if (!traits.byClearance) return;
+  state.approach.up = state.swap.retracted = z >= traits.clearance;
+}

@@ -1,0 +1,27 @@
+import { axisBit, linearAxes } from "#base";
+import { compensationOff } from "./compensation.ts";
+import { findings } from "./findings.ts";
+import { forgetPosition, standUp, xyAxes } from "./position.ts";
+import { beginMotion } from "./start.ts";
+import { isPlace, tell } from "./watch.ts";
+import type { Watch } from "./watch.ts";
+
+/** Return to the reference point (NISTIR 6556 3.5.8). */
+export function referenceReturn(watch: Watch, axes: number): void {
+  const { state, facts, row } = watch;
+  const { approach, drawbar } = state;
+  compensationOff(watch, "a reference return");
+  if (drawbar.open) {
+    tell(watch, findings["swap/drawbar"]({ fault: "work", how: "" }));
+    drawbar.open = false;
+  }
+  if (facts.retract?.intermediate === "incremental-zero" && state.modes.distance === "absolute") {
+    tell(watch, findings["motion/absolute-return"]());
+  }
+  const alone = (axes & linearAxes) === axisBit.z;
+  if (!state.program.moved) beginMotion(watch, alone ? "up" : "other");
+  else if (axes & xyAxes && !approach.up && !isPlace(approach.lowAt)) approach.lowAt = row.offset;
+  if (axes & (axisBit.z | xyAxes)) standUp(watch);
+  forgetPosition(watch, axes);
+  if (axes & xyAxes) approach.mustXy = true;
+}

@@ -1,0 +1,210 @@
+import { turns } from "#base";
+import type { SpindleDirection } from "#base";
+import { commandSpindle, confirmSpindle, howToConfirm } from "./confirm.ts";
+import { findings } from "./findings.ts";
+import type { SwapEvent } from "./findings-spindle.ts";
+import { nowhere, unknownTool } from "./state.ts";
+import { isPlace, tell, tellOnce } from "./watch.ts";
+import type { Watch } from "./watch.ts";
+import { speedText } from "./words.ts";
+
+/** Whether the tool in the spindle is known to be one that never turns. */
+export function neverTurns(watch: Watch): boolean {
+  const { tool } = watch.state.swap;
+  return tool !== undefined && !turns(tool.kind);
+}
+
+/** Whether the spindle is commanded to turn. */
+export function isTurning(watch: Watch): boolean {
+  const { turning } = watch.state.spindle;
+  return turning === "cw" || turning === "ccw";
+}
+
+/** Speed word (NISTIR 6556 3.7.2, section number from memory). */
+export function spindleSpeed(watch: Watch, rpm: number): void {
+  const { spindle, windows } = watch.state;
+  const { minRpm, maxRpm } = watch.facts.spindle;
+  const limit =
+    maxRpm !== undefined && rpm > maxRpm ? maxRpm : minRpm !== undefined && rpm < minRpm ? minRpm : undefined;
+  if (limit !== undefined) {
+    const detail = { speed: speedText(rpm), limit: speedText(limit), fast: rpm > limit };
+    tell(watch, findings["limit/speed"](detail));
+  }
+  const changes = rpm !== spindle.rpm;
+  spindle.rpm = rpm;
+  windows.staleFeed = true;
+  if (!isTurning(watch) || !changes) return;
+  commandSpindle(watch, rpm);
+  spindle.checkAt = watch.row.offset;
+}
+
+/** Spindle start (NISTIR 6556 3.6.2). */
+export function spindleStart(watch: Watch, direction: SpindleDirection): void {
+  const { spindle, swap } = watch.state;
+  checkHeld(watch);
+  checkReversal(watch, direction);
+  spindle.turning = spindle.direction = direction;
+  spindle.oriented = false;
+  spindle.checkAt = watch.row.offset;
+  swap.stopBelowAt = nowhere;
+  if (!spindle.everStarted && isPlace(spindle.stillFeedAt)) tellStillFeed(watch);
+  spindle.everStarted = true;
+  commandSpindle(watch, spindle.rpm);
+}
+
+/** Spindle stop (NISTIR 6556 3.6.2). Restating a confirmed stop changes nothing. */
+export function spindleStop(watch: Watch): void {
+  const { spindle, swap, approach, program } = watch.state;
+  if (program.moved && !approach.up && !isPlace(swap.stopBelowAt)) swap.stopBelowAt = watch.row.offset;
+  spindle.checkAt = nowhere;
+  if (spindle.turning === "stopped" && spindle.confirmed) return;
+  spindle.turning = "stopped";
+  commandSpindle(watch, 0);
+}
+
+/** The first feed motion with a spindle that stood still, once it is clear that there is a spindle to start. */
+function tellStillFeed(watch: Watch): void {
+  const { spindle } = watch.state;
+  const detail = {
+    fault: "stopped",
+    speed: speedText(spindle.rpm),
+    how: howToConfirm(watch, "at-speed"),
+  } as const;
+  tell(watch, findings["spindle/at-speed"](detail), spindle.stillFeedAt);
+  spindle.stillFeedAt = nowhere;
+}
+
+/** spindle/clamped: what the spindle holds when it starts. */
+function checkHeld(watch: Watch): void {
+  const { swap, drawbar } = watch.state;
+  if (drawbar.open) {
+    tell(watch, findings["swap/drawbar"]({ fault: "start", how: "" }));
+    drawbar.open = false;
+    drawbar.confirmed = true;
+  }
+  if (swap.held === 0) {
+    tell(watch, findings["spindle/clamped"]({ fault: "empty" }));
+    swap.held = unknownTool;
+    watch.state.once.told.add("held");
+  } else if (swap.held === unknownTool && watch.job.known && !watch.state.once.told.has("held")) {
+    watch.state.once.told.add("held");
+    tell(watch, findings["spindle/clamped"]({ fault: "unknown" }));
+  } else if (swap.tool && !turns(swap.tool.kind)) {
+    tell(watch, findings["spindle/never-turns"]({ tool: `tool ${swap.held}, a ${swap.tool.kind}` }));
+  } else if (!drawbar.toolSensed && watch.facts.signals["tool-present"] !== undefined) {
+    tell(watch, findings["spindle/clamped"]({ fault: "unsensed" }));
+    drawbar.toolSensed = true;
+  }
+}
+
+function checkReversal(watch: Watch, direction: SpindleDirection): void {
+  const { spindle } = watch.state;
+  if (spindle.direction === undefined || spindle.direction === direction) return;
+  if (spindle.turning === "stopped" && spindle.confirmed) return;
+  const fault = spindle.turning === "stopped" ? "unconfirmed" : "turning";
+  tell(watch, findings["spindle/reversal"]({ direction, fault, how: howToConfirm(watch, "stopped") }));
+}
+
+/**
+ * limit/tool: speed and direction against the tool, once speed and start are both stated. They may come in either
+ * order, so the check waits for the next step that is neither.
+ */
+export function checkDueSpeed(watch: Watch): void {
+  const { spindle, swap } = watch.state;
+  const offset = spindle.checkAt;
+  if (!isPlace(offset)) return;
+  spindle.checkAt = nowhere;
+  const { tool } = swap;
+  if (!tool) return;
+  const say = (what: string, limit: string): void =>
+    tell(watch, findings["limit/tool"]({ tool: tool.number, what, limit }), offset);
+  if (spindle.rpm > tool.maxRpm)
+    say(`it runs at ${speedText(spindle.rpm)}`, `its most is ${speedText(tool.maxRpm)}`);
+  if (spindle.rpm > 0 && spindle.rpm < tool.minRpm) {
+    say(`it runs at ${speedText(spindle.rpm)}`, `its least is ${speedText(tool.minRpm)}`);
+  }
+  if (tool.direction && tool.direction !== spindle.turning)
+    say(`it turns ${spindle.turning}`, `it cuts ${tool.direction} alone`);
+}
+
+/** spindle/at-speed: before a feed motion in the work. */
+export function checkAtSpeed(watch: Watch): void {
+  const { spindle, approach } = watch.state;
+  if (neverTurns(watch) || spindle.excused) return;
+  const turning = isTurning(watch);
+  if (turning && spindle.confirmed) return;
+  approach.unconfirmedAt = nowhere;
+  if (!turning && !watch.job.known && !spindle.everStarted) {
+    // It may be a knife or a pen: said at the first start, or at the end.
+    spindle.stillFeedAt = watch.row.offset;
+    spindle.excused = true;
+    return;
+  }
+  const fault = turning ? "unconfirmed" : "stopped";
+  tell(
+    watch,
+    findings["spindle/at-speed"]({
+      fault,
+      speed: speedText(spindle.rpm),
+      how: howToConfirm(watch, "at-speed"),
+    }),
+  );
+  spindle.excused = true;
+  if (turning) confirmSpindle(watch, false);
+}
+
+/** spindle/stopped-for-swap: before anything that needs the spindle to stand still. */
+export function checkStopped(watch: Watch, event: SwapEvent): void {
+  const { spindle } = watch.state;
+  if (spindle.turning === "stopped" && spindle.confirmed) {
+    if (spindle.byTime)
+      tellOnce(
+        watch,
+        "swap/timed stopped",
+        findings["swap/timed"]({ what: "The stop of the spindle: stopped" }),
+      );
+    return;
+  }
+  tell(watch, findings["spindle/stopped-for-swap"]({ event, how: howToConfirm(watch, "stopped") }));
+  spindle.turning = "stopped";
+  confirmSpindle(watch, false);
+}
+
+/** The other half of spindle/stopped-for-swap: orientation, where the machine needs it at a swap. */
+export function checkOriented(watch: Watch, event: SwapEvent): void {
+  const { spindle } = watch.state;
+  if (!watch.facts.spindle.orient || spindle.oriented) return;
+  tell(watch, findings["spindle/not-oriented"]({ event }));
+  spindle.oriented = true;
+}
+
+/** After a cycle that reverses or stops the spindle, speed and direction are unconfirmed until restated. */
+export function leaveCycle(watch: Watch): void {
+  const { spindle } = watch.state;
+  if (!spindle.inCycle) return;
+  spindle.inCycle = false;
+  spindle.confirmed = false;
+  spindle.excused = false;
+  spindle.timePassed = true;
+  spindle.dwelt = 0;
+  // The cycle ends with a reversal or a restart, so the speed may still be anything up to the commanded one.
+  spindle.nowLow = 0;
+  spindle.nowHigh = spindle.rpm;
+}
+
+/** spindle/ends-stopped. */
+export function checkEndsStopped(watch: Watch): void {
+  const { spindle } = watch.state;
+  if (isPlace(spindle.stillFeedAt)) {
+    tell(watch, findings["spindle/still-feed"](), spindle.stillFeedAt);
+    spindle.stillFeedAt = nowhere;
+  }
+  if (spindle.turning === "stopped" && spindle.confirmed) return;
+  tell(
+    watch,
+    findings["spindle/ends-stopped"]({
+      turning: spindle.turning !== "stopped",
+      how: howToConfirm(watch, "stopped"),
+    }),
+  );
+}

@@ -1,0 +1,72 @@
+import type { StepKind } from "#base";
+import { howToConfirm } from "./confirm.ts";
+import { findings } from "./findings.ts";
+import { heightText, standUp } from "./position.ts";
+import { nowhere } from "./state.ts";
+import { isPlace, tell, tellOnce } from "./watch.ts";
+import type { Watch } from "./watch.ts";
+import { listText } from "./words.ts";
+
+/** What a program states before its first motion, each where the dialect has a word for it, and what it is called. */
+const startWords = {
+  units: "the units",
+  plane: "the plane",
+  distance: "absolute or incremental distances",
+  "arc-centre": "the mode of arc centres",
+  "feed-mode": "the feed mode",
+  path: "the path mode",
+  compensation: "compensation off",
+  cycle: "cycles off",
+  "local-shift": "the local shift off",
+  rotation: "rotation off",
+  scale: "scale off",
+  overrides: "the overrides on",
+  coolant: "coolant off",
+} as const satisfies Partial<Record<StepKind, string>>;
+
+/** How the first motion came about. */
+export type FirstMotion = "up" | "other" | "depends-length" | "depends-work";
+
+/** program/start: all that must stand before the first motion, and that this motion is Z alone to swap height. */
+export function beginMotion(watch: Watch, first: FirstMotion): void {
+  const { program, offsets } = watch.state;
+  checkModes(watch);
+  checkStartStop(watch);
+  program.moved = true;
+  if (!watch.job.known) tellOnce(watch, "no-job", findings["limit/no-job"]());
+  if (first === "other") tell(watch, findings["program/start-motion"]({ height: heightText(watch) }));
+  else if (first !== "up") {
+    tell(
+      watch,
+      findings["program/start-offset"]({
+        what: first === "depends-length" ? "length offset" : "work offset",
+      }),
+    );
+  } else if (isPlace(offsets.cancelledEarlyAt)) {
+    tell(watch, findings["program/start-length"](), offsets.cancelledEarlyAt);
+  }
+  offsets.cancelledEarlyAt = nowhere;
+  standUp(watch);
+}
+
+function checkModes(watch: Watch): void {
+  const { stated } = watch.state.program;
+  const missing = (Object.keys(startWords) as (keyof typeof startWords)[]).filter(
+    (kind) => watch.traits.states.has(kind) && !stated.has(kind),
+  );
+  if (missing.length === 0) return;
+  tell(watch, findings["program/start"]({ missing: listText(missing.map((kind) => startWords[kind])) }));
+}
+
+function checkStartStop(watch: Watch): void {
+  const { program, spindle } = watch.state;
+  const needed = watch.traits.states.has("spindle-stop") || watch.facts.confirm.stopped !== undefined;
+  if (program.stopSeen || !needed) return;
+  tell(watch, findings["program/start-stop"]({ how: howToConfirm(watch, "stopped") }));
+  program.stopSeen = true;
+  if (spindle.turning === "cw" || spindle.turning === "ccw") return;
+  spindle.turning = "stopped";
+  spindle.confirmed = true;
+  spindle.byTime = false;
+  spindle.fromLow = spindle.fromHigh = spindle.nowLow = spindle.nowHigh = 0;
+}

@@ -1,0 +1,328 @@
+import type {
+  CycleDefinition,
+  FeedMode,
+  MachineFacts,
+  JobFacts,
+  Plane,
+  SpindleDirection,
+  StepKind,
+  ToolFacts,
+  UnitSystem,
+} from "#base";
+
+/**
+ * A box that the tool must not be over and below the top of: it comes down from above, so what counts is X, Y and the
+ * top. Work coordinates, atoms.
+ */
+export interface Column {
+  readonly name: string;
+  readonly lowX: number;
+  readonly highX: number;
+  readonly lowY: number;
+  readonly highY: number;
+  readonly top: number;
+}
+
+/** Held tool or pocket whose content nobody knows. */
+export const unknownTool = -1;
+
+/** No place: a pending fault that is not there. */
+export const nowhere = -1;
+
+/** Where the machine stands in one frame. */
+export interface Position {
+  /** Mask of axes whose place is known. */
+  known: number;
+  /** Places of x, y, z in atoms and a, b, c in micro-degrees. */
+  readonly at: Float64Array;
+}
+
+/** The spindle as it was commanded, and the speeds it may really have. Speeds in milli-rpm, times in microseconds. */
+export interface SpindleState {
+  turning: "unknown" | "stopped" | SpindleDirection;
+  /** Direction of the last start. */
+  direction: SpindleDirection | undefined;
+  /** The S word in force; 0: none yet. */
+  rpm: number;
+  /** Least and most speed that it may have had before the last command. */
+  fromLow: number;
+  fromHigh: number;
+  /** Least and most speed that it may have since. */
+  nowLow: number;
+  nowHigh: number;
+  /** Dwells since the last command. */
+  dwelt: number;
+  /** Whether anything took time since the last command: speed and start behind one another are one command. */
+  timePassed: boolean;
+  /** Whether the commanded speed or stop is confirmed. */
+  confirmed: boolean;
+  /** Whether that was by a dwell alone. */
+  byTime: boolean;
+  oriented: boolean;
+  /** A fault of the spindle was named: not named again until the next command. */
+  excused: boolean;
+  /** A cycle that reverses or stops the spindle is running. */
+  inCycle: boolean;
+  everStarted: boolean;
+  /** First feed motion with a spindle that never started, in a program whose tools are unknown. */
+  stillFeedAt: number;
+  /** Place of a speed or start that is still to be checked against the tool. */
+  checkAt: number;
+}
+
+/** The drawbar, its air, and the pockets. */
+export interface DrawbarState {
+  open: boolean;
+  confirmed: boolean;
+  /** Dwells since the last release or clamp, microseconds. */
+  dwelt: number;
+  airConfirmed: boolean;
+  airByTime: boolean;
+  /** Whether the tool picked last was sensed; true while none was picked. */
+  toolSensed: boolean;
+  coverOpen: boolean;
+}
+
+/** Tools and swaps. */
+export interface SwapState {
+  /** Number of the tool in the spindle, 0 for none, `unknownTool`. */
+  held: number;
+  /** What is known of it. */
+  tool: ToolFacts | undefined;
+  /** The tool word in force; `unknownTool` before the first. */
+  selected: number;
+  /** Tool in each pocket now. */
+  readonly pockets: number[];
+  /** Pocket that each tool was taken from, by its number. */
+  readonly homes: Map<number, number>;
+  /** Whether Z has been at swap height since the last work motion. */
+  retracted: boolean;
+  /** Place of a spindle stop that came before Z was up. */
+  stopBelowAt: number;
+  /** Whether the tool's length was measured since the swap. */
+  measured: boolean;
+}
+
+/** Offsets in force; `unknownTool` stands for an unknown length offset, 0 for a cancelled one. */
+export interface OffsetState {
+  /** 0: none stated yet. */
+  work: number;
+  /** The missing work offset was named. */
+  workExcused: boolean;
+  length: number;
+  /** A code with declared effects made the length active. */
+  lengthByEffect: boolean;
+  /** Place of a cancellation before Z was first up. */
+  cancelledEarlyAt: number;
+}
+
+/** The way from swap height back to the work. */
+export interface ApproachState {
+  /** Whether Z stands at swap height. */
+  up: boolean;
+  mustRetract: boolean;
+  mustXy: boolean;
+  /** What made it necessary. */
+  after: "the start" | "the swap" | "the stop" | "the measurement" | "the change of work offset" | "a code";
+  /** Place of an approach in X and Y before the spindle was confirmed. */
+  unconfirmedAt: number;
+  /** Place of a machine-frame move in X and Y before Z was up. */
+  lowAt: number;
+}
+
+export interface CompensationState {
+  on: boolean;
+  /** The next motion in the plane starts it. */
+  entry: boolean;
+  /** The next motion in the plane ends it. */
+  exit: boolean;
+}
+
+/** Bounds of the rows that need no closer look; see windows.ts. */
+export interface WindowState {
+  /** Axes whose bounds have to be worked out anew. */
+  staleAxes: number;
+  staleFeed: boolean;
+  /** Least and most place of each axis in the work frame, or the span so far. */
+  readonly low: Float64Array;
+  readonly high: Float64Array;
+  /** Travel of an axis as a span, where its place in the machine is unknown; infinite otherwise. */
+  readonly span: Float64Array;
+  /** Least and most feed in the feed mode in force. */
+  lowFeed: number;
+  highFeed: number;
+  /** Rapids at or above this Z are clear of the stock. */
+  stockTop: number;
+  /** Boxes that work motion stays out of, and the stock, under the work offset in force. */
+  columns: readonly Column[];
+  stock: Column | undefined;
+  /** One box around all columns. */
+  around: Column;
+  /** Ends of travel that were named: bit 2n low, bit 2n + 1 high. */
+  outside: number;
+}
+
+/** Notes and warnings that are given once. */
+export interface OnceState {
+  readonly told: Set<string>;
+}
+
+/** All that the guard remembers. */
+export interface State {
+  readonly program: {
+    moved: boolean;
+    ended: boolean;
+    /** Something after the end was named. */
+    wentOn: boolean;
+    /** The stop was confirmed before the first motion. */
+    stopSeen: boolean;
+    readonly stated: Set<StepKind>;
+  };
+  readonly modes: {
+    units: UnitSystem;
+    plane: Plane | undefined;
+    distance: "absolute" | "incremental" | undefined;
+    feed: FeedMode;
+  };
+  readonly spindle: SpindleState;
+  readonly drawbar: DrawbarState;
+  readonly swap: SwapState;
+  readonly offsets: OffsetState;
+  readonly approach: ApproachState;
+  readonly compensation: CompensationState;
+  readonly windows: WindowState;
+  readonly once: OnceState;
+  readonly work: Position;
+  readonly machine: Position;
+  /** Axes whose unknown place was named already. */
+  excusedAxes: number;
+  /** Coolant media that are on. */
+  readonly coolant: Set<string>;
+  readonly outputs: Set<number>;
+  hood: "unknown" | "up" | "down";
+  cycle: CycleDefinition | undefined;
+  /** A fault of the cycle's tapping was named. */
+  cycleFaulty: boolean;
+  /** A missing feed was named. */
+  feedExcused: boolean;
+  /** Lowest Z that a feed reached at this X and Y, atoms: a rapid may go back to it. */
+  fedTo: number;
+  /** Whether rows inside the windows need no closer look. */
+  cruising: boolean;
+}
+
+/** A place of which nothing is known. */
+function nowhereKnown(): Position {
+  return { known: 0, at: new Float64Array(6) };
+}
+
+function createSpindle(facts: MachineFacts): SpindleState {
+  const most = facts.spindle.maxRpm ?? Number.NaN;
+  return {
+    turning: "unknown",
+    direction: undefined,
+    rpm: 0,
+    fromLow: 0,
+    fromHigh: most,
+    nowLow: 0,
+    nowHigh: most,
+    dwelt: 0,
+    timePassed: true,
+    confirmed: false,
+    byTime: false,
+    oriented: false,
+    excused: false,
+    inCycle: false,
+    everStarted: false,
+    stillFeedAt: nowhere,
+    checkAt: nowhere,
+  };
+}
+
+/**
+ * The tool in the spindle before the program: as the set-up says; a machine that cannot swap holds the job's only tool.
+ */
+function heldAtStart(facts: MachineFacts, job: JobFacts): number {
+  if (job.spindleHolds !== undefined) return job.spindleHolds;
+  return facts.swap === undefined && job.tools.length === 1 ? job.tools[0].number : unknownTool;
+}
+
+function createSwap(facts: MachineFacts, job: JobFacts): SwapState {
+  const held = heldAtStart(facts, job);
+  const pockets = facts.rack?.pockets.map((_, index) => (job.known ? (job.rack[index] ?? 0) : unknownTool));
+  return {
+    held,
+    tool: job.tools.find((tool) => tool.number === held),
+    selected: unknownTool,
+    pockets: pockets ?? [],
+    homes: new Map(),
+    retracted: false,
+    stopBelowAt: nowhere,
+    measured: false,
+  };
+}
+
+function createWindows(): WindowState {
+  return {
+    staleAxes: 63,
+    staleFeed: true,
+    low: new Float64Array(6).fill(-Infinity),
+    high: new Float64Array(6).fill(Infinity),
+    span: new Float64Array(6).fill(Infinity),
+    lowFeed: Infinity,
+    highFeed: 0,
+    stockTop: Infinity,
+    columns: [],
+    stock: undefined,
+    around: { name: "", lowX: Infinity, highX: -Infinity, lowY: Infinity, highY: -Infinity, top: -Infinity },
+    outside: 0,
+  };
+}
+
+/** The state before the first step: nothing is known but that the machine is homed and the drawbar clamped. */
+export function createState(facts: MachineFacts, job: JobFacts): State {
+  return {
+    program: { moved: false, ended: false, wentOn: false, stopSeen: false, stated: new Set() },
+    modes: { units: "mm", plane: undefined, distance: undefined, feed: "per-minute" },
+    spindle: createSpindle(facts),
+    drawbar: {
+      open: false,
+      confirmed: true,
+      dwelt: 0,
+      airConfirmed: false,
+      airByTime: false,
+      toolSensed: true,
+      coverOpen: false,
+    },
+    swap: createSwap(facts, job),
+    offsets: {
+      work: 0,
+      workExcused: false,
+      length: unknownTool,
+      lengthByEffect: false,
+      cancelledEarlyAt: nowhere,
+    },
+    approach: {
+      up: false,
+      mustRetract: true,
+      mustXy: true,
+      after: "the start",
+      unconfirmedAt: nowhere,
+      lowAt: nowhere,
+    },
+    compensation: { on: false, entry: false, exit: false },
+    windows: createWindows(),
+    once: { told: new Set() },
+    work: nowhereKnown(),
+    machine: nowhereKnown(),
+    excusedAxes: 0,
+    coolant: new Set(),
+    outputs: new Set(),
+    hood: "unknown",
+    cycle: undefined,
+    cycleFaulty: false,
+    feedExcused: false,
+    fedTo: Infinity,
+    cruising: false,
+  };
+}

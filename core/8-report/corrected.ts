@@ -1,0 +1,175 @@
+import type { Batch, Finding, MachineFacts, Step, UnitSystem } from "#base";
+import { createBatch, pushAside, rowKind } from "#base";
+import type { Format } from "#dialect";
+import type { Emitter, EmitStart } from "#emit";
+import { read } from "#read";
+import { missingSteps } from "./missing-steps.ts";
+
+/** What is needed to show how a block should read. */
+export interface Correction {
+  /** The program once more. */
+  readonly chunks: Iterable<Uint8Array>;
+  readonly format: Format;
+  readonly machine: MachineFacts;
+  readonly emitter: Emitter;
+  readonly units: UnitSystem;
+}
+
+/**
+ * Gives each finding about a program the corrected block: its steps, and the ones that are missing before them, as the
+ * dialect writes them with every modal word restated. The program is read once more for this, so that nothing has to
+ * be kept while it is read.
+ *
+ * @returns the findings, in their order; those whose block has no meaning stay as they are
+ */
+export function withCorrectedBlocks(findings: readonly Finding[], correction: Correction): Finding[] {
+  const wanted = findings.filter(isAboutBlock);
+  if (wanted.length === 0) return [...findings];
+  const blocks = blocksAt(
+    wanted.map((finding) => finding.place?.offset ?? 0),
+    correction,
+  );
+  return findings.map((finding) => {
+    const block = isAboutBlock(finding) ? blocks.get(finding.place?.offset ?? -1) : undefined;
+    const text = block && write(block, missingSteps(finding.rule, correction.machine), correction);
+    return text === undefined || text === "" ? finding : { ...finding, corrected: text };
+  });
+}
+
+function isAboutBlock(finding: Finding): boolean {
+  return (
+    finding.place?.source === "program" && !finding.rule.startsWith("read/") && finding.severity !== "note"
+  );
+}
+
+/** The rows of one block, copied, and the state of the controller before it. */
+interface BlockRows {
+  readonly rows: Batch;
+  readonly start: EmitStart;
+  /** The cycle in force, if one is. */
+  readonly cycle: Step | undefined;
+}
+
+/** Reads the program again and keeps the blocks in which the offsets lie. */
+function blocksAt(offsets: readonly number[], correction: Correction): Map<number, BlockRows> {
+  const found = new Map<number, BlockRows>();
+  const waiting = [...new Set(offsets)].sort((a, b) => a - b);
+  const now = startState();
+  let open: { source: number; block: BlockRows } | undefined;
+  const close = (next: number): void => {
+    while (open && waiting.length > 0 && (waiting[0] ?? 0) < next) {
+      const offset = waiting.shift() ?? 0;
+      if (offset >= open.source) found.set(offset, open.block);
+    }
+    open = undefined;
+  };
+  for (const batch of read(
+    correction.chunks,
+    correction.format,
+    correction.machine,
+    { units: correction.units },
+    () => undefined,
+  )) {
+    for (let row = 0; row < batch.count && waiting.length > 0; row++) {
+      const source = batch.source[row];
+      if (open?.source !== source) {
+        close(source);
+        open = {
+          source,
+          block: {
+            rows: createBatch(64, batch.abc !== undefined),
+            start: { ...now.start },
+            cycle: now.cycle,
+          },
+        };
+      }
+      if (open.block.rows.count < 63) copyRow(open.block.rows, batch, row);
+      follow(now, batch, row);
+    }
+  }
+  close(Infinity);
+  return found;
+}
+
+interface Following {
+  start: { -readonly [Key in keyof EmitStart]: EmitStart[Key] };
+  cycle: Step | undefined;
+}
+
+function startState(): Following {
+  return {
+    start: { known: 0, x: 0, y: 0, z: 0, a: 0, b: 0, c: 0, distance: "absolute", feedMode: "per-minute" },
+    cycle: undefined,
+  };
+}
+
+/** Takes a row into the state of the controller. */
+function follow(now: Following, batch: Batch, row: number): void {
+  if (batch.kind[row] === rowKind.aside) {
+    const step = batch.asides[batch.aside[row]];
+    if (step.kind === "distance") now.start.distance = step.value;
+    if (step.kind === "feed-mode") now.start.feedMode = step.value;
+    if (step.kind === "cycle-definition") now.cycle = step;
+    if (step.kind === "cycle") now.cycle = undefined;
+    return;
+  }
+  if (batch.frame[row] !== 0) return;
+  const { start } = now;
+  start.known = batch.known[row];
+  [start.x, start.y, start.z] = [batch.x[row], batch.y[row], batch.z[row]];
+  if (batch.abc) [start.a, start.b, start.c] = [batch.abc[0][row], batch.abc[1][row], batch.abc[2][row]];
+}
+
+function copyRow(into: Batch, from: Batch, row: number): void {
+  if (from.kind[row] === rowKind.aside) {
+    pushAside(into, from.asides[from.aside[row]], from.source[row]);
+    return;
+  }
+  const index = into.count++;
+  const columns = [
+    "kind",
+    "frame",
+    "known",
+    "stated",
+    "x",
+    "y",
+    "z",
+    "feed",
+    "c1",
+    "c2",
+    "turns",
+    "aside",
+    "source",
+  ] as const;
+  for (const column of columns) into[column][index] = from[column][row];
+  for (let axis = 0; axis < 3; axis++) if (into.abc && from.abc) into.abc[axis][index] = from.abc[axis][row];
+}
+
+/** A block with what is missing before it, as the dialect writes it. */
+function write(
+  { rows, start, cycle }: BlockRows,
+  before: readonly Step[],
+  { emitter, units }: Correction,
+): string | undefined {
+  const batch = createBatch(128, rows.abc !== undefined);
+  for (const step of before) pushAside(batch, step, 0);
+  const hasHole = rows.kind.subarray(0, rows.count).includes(rowKind.hole);
+  if (hasHole && cycle && !rows.asides.some((step) => step.kind === "cycle-definition"))
+    pushAside(batch, cycle, 0);
+  for (let row = 0; row < rows.count; row++) copyRow(batch, rows, row);
+  return emitText(emitter, batch, start, units);
+}
+
+/** The text of a fragment; nothing where the dialect has no word for one of its steps. */
+function emitText(emitter: Emitter, batch: Batch, start: EmitStart, units: UnitSystem): string | undefined {
+  const decoder = new TextDecoder();
+  let text = "";
+  try {
+    for (const chunk of emitter.emitUnproved([batch], { units, header: [], fragment: true, start }))
+      text += decoder.decode(chunk, { stream: true });
+  } catch {
+    // A program from elsewhere may use a step that this dialect never writes; then there is no block to show.
+    return undefined;
+  }
+  return text.trimEnd();
+}

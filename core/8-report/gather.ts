@@ -1,0 +1,61 @@
+import type { Finding, Report } from "#base";
+
+/** Stages that report, in the order of the flow; the order decides whose errors are shown. */
+export const reportingStages = [
+  "job",
+  "lower",
+  "sequence",
+  "guard",
+  "read",
+  "guard-again",
+  "compare",
+] as const;
+
+/** A stage that reports. */
+export type ReportingStage = (typeof reportingStages)[number];
+
+/** Findings of all stages of one run. */
+export interface Gathering {
+  /** Where a stage hands its findings. */
+  reportOf(stage: ReportingStage): Report;
+  /** Whether any stage up to this one has reported an error. */
+  failedBy(stage: ReportingStage): boolean;
+  /** How many errors there are in all. */
+  errors(): number;
+  /**
+   * What is shown: stages gather within themselves and stop between each other, so nothing behind the first stage with an
+   * error, whose findings would be its echoes.
+   */
+  findings(): Finding[];
+  /** All of them: on a program from elsewhere each stage says something of its own. */
+  all(): Finding[];
+}
+
+/** The most findings that one stage keeps; more are counted. */
+const mostFindings = 100;
+
+/** Starts gathering. */
+export function gather(): Gathering {
+  const kept = new Map<ReportingStage, Finding[]>();
+  const counts = { errors: 0 };
+  const failed = new Set<ReportingStage>();
+  const upTo = (stage: ReportingStage) => reportingStages.slice(0, reportingStages.indexOf(stage) + 1);
+  return {
+    reportOf: (stage) => (finding) => {
+      const list = kept.get(stage) ?? [];
+      kept.set(stage, list);
+      if (finding.severity === "error") {
+        counts.errors++;
+        failed.add(stage);
+      }
+      if (list.length < mostFindings) list.push(finding);
+    },
+    failedBy: (stage) => upTo(stage).some((one) => failed.has(one)),
+    errors: () => counts.errors,
+    all: () => reportingStages.flatMap((stage) => kept.get(stage) ?? []),
+    findings: () => {
+      const first = reportingStages.find((stage) => failed.has(stage)) ?? "compare";
+      return upTo(first).flatMap((stage) => kept.get(stage) ?? []);
+    },
+  };
+}

@@ -1,0 +1,36 @@
+import type { RuleTexts } from "./rule-texts.ts";
+
+/** The dialect file (2-dialect, 9-cli), and what a job needs of it (3-lower, 4-sequence). */
+export const dialectRules = {
+  "dialect/file": "The dialect is a shipped one, or a file that exists.",
+  "dialect/folder": "The dialect file is a file and not a folder.",
+  "dialect/unreadable": "The dialect file may be read.",
+  "dialect/changed": "The dialect file does not change while it is read.",
+  "dialect/format":
+    "A dialect file is YAML that fits its schema: known keys, each once, with values of the right kind.",
+  "dialect/extends": "The chain of `extends` ends, and is not longer than eight files.",
+  "dialect/path": "A file extends a shipped dialect, or a file in its own folder or below.",
+  "dialect/undeclared": "Some file of the chain states what the job needs; nothing is taken for granted.",
+  "dialect/no-machine":
+    "A machine is declared; without one the longest times are taken, and travel is not checked.",
+  "dialect/characters": "Text that goes into programs holds only characters that the dialect allows.",
+  "dialect/order": "The order of words names each address once, and every address that is in use.",
+  "dialect/arc": "What is said about arcs fits together.",
+  "dialect/grid":
+    "Number formats are as fine as the base units allow, and coarser formats divide by finer ones.",
+  "dialect/template":
+    "An idiom holds literal words and {{name}} for one whole number or comment, and nothing else.",
+  "dialect/idiom-meaning": "An idiom, read back, gives exactly the steps that it is for.",
+  "dialect/standard-code": "A code that the standards give a meaning is not used for another one.",
+  "dialect/code-twice": "One code has one meaning.",
+  "dialect/expression": "An expression is arithmetic on the names and units it may use, and gives a time.",
+  "dialect/confirm": "A confirmation is one of wait, dwell, intrinsic and operator.",
+  "dialect/signal":
+    "A wait names a signal that the machine has; two signals share an input only at different levels.",
+  "dialect/wait-continues": "A wait that continues when its time is up confirms nothing.",
+  "dialect/at-speed-by-operator":
+    "An operator cannot confirm the speed: the program would be stopped with the tool turning.",
+  "dialect/machine": "The facts of the machine fit together.",
+  "dialect/rack": "The facts of the rack fit together, and lie inside the travel.",
+  "dialect/retract": "The retract leads to a height that is safe with any length offset.",
+} as const satisfies RuleTexts;

@@ -1,0 +1,41 @@
+import type { RuleTexts } from "./rule-texts.ts";
+
+/** The job, the set-up file and the command line (1-job, 9-cli). */
+export const jobRules = {
+  "job/usage": "The command line is one that the command understands.",
+  "job/not-found": "The job or set-up file exists.",
+  "job/folder": "The job or set-up file is a file and not a folder.",
+  "job/unreadable": "The job or set-up file may be read.",
+  "job/changed": "The job or set-up file does not change while it is read.",
+  "job/setup":
+    "The set-up file is JSON that holds work offsets, lengths, the rack and the spindle's tool, and nothing else.",
+  "job/json": "The job is one JSON value, as RFC 8259 has it.",
+  "job/encoding": "The job is UTF-8 without a byte order mark; its text holds no half surrogate pairs.",
+  "job/limit": "The job stays inside the bounds of the reader: text, nesting, the part outside of `moves`.",
+  "job/version": "The job states a version of the format that the reader knows.",
+  "job/type": "Each value has the type that its key asks for.",
+  "job/unknown-key": "Each key is one of the format, and stands where the format has it.",
+  "job/repeated-key": "No key stands twice in one object.",
+  "job/missing-key": "No key that the format demands is left out.",
+  "job/number": "Numbers are finite.",
+  "job/range": "Numbers are inside their range.",
+  "job/value": "A word is one of those that its key allows.",
+  "job/list": "Lists have the number of elements that the format asks for, and none is empty.",
+  "job/move": "Each move is of one kind.",
+  "job/axes": "A rapid or a line names at least one axis.",
+  "job/box": "The least corner of a box is below its greatest in each axis.",
+  "job/tool-undefined": "An operation uses a tool that the job defines.",
+  "job/unique": "Tool numbers and operation ids are unique.",
+  "job/spindle": "A spindle is stated with a tool that turns, and only there; a change of speed needs one.",
+  "job/first-move": "The first motion of an operation is a rapid that names x and y.",
+  "job/arc-radius": "Start and end of an arc are equally far from its centre, within 0.005 mm or 0.1 %.",
+  "job/holes": "Holes have depth < top <= retract, and stand where cycles can work.",
+  "job/tap": "A tapped hole agrees with the tool and the speed.",
+  "job/feed": "Each line, arc and hole has a feed.",
+  "job/path": "A path is not used under inverse-time feed.",
+  "job/rotary": "Linear and rotary axes move together under inverse-time feed only.",
+  "job/compensation":
+    "Compensation is off before holes, pauses and the operation's end, and stays in the XY plane.",
+  "job/pause": "A pause stands at or above clearance.",
+  "job/more": "Reading stops after many findings; the rest of the job was not looked at.",
+} as const satisfies RuleTexts;

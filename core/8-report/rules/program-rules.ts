@@ -1,0 +1,15 @@
+import type { RuleTexts } from "./rule-texts.ts";
+
+/** The comparison (7-prove), and the program as a file (9-cli). */
+export const programRules = {
+  "proof/differs": "What is read in the program is what the job means, step by step and field by field.",
+  "program/not-found": "The program file exists.",
+  "program/folder": "The program file is a file and not a folder.",
+  "program/unreadable": "The program file may be read.",
+  "program/changed": "The program file does not change while it is read.",
+  "program/not-writable": "The program can be written where it is to go.",
+  "program/disk-full": "There is room for the program.",
+  "program/overwrites-input":
+    "A program does not replace the job, the set-up or the dialect that it is made from.",
+  "program/not-as-proved": "The bytes on the disk are those that were proved.",
+} as const satisfies RuleTexts;

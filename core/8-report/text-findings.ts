@@ -1,0 +1,108 @@
+import type { Severity } from "#base";
+import { clean } from "./clean.ts";
+import { frameQuote } from "./frame.ts";
+import type { Located } from "./locate.ts";
+import type { Paint } from "./paint.ts";
+import { hang } from "./wrap.ts";
+
+/** How a text report is laid out. */
+export interface Layout {
+  /** In characters. */
+  readonly width: number;
+  readonly paint: Paint;
+}
+
+/** Findings of one severity that are shown in full; the rest is counted by rule. */
+const shownInFull = 25;
+
+const severities = ["error", "warning", "note"] as const satisfies readonly Severity[];
+const label = (text: string): string => `  ${text}`.padEnd(9);
+const indent = label("");
+
+/** All findings as lines of text, the worst first, each followed by an empty line. */
+export function findingsText(findings: readonly Located[], layout: Layout): string[] {
+  return severities.flatMap((severity) => {
+    const these = findings.filter((finding) => finding.severity === severity);
+    const lines = these.slice(0, shownInFull).flatMap((finding) => [...findingText(finding, layout), ""]);
+    return [...lines, ...restText(these.slice(shownInFull), severity, layout)];
+  });
+}
+
+/**
+ * One finding: its rule, what is wrong, where, the way out, and the line of the dialect file behind it.
+ *
+ *     error    motion/rapid-in-stock
+ *              The rapid to X10 Y5 passes through the stock at Z-2.
+ *       at     plate.job.json:41:7
+ *              41  { "rapid": { "x": 10, "y": 5 } },
+ *                  ^
+ *       fix    Go up to the clearance first.
+ */
+export function findingText(finding: Located, layout: Layout): string[] {
+  const { paint, width } = layout;
+  const head = `${paint(finding.severity, finding.severity.padEnd(9))}${paint("rule", finding.rule)}`;
+  return [
+    head,
+    ...hang(indent, cleanLines(finding.message), width),
+    ...placeText(finding, layout),
+    ...(finding.fix === undefined ? [] : labelled("fix", cleanLines(finding.fix), layout)),
+    ...(finding.corrected === undefined ? [] : verbatim("write", finding.corrected, layout)),
+    ...originText(finding, layout),
+  ];
+}
+
+function placeText({ file, line, column, quote }: Located, layout: Layout): string[] {
+  if (file === undefined) return [];
+  const where = line === undefined ? clean(file) : `${clean(file)}:${line}:${column}`;
+  const place = labelled("at", where, { ...layout, width: Infinity });
+  if (quote === undefined) return place;
+  const gutter = `${indent}${layout.paint("label", `${line}`)}  `;
+  const gutterWidth = indent.length + `${line}`.length + 2;
+  const frame = frameQuote(quote, Math.max(20, layout.width - gutterWidth));
+  const caret = " ".repeat(gutterWidth + frame.caret) + layout.paint("error", "^");
+  return [...place, gutter + frame.text, caret];
+}
+
+function originText({ origin, file, line }: Located, layout: Layout): string[] {
+  if (origin === undefined) return [];
+  // The place itself may be the line that states the key.
+  if (origin.file === file && origin.line === line) return labelled("key", origin.key, layout);
+  if (origin.line === 0) return labelled("key", `${origin.key}, which no file of the dialect states`, layout);
+  const stated = labelled("key", `${origin.key}, ${clean(origin.file)}:${origin.line}`, {
+    ...layout,
+    width: Infinity,
+  });
+  if (origin.text === "") return stated;
+  const quote = { before: "", after: origin.text, cutLeft: false, cutRight: false };
+  const gutterWidth = indent.length + `${origin.line}`.length + 2;
+  const { text } = frameQuote(quote, Math.max(20, layout.width - gutterWidth));
+  return [...stated, `${indent}${layout.paint("label", `${origin.line}`)}  ${text}`];
+}
+
+/** `  fix    text`, the text hanging behind the label. */
+function labelled(name: string, text: string, { width, paint }: Layout): string[] {
+  const [first, ...rest] = hang(indent, text, width);
+  return [paint("label", label(name)) + first.slice(indent.length), ...rest];
+}
+
+/** Blocks of a program are never wrapped. */
+function verbatim(name: string, text: string, layout: Layout): string[] {
+  return labelled(name, cleanLines(text).trimEnd(), { ...layout, width: Infinity });
+}
+
+function cleanLines(text: string): string {
+  return text
+    .split(/\r\n|\r|\n/)
+    .map(clean)
+    .join("\n");
+}
+
+function restText(findings: readonly Located[], severity: Severity, { width, paint }: Layout): string[] {
+  if (findings.length === 0) return [];
+  const counts = new Map<string, number>();
+  for (const { rule } of findings) counts.set(rule, (counts.get(rule) ?? 0) + 1);
+  const rules = [...counts].map(([rule, times]) => `${rule} (${times})`).join(", ");
+  const text = `${findings.length} more are not shown: ${rules}. --report json lists them all.`;
+  const [first, ...rest] = hang(indent, text, width);
+  return [paint(severity, severity.padEnd(9)) + first.slice(indent.length), ...rest, ""];
+}

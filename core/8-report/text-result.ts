@@ -1,0 +1,102 @@
+import { cautions } from "./cautions.ts";
+import { clean } from "./clean.ts";
+import type { Reportable, Summary } from "./outcome.ts";
+import { count } from "./outcome.ts";
+import type { Layout } from "./text-findings.ts";
+import { hang } from "./wrap.ts";
+
+const column = 11;
+
+/** What a command that made a program says: where it stands, its proof, what is assumed, and the cautions. */
+export function programText(result: Reportable, layout: Layout): string[] {
+  return [
+    ...row("program", result.output === undefined ? "not written" : clean(result.output), {
+      ...layout,
+      width: Infinity,
+    }),
+    ...row("holds", contents(result.summary), layout),
+    ...proofText(result, layout),
+    ...assumptionsText(result.summary, layout),
+    "",
+    layout.paint("warning", "Before it runs"),
+    ...bullets(cautions, layout),
+  ];
+}
+
+/** What `prove` says of a program: proved equal to a job, or only read. */
+export function readingText(result: Reportable, layout: Layout): string[] {
+  const { verdict, summary } = result;
+  const said = {
+    proved: layout.paint("good", "proved"),
+    read: layout.paint("good", "read"),
+    failed: layout.paint("error", "differs"),
+    refused: layout.paint("error", "refused"),
+  }[verdict];
+  const explained = {
+    proved: "equal to the job",
+    read: "under this dialect; nothing to compare it with (--against JOB)",
+    failed: "from the job, or its meaning is unclear",
+    refused: "",
+  }[verdict];
+  return [
+    ...row("program", `${said} ${explained}`.trimEnd(), { ...layout, width: Infinity }),
+    ...row("holds", contents(summary), layout),
+    ...proofText(result, layout),
+    ...assumptionsText(summary, layout),
+  ];
+}
+
+/** The last line: how many findings of which severity. */
+export function tally(result: Pick<Reportable, "findings">): string {
+  const { findings } = result;
+  const parts = (["error", "warning", "note"] as const).flatMap((severity) => {
+    const number = count(findings, severity);
+    return number === 0 ? [] : [`${number} ${severity}${number === 1 ? "" : "s"}`];
+  });
+  return parts.length === 0 ? "no findings" : parts.join(", ");
+}
+
+function contents({ bytes, blocks, moves, steps, tools, units }: Summary): string {
+  const numbers = [
+    counted(bytes, "byte"),
+    counted(blocks, "block"),
+    counted(moves, "move"),
+    counted(steps, "step"),
+    tools === undefined || tools.length === 0
+      ? []
+      : [`tool${tools.length === 1 ? "" : "s"} ${tools.join(" ")}`],
+    units === undefined ? [] : [units === "mm" ? "millimetres" : "inches"],
+  ].flat();
+  return numbers.length === 0 ? "nothing" : numbers.join(", ");
+}
+
+function counted(number: number | undefined, name: string): string[] {
+  return number === undefined ? [] : [`${grouped(number)} ${name}${number === 1 ? "" : "s"}`];
+}
+
+function proofText({ proof }: Reportable, layout: Layout): string[] {
+  if (proof === undefined) return [];
+  const facts = `${grouped(proof.bytes)} bytes, ${grouped(proof.steps)} steps, sha256 ${proof.sha256.slice(0, 16)}`;
+  const equal = " ".repeat(column) + layout.paint("good", "read back and proved equal to the job");
+  return [...row("proof", facts, layout), equal];
+}
+
+function assumptionsText({ assumptions }: Summary, layout: Layout): string[] {
+  if (assumptions.length === 0) return [];
+  return ["", layout.paint("rule", "Taken for granted at the machine"), ...bullets(assumptions, layout)];
+}
+
+function bullets(texts: readonly string[], { width }: Layout): string[] {
+  return texts.flatMap((text) => hang("  - ", clean(text), width));
+}
+
+function row(name: string, text: string, { width, paint }: Layout): string[] {
+  const indent = " ".repeat(column);
+  const [first, ...rest] = hang(indent, text, width);
+  return [paint("label", name.padEnd(column)) + first.slice(column), ...rest];
+}
+
+/** 1234567 -> 1,234,567 */
+function grouped(number: number): string {
+  return `${number}`.replace(/\B(?=(\d{3})+$)/g, ",");
+}

@@ -1,0 +1,100 @@
+import type { Options } from "yargs";
+
+/** Options of every command. */
+export const reportOptions = {
+  report: { choices: ["text", "json"], default: "text", describe: "how to report" },
+  quiet: { type: "boolean", describe: "say nothing but errors and warnings" },
+  "no-color": { type: "boolean", describe: "no colour, as NO_COLOR=1 does" },
+} as const satisfies Record<string, Options>;
+
+/** Options of every command that takes a dialect. */
+export const dialectOptions = {
+  dialect: {
+    alias: "d",
+    type: "string",
+    requiresArg: true,
+    demandOption: true,
+    describe: "a shipped dialect's name, or a file",
+  },
+  "no-cache": { type: "boolean", describe: "build a dialect file anew, and keep nothing" },
+} as const satisfies Record<string, Options>;
+
+/** The option for a command's own product. */
+export const outputOption = {
+  output: {
+    alias: "o",
+    type: "string",
+    requiresArg: true,
+    describe: "file for the program, - for standard output; else it goes beside the job",
+  },
+} as const satisfies Record<string, Options>;
+
+/** The option for a job to compare with. */
+export const againstOption = {
+  against: { type: "string", requiresArg: true, describe: "the job that it is to be equal to" },
+} as const satisfies Record<string, Options>;
+
+/** Options that change a program. */
+export const programOptions = {
+  only: { type: "string", requiresArg: true, describe: "ids of the operations, with commas between" },
+  from: { type: "string", requiresArg: true, describe: "id of the operation to begin with" },
+  "spindle-holds": {
+    type: "string",
+    requiresArg: true,
+    describe: "tool in the spindle at the start: N or none",
+  },
+  setup: { type: "string", requiresArg: true, describe: "set-up file: offsets, lengths, rack" },
+} as const satisfies Record<string, Options>;
+
+/** Every option there is, for "did you mean". */
+export const optionNames: readonly string[] = [
+  reportOptions,
+  dialectOptions,
+  outputOption,
+  againstOption,
+  programOptions,
+  { help: {}, version: {} },
+].flatMap(Object.keys);
+
+/** Short names, without the dash. */
+export const shortOptions: Readonly<Record<string, string>> = {
+  d: "dialect",
+  o: "output",
+  h: "help",
+  V: "version",
+};
+
+/** Every command, and every command of `dialect`. */
+export const commands: readonly string[] = ["post", "prove", "dialect"];
+export const dialectCommands: readonly string[] = ["list", "show", "check"];
+
+/** Codes of the end, for the foot of a help page. */
+const exitCodes =
+  "Exit code 0: no error. 1: errors in the program. 2: job, dialect, file or usage is invalid. 3: a fault of tapewright.";
+
+/** Examples for the foot of a help page: the command line, and below it what it does. */
+export function examples(...pairs: readonly (readonly [command: string, meaning: string])[]): string {
+  const lines = pairs.flatMap(([command, meaning]) => [`  tapewright ${command}`, `      ${meaning}`]);
+  return ["Examples:", ...lines, "", exitCodes].join("\n");
+}
+
+/** Values of `reportOptions` as yargs gives them. */
+export interface ReportArguments {
+  readonly report: string;
+  readonly quiet?: boolean | undefined;
+  readonly noColor?: boolean | undefined;
+}
+
+/** Values of `dialectOptions`. */
+export interface DialectArguments extends ReportArguments {
+  readonly dialect: string;
+  readonly noCache?: boolean | undefined;
+}
+
+/** Values of `programOptions`. */
+export interface ProgramArguments extends DialectArguments {
+  readonly only?: string | undefined;
+  readonly from?: string | undefined;
+  readonly spindleHolds?: string | undefined;
+  readonly setup?: string | undefined;
+}

@@ -1,0 +1,47 @@
+import type { Argv, CommandModule } from "yargs";
+import type { ProgramArguments } from "./options.ts";
+import { dialectOptions, examples, outputOption, programOptions, reportOptions } from "./options.ts";
+
+export interface PostArguments extends ProgramArguments {
+  readonly input: string;
+  readonly output?: string | undefined;
+}
+
+const footer = `Nothing is written unless it was read back and proved equal to the job.
+
+A set-up file is JSON; each part of it may be left out:
+  { "units": "mm", "workOffsets": { "1": [X, Y, Z] }, "lengths": { "TOOL": L },
+    "rack": [TOOL, ...], "spindleHolds": TOOL }
+
+${examples(
+  [
+    "post plate.json -d router.dialect.yaml",
+    "writes plate.tap beside the job, or what its dialect calls programs",
+  ],
+  ["post plate.json -d router.dialect.yaml -o -", "prints the program"],
+  ["post plate.json -d router.dialect.yaml --from op40", "the rest of it, from op40 on"],
+)}`;
+
+/** `tapewright post`: its arguments and help; the work itself is loaded when it is asked for. */
+export function postCommand(end: (code: number) => void): CommandModule<object, PostArguments> {
+  return {
+    command: "post <input>",
+    describe: "make the program of a job, and prove it",
+    builder: (yargs: Argv) =>
+      yargs
+        .positional("input", {
+          type: "string",
+          demandOption: true,
+          describe: "a job, .json; - is standard input",
+        })
+        .options(dialectOptions)
+        .options(outputOption)
+        .options(programOptions)
+        .options(reportOptions)
+        .epilogue(footer) as Argv<PostArguments>,
+    handler: async (args) => {
+      const { runPost } = await import("../run-post.ts");
+      end(await runPost(args));
+    },
+  };
+}

@@ -1,0 +1,39 @@
+import type { Argv, CommandModule } from "yargs";
+import type { ProgramArguments } from "./options.ts";
+import { againstOption, dialectOptions, examples, programOptions, reportOptions } from "./options.ts";
+
+export interface ProveArguments extends ProgramArguments {
+  readonly program: string;
+  readonly against?: string | undefined;
+}
+
+const footer = `With --against, state the same --only, --from, --spindle-holds and --setup as for post.
+
+${examples(
+  ["prove plate.tap -d router.dialect.yaml", "what is wrong with it, block by block"],
+  ["prove plate.tap -d router.dialect.yaml --against plate.json", "whether it means this job"],
+)}`;
+
+/** `tapewright prove`: its arguments and help; the work itself is loaded when it is asked for. */
+export function proveCommand(end: (code: number) => void): CommandModule<object, ProveArguments> {
+  return {
+    command: "prove <program>",
+    describe: "read any program, check it, and compare it with a job",
+    builder: (yargs: Argv) =>
+      yargs
+        .positional("program", {
+          type: "string",
+          demandOption: true,
+          describe: "a program; - is standard input",
+        })
+        .options(dialectOptions)
+        .options(againstOption)
+        .options(programOptions)
+        .options(reportOptions)
+        .epilogue(footer) as Argv<ProveArguments>,
+    handler: async (args) => {
+      const { runProve } = await import("../run-prove.ts");
+      end(await runProve(args));
+    },
+  };
+}

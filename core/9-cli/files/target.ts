@@ -1,0 +1,94 @@
+import type { Stats } from "node:fs";
+import { accessSync, constants, lstatSync, readlinkSync, statSync } from "node:fs";
+import { basename, dirname, resolve } from "node:path";
+import type { Finding } from "#base";
+import type { Input } from "./input.ts";
+import { standardStream } from "./input.ts";
+import { carry, fileFinding, isSystemError, outputFinding } from "./world.ts";
+
+/** Where a program goes. */
+export type Target =
+  | {
+      readonly kind: "file";
+      /** Path as the user knows it. */
+      readonly shown: string;
+      /** The same with links followed: what is replaced. */
+      readonly path: string;
+      /** Permissions of the file that is replaced; undefined where there is none. */
+      readonly mode: number | undefined;
+    }
+  | {
+      readonly kind: "stream";
+      readonly shown: string;
+      /** Undefined: standard output. */ readonly path: string | undefined;
+    };
+
+/** A file that must not be replaced. */
+export type Protected = Pick<Input, "role"> & {
+  readonly identity: Pick<Input["identity"], "device" | "inode">;
+};
+
+/** Links followed from one name before it counts as a circle. */
+const mostLinks = 40;
+
+/**
+ * Finds out where a program goes before anything is worked out, and whether it may.
+ *
+ * @param inputs files that the program must not replace
+ * @throws a carried finding: a folder, no right, a missing folder, one of the inputs
+ */
+export function resolveTarget(output: string, inputs: readonly Protected[]): Target {
+  if (output === standardStream) return { kind: "stream", shown: "standard output", path: undefined };
+  try {
+    const path = followLinks(output);
+    const status = statSync(path, { throwIfNoEntry: false });
+    if (status) return existingTarget(output, path, status, inputs);
+    if (/[\\/]$/.test(output)) throw Object.assign(new Error(), { code: "ENOENT", syscall: "open" });
+    requireFolder(path);
+    return { kind: "file", shown: output, path, mode: undefined };
+  } catch (error) {
+    throw isSystemError(error) ? carry(outputFinding(output, error)) : error;
+  }
+}
+
+function existingTarget(shown: string, path: string, status: Stats, inputs: readonly Protected[]): Target {
+  if (status.isDirectory()) throw Object.assign(new Error(), { code: "EISDIR", syscall: "open" });
+  if (!status.isFile()) return { kind: "stream", shown, path };
+  const same = inputs.find(({ identity }) => identity.device === status.dev && identity.inode === status.ino);
+  if (same) throw carry(overwritesFinding(shown, same));
+  requireFolder(path);
+  // Renaming would replace a write-protected file, too; whoever protected it did not mean that.
+  accessSync(path, constants.W_OK);
+  return { kind: "file", shown, path, mode: status.mode & 0o7777 };
+}
+
+function requireFolder(path: string): void {
+  accessSync(dirname(path), constants.W_OK | constants.X_OK);
+}
+
+/** The path that a link, and what it links to, ends at; the last one need not exist. */
+function followLinks(path: string): string {
+  let current = resolve(path);
+  for (let links = 0; links < mostLinks; links++) {
+    if (!lstatSync(current, { throwIfNoEntry: false })?.isSymbolicLink()) return current;
+    current = resolve(dirname(current), readlinkSync(current));
+  }
+  throw Object.assign(new Error(), { code: "ELOOP", syscall: "readlink" });
+}
+
+function overwritesFinding(shown: string, { role }: Protected): Finding {
+  return fileFinding(
+    "program/overwrites-input",
+    shown,
+    `The program would replace the ${role} file that it is made from.`,
+    "Name another file with --output FILE.",
+  );
+}
+
+/** `parts/plate.job.json` and "tap" -> `parts/plate.tap` */
+export function besideInput(input: string, extension: string): string {
+  const name = basename(input);
+  const stem = name.replace(/(\.job)?\.json$/i, "");
+  const bare = stem === name ? name.replace(/(?<=.)\.[^.]*$/, "") : stem;
+  return input.slice(0, input.length - name.length) + `${bare === "" ? name : bare}.${extension}`;
+}

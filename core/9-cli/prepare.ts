@@ -1,0 +1,62 @@
+import type { Finding } from "#base";
+import type { Reportable, Sources } from "#report";
+import { locate } from "#report";
+import type { DialectArguments, ProgramArguments } from "./commands/options.ts";
+import { loadDialect } from "./dialects/load.ts";
+import type { LoadedDialect } from "./dialects/loaded.ts";
+import { byteSource, openInput, readWhole } from "./files/input.ts";
+import { usageError } from "./usage.ts";
+import type { PlannedJob, ProgramOptions } from "./work/plan.ts";
+import { createDialectSources } from "./work/sources.ts";
+
+/** A result that is nothing but findings. */
+export function refusedResult(findings: readonly Finding[], sources: Sources = () => undefined): Reportable {
+  return { verdict: "refused", findings: locate(findings, sources), summary: { assumptions: [] } };
+}
+
+/** The dialect that a command names, or why it cannot be had. */
+export async function prepareDialect(args: DialectArguments): Promise<LoadedDialect | Reportable> {
+  const loaded = await loadDialect(args.dialect, args.noCache !== true);
+  return "refused" in loaded ? refusedResult(loaded.findings, createDialectSources(loaded.paths)) : loaded;
+}
+
+/**
+ * The job that a command names, with its set-up and options, or why it cannot be had.
+ *
+ * @throws a carried finding about a file, or a usage error
+ */
+export async function prepareJob(file: string, args: ProgramArguments): Promise<PlannedJob | Reportable> {
+  const options = programOptionsOf(args);
+  const input = await openInput("job", file);
+  if (args.setup === undefined) return { input, setup: undefined, options };
+  const setup = await openInput("set-up", args.setup);
+  const { readSetup } = await import("#dialect");
+  const findings: Finding[] = [];
+  const content = await readSetup({ file: setup.file, bytes: readWhole(setup) }, (finding) =>
+    findings.push(finding),
+  );
+  if (content !== undefined) return { input, setup: { input: setup, content }, options };
+  return refusedResult(findings, () => ({ file: setup.file, bytes: byteSource(setup) }));
+}
+
+function programOptionsOf({ only, from, spindleHolds }: ProgramArguments): ProgramOptions {
+  return {
+    only: only === undefined ? undefined : idList(only),
+    from,
+    spindleHolds: spindleHolds === undefined ? undefined : heldTool(spindleHolds),
+  };
+}
+
+function idList(text: string): string[] {
+  const ids = text.split(",").map((id) => id.trim());
+  if (ids.includes(""))
+    throw usageError("--only lists the ids of operations with commas between, such as op10,op20.");
+  return ids;
+}
+
+function heldTool(text: string): number | "none" {
+  if (text === "none") return "none";
+  const tool = Number(text);
+  if (/^[0-9]+$/.test(text) && Number.isSafeInteger(tool) && tool > 0) return tool;
+  throw usageError(`--spindle-holds is the number of a tool, or none, and not ${text}.`);
+}

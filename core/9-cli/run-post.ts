@@ -1,0 +1,86 @@
+import { statSync } from "node:fs";
+import type { Reportable } from "#report";
+import { programText } from "#report";
+import type { PostArguments } from "./commands/post.ts";
+import type { LoadedDialect } from "./dialects/loaded.ts";
+import { standardStream } from "./files/input.ts";
+import type { Protected } from "./files/target.ts";
+import { besideInput, resolveTarget } from "./files/target.ts";
+import { commit, discard, stage } from "./files/staged.ts";
+import { isCarried } from "./files/world.ts";
+import { reportOptionsOf, show } from "./output.ts";
+import { prepareDialect, prepareJob, refusedResult } from "./prepare.ts";
+import { perform } from "./work/perform.ts";
+import type { Work } from "./work/perform.ts";
+import type { PlannedJob, PostPlan } from "./work/plan.ts";
+import { createProgressBar } from "./work/progress.ts";
+import { tidyOnSignal } from "./work/signals.ts";
+
+/** `tapewright post`: a job in, a proved program out, or the reasons why not. Gives the exit code. */
+export async function runPost(args: PostArguments): Promise<number> {
+  const result = await post(args);
+  return show(result, reportOptionsOf(args), {
+    programOnOutput: outputName(args) === standardStream,
+    text: programText,
+    findingsAreResult: false,
+  });
+}
+
+async function post(args: PostArguments): Promise<Reportable> {
+  const prepared = await prepareDialect(args);
+  if ("verdict" in prepared) return prepared;
+  try {
+    const job = await prepareJob(args.input, args);
+    if ("verdict" in job) return job;
+    const output = outputName(args) ?? besideInput(args.input, prepared.dialect.format.extension);
+    const target = resolveTarget(output, protectedFiles(job, prepared));
+    return await produce({ kind: "post", dialect: prepared, job, staged: stage(target) });
+  } catch (error) {
+    if (!isCarried(error)) throw error;
+    return refusedResult([error.finding]);
+  }
+}
+
+/** Does the work, and releases the program if it is proved; in every other case nothing of it is left. */
+async function produce(plan: PostPlan): Promise<Reportable> {
+  const { staged } = plan;
+  const running: { work?: Work } = {};
+  const tidy = async (): Promise<void> => {
+    await running.work?.stop();
+    discard(staged);
+  };
+  return tidyOnSignal(tidy, async () => {
+    const bar = createProgressBar("posting");
+    try {
+      running.work = perform(plan, bar.show);
+      const { result, proof } = await running.work.computed;
+      bar.end();
+      await pendingSignals();
+      if (proof === undefined || result.verdict !== "proved") return result;
+      commit(staged, proof);
+      return { ...result, output: staged.target.shown };
+    } finally {
+      bar.end();
+      discard(staged);
+    }
+  });
+}
+
+/** A signal that came while this thread was busy is delivered in here, before anything is released. */
+function pendingSignals(): Promise<void> {
+  return new Promise((resolve) => setImmediate(resolve));
+}
+
+/** Undefined: beside the input. */
+function outputName({ input, output }: PostArguments): string | undefined {
+  return output ?? (input === standardStream ? standardStream : undefined);
+}
+
+/** What the program must not replace: what it is made from. */
+function protectedFiles({ input, setup }: PlannedJob, { paths }: LoadedDialect): Protected[] {
+  const dialects = Object.values(paths).flatMap((path) => {
+    const status = statSync(path, { throwIfNoEntry: false });
+    return status ? [{ role: "dialect" as const, identity: { device: status.dev, inode: status.ino } }] : [];
+  });
+  return [input, ...(setup ? [setup.input] : []), ...dialects];
+}

@@ -1,0 +1,42 @@
+import { readFileSync } from "node:fs";
+import { memorySource } from "#base";
+import type { Sources, SourceText } from "#report";
+import type { Input } from "../files/input.ts";
+import { byteSource } from "../files/input.ts";
+import { isSystemError } from "../files/world.ts";
+import type { Plan, PlannedJob } from "./plan.ts";
+
+/** Finds the text of a place among the inputs of a plan and the files of its dialect. */
+export function createSources(plan: Plan): Sources {
+  const job: PlannedJob | undefined = plan.kind === "post" ? plan.job : plan.against;
+  const inputs: Readonly<Record<string, Input | undefined>> = {
+    job: job?.input,
+    setup: job?.setup?.input,
+    program: plan.kind === "prove" ? plan.program : undefined,
+  };
+  const dialect = createDialectSources(plan.dialect.paths);
+  return (source, file) => {
+    const input = inputs[source];
+    return input ? { file: input.file, bytes: byteSource(input) } : dialect(source, file);
+  };
+}
+
+/** Finds the text of a dialect file of the chain; one that has gone since has no text. */
+export function createDialectSources(paths: Readonly<Record<string, string>>): Sources {
+  const known = new Map<string, SourceText | undefined>();
+  return (source, file) => {
+    if (source !== "dialect" || file === undefined) return undefined;
+    if (!known.has(file)) known.set(file, readText(file, paths[file]));
+    return known.get(file);
+  };
+}
+
+function readText(file: string, path: string | undefined): SourceText | undefined {
+  if (path === undefined) return undefined;
+  try {
+    return { file, bytes: memorySource(new Uint8Array(readFileSync(path))) };
+  } catch (error) {
+    if (isSystemError(error)) return undefined;
+    throw error;
+  }
+}

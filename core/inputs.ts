@@ -1,0 +1,63 @@
+import type { ByteSource, Finding, UnitSystem } from "#base";
+import type { Dialect } from "#dialect";
+import type { Emitter } from "#emit";
+import type { Proof } from "#prove";
+import type { Summary, Verdict } from "#report";
+import type { Setup } from "#sequence";
+
+/** A running hash: SHA-256, handed in because the core runs without Node. */
+export interface Digest {
+  update(chunk: Uint8Array): void;
+  /** Hexadecimal; called once, at the end. */
+  hex(): string;
+}
+
+/** Options that change a program. */
+export interface ProgramOptions {
+  /** Ids of the operations to post; all where it is absent. */
+  readonly only?: readonly string[];
+  /** Id of the operation to begin with. */
+  readonly from?: string;
+  /** Tool in the spindle at the start; unknown where it is absent. */
+  readonly spindleHolds?: number | "none";
+}
+
+/** A job and what belongs to it. */
+export interface JobInput {
+  readonly source: ByteSource;
+  readonly setup?: Setup;
+  readonly options: ProgramOptions;
+}
+
+/** What both ways need. */
+export interface Means {
+  readonly dialect: Dialect;
+  /** Compiled from the dialect's format. */
+  readonly emitter: Emitter;
+  readonly createDigest: () => Digest;
+  /** Called now and then with the bytes of the input that are done, and all of them. */
+  readonly progress?: (done: number, total: number) => void;
+}
+
+/** Post a job. */
+export interface PostInput extends JobInput, Means {
+  /** Where the text goes while it is being proved; it is not to be used before there is a proof. */
+  readonly sink: { write(chunk: Uint8Array): void };
+}
+
+/** Read a program, and compare it with a job if there is one. */
+export interface ProveInput extends Means {
+  readonly program: ByteSource;
+  readonly against?: JobInput;
+  /** Units of the program, where neither it nor the dialect has words for them and there is no job. */
+  readonly units?: UnitSystem;
+}
+
+/** What came of it. */
+export interface Outcome {
+  readonly verdict: Verdict;
+  readonly findings: readonly Finding[];
+  /** Present exactly where the verdict is "proved". */
+  readonly proof?: Proof;
+  readonly summary: Summary;
+}

@@ -1,0 +1,161 @@
+import type { Batch, ByteSource, JobFacts, MachineFacts, Report, UnitSystem } from "#base";
+import type { Job, Operation } from "#job";
+import { chooseOperations, readJob, readMoves } from "#job";
+import { lower, onProgramGrid, programUnits } from "#lower";
+import type { Gathering, Summary } from "#report";
+import { assumptions, toolsUsed } from "#report";
+import { planJobFacts, sequence } from "#sequence";
+import type { Setup } from "#sequence";
+import type { Digest, JobInput, Means } from "./inputs.ts";
+
+/** A job made ready for one dialect: what is posted, in which units, and what guard and report know of it. */
+export interface Undertaking {
+  readonly job: Job;
+  readonly operations: readonly Operation[];
+  readonly units: UnitSystem;
+  /** On the grid of the program. */
+  readonly machine: MachineFacts;
+  readonly facts: JobFacts;
+  /** The sequence, lowered and put in order; pulled once. */
+  readonly batches: () => Iterable<Batch>;
+  readonly summary: () => Summary;
+}
+
+const emptySetup: Setup = { workOffsets: [], lengths: {}, rack: undefined, spindleHolds: undefined };
+
+/** Reads the head of a job and plans it; undefined where the head has errors, which are in the gathering. */
+export function undertake(input: JobInput, means: Means, findings: Gathering): Undertaking | undefined {
+  const { capabilities, machine: declared, workZero } = means.dialect;
+  const jobReport = findings.reportOf("job");
+  const job = readJob(input.source, jobReport);
+  if (!job) return undefined;
+  const operations = chooseOperations(job, input.options, jobReport);
+  if (findings.failedBy("job")) return undefined;
+  const units = programUnits(job, capabilities, findings.reportOf("lower"));
+  const machine = onProgramGrid(declared, capabilities, units);
+  const indexes = operations.map((operation) => job.operations.indexOf(operation));
+  const common = { job, operations: indexes, capabilities, machine, units };
+  const facts = planJobFacts({ ...common, setup: setupOf(input), workZero }, findings.reportOf("sequence"));
+  const counts = { moves: 0, dropped: 0 };
+  const batches = (): Iterable<Batch> => {
+    const moves = (operation: Operation) => followed(readMoves(input.source, job, operation, jobReport), means, input.source);
+    const lowered = lower({ ...common, operations, moves, report: findings.reportOf("lower"), summary: counts });
+    const request = { ...common, facts, airCut: false, cleanText: (text: string) => means.emitter.cleanText(text) };
+    return sequence(lowered, request, findings.reportOf("sequence"));
+  };
+  const summary = (): Summary => ({
+    moves: counts.moves,
+    tools: toolsUsed(operations),
+    units,
+    assumptions: assumptions({ job, operations, machine, facts }),
+  });
+  return { job, operations, units, machine, facts, batches, summary };
+}
+
+/** What is known of a job when there is none: a program from elsewhere. */
+export const noJobFacts: JobFacts = {
+  known: false,
+  tools: [],
+  stock: undefined,
+  fixtures: [],
+  clearance: undefined,
+  workOffsets: [],
+  spindleHolds: undefined,
+  rack: [],
+};
+
+/** The set-up with what the command line says of it. */
+function setupOf({ setup = emptySetup, options }: JobInput): Setup {
+  if (options.spindleHolds === undefined) return setup;
+  return { ...setup, spindleHolds: options.spindleHolds === "none" ? 0 : options.spindleHolds };
+}
+
+/** Says with each batch how far the job is read. */
+function* followed<B extends Batch<unknown>>(batches: Iterable<B>, means: Means, source: ByteSource): Generator<B> {
+  for (const batch of batches) {
+    if (batch.count > 0) means.progress?.(batch.source[batch.count - 1], source.size);
+    yield batch;
+  }
+}
+
+/** Comment lines at the head of a program: what it is, for which controller, and what it takes for granted. */
+export function headerOf({ job, operations, units, summary }: Undertaking & { summary: () => Summary }, means: Means): string[] {
+  const { longest } = means.dialect.format.comments;
+  const first = operations[0]?.id ?? "";
+  const last = operations.at(-1)?.id ?? "";
+  return [
+    job.program.name ?? job.name,
+    `For ${means.dialect.name}, in ${units === "mm" ? "millimetres" : "inches"}, ${first === last ? first : `${first} to ${last}`}`,
+    ...summary().assumptions,
+    "Prove out above the work, hand on feed hold",
+  ].flatMap((line) => folded(line, longest));
+}
+
+/** A line in pieces of at most so many characters, cut between words where it can be. */
+function folded(line: string, longest: number): string[] {
+  const pieces: string[] = [];
+  let rest = line;
+  while (rest.length > longest && longest > 0) {
+    const at = rest.lastIndexOf(" ", longest);
+    const cut = at > 0 ? at : longest;
+    pieces.push(rest.slice(0, cut).trimEnd());
+    rest = rest.slice(cut).trimStart();
+  }
+  return [...pieces, rest];
+}
+
+/** Bytes of a source, in chunks that are each valid until the next is pulled. */
+export function* chunksOf(source: ByteSource, passing: (chunk: Uint8Array, done: number) => void = () => undefined): Generator<Uint8Array> {
+  const window = new Uint8Array(1 << 16);
+  for (let offset = 0; offset < source.size; ) {
+    const length = source.read(offset, window);
+    if (length === 0) return;
+    offset += length;
+    const chunk = window.subarray(0, length);
+    passing(chunk, offset);
+    yield chunk;
+  }
+}
+
+/** Hash of all that decides a program: the job's bytes, the dialect, the set-up and the options. */
+export function hashFacts(input: JobInput, means: Means): string {
+  const digest: Digest = means.createDigest();
+  const { format, capabilities, machine, workZero } = means.dialect;
+  const decided = { format, capabilities, machine, workZero, setup: input.setup, options: input.options };
+  // JSON has no infinity: it is told apart from `null` by its name.
+  const plain = JSON.stringify(decided, (_key, value: unknown) => (value === Infinity ? "Infinity" : value));
+  digest.update(new TextEncoder().encode(plain));
+  for (const chunk of chunksOf(input.source)) digest.update(chunk);
+  return digest.hex();
+}
+
+/** Errors at which a run ends: enough to work on. */
+const enoughErrors = 100;
+
+/** Guards a sequence on its way and keeps copies of it; hands on nothing once there is an error, but goes on gathering. */
+export function* guarded(batches: Iterable<Batch>, taps: { guard: (batch: Batch) => void; keep: (batch: Batch) => void; end: () => void }, findings: Gathering): Generator<Batch> {
+  for (const batch of batches) {
+    if (batch.count > 0) taps.guard(batch);
+    if (findings.errors() >= enoughErrors) return;
+    if (findings.failedBy("guard")) continue;
+    taps.keep(batch);
+    yield batch;
+  }
+  taps.end();
+}
+
+/** Passes what was read to the guard. */
+export function* watched(batches: Iterable<Batch>, guard: { accept(batch: Batch): void; end(): void }): Generator<Batch> {
+  for (const batch of batches) {
+    guard.accept(batch);
+    yield batch;
+  }
+  guard.end();
+}
+
+/** A report that lets errors through alone: the second guard would repeat the notes and warnings of the first. */
+export function errorsOnly(report: Report): Report {
+  return (finding) => {
+    if (finding.severity === "error") report(finding);
+  };
+}

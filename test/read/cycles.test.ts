@@ -1,0 +1,174 @@
+import { describe, expect, test } from "vitest";
+import type { Format } from "#dialect";
+import { format } from "./formats.ts";
+import { formatWith, readBlocks } from "./support.ts";
+
+const at = "G0 X0 Y0 Z20\n";
+
+function drill(blocks: string, change: Partial<NonNullable<Format["cycles"]>> = {}): { lines: string[]; rules: string[] } {
+  const cycles = format.cycles && { ...format.cycles, ...change };
+  const { lines, rules } = readBlocks(at + blocks, { format: formatWith({ cycles }) });
+  return { lines: lines.slice(1), rules };
+}
+
+const define = (cycle: string, level: number, between: string, peck = 0, dwell = 0): string =>
+  `cycle-definition cycle=${cycle} depth=-50000000 retract=20000000 level=${level} between=${between} peck=${peck} dwell=${dwell}`;
+
+describe("the cycles of NISTIR 6556 3.5.16, and G73 G74 of later controllers (from memory)", () => {
+  test.each([
+    ["G81", "drill", "", 0, 0],
+    ["G82", "dwell", "P0.5", 0, 500_000],
+    ["G83", "peck", "Q1.5", 15_000_000, 0],
+    ["G73", "chip-break", "Q1.5", 15_000_000, 0],
+    ["G84", "tap", "", 0, 0],
+    ["G74", "tap-left", "", 0, 0],
+    ["G85", "ream", "", 0, 0],
+    ["G86", "bore-stop", "P1", 0, 1_000_000],
+    ["G88", "bore-manual", "P1", 0, 1_000_000],
+    ["G89", "bore-dwell", "P1", 0, 1_000_000],
+  ])("%s is %s", (code, cycle, words, peck, dwell) => {
+    const { lines, rules } = drill(`${code} G99 X1 Y2 Z-5 R2 ${words} F100`.replace("  ", " "));
+    expect(lines).toEqual([define(cycle, 20_000_000, "retract", peck, dwell), "hole x1 y2 z2 f100"]);
+    expect(rules.filter((rule) => rule !== "block/word-order")).toEqual([]);
+  });
+});
+
+describe("a series", () => {
+  test("later holes need only positions, and the cancel code ends it", () => {
+    const { lines, rules } = drill("G99 G81 X1 Y2 Z-5 R2 F100\nX3\nY4\nG80");
+    expect(rules).toEqual([]);
+    expect(lines).toEqual([
+      define("drill", 20_000_000, "retract"),
+      "hole x1 y2 z2 f100",
+      "hole x3 y2 z2 f100",
+      "hole x3 y4 z2 f100",
+      "cycle value=off",
+    ]);
+  });
+
+  test("initial level: Z before the first hole of the series, also behind a change of the cycle", () => {
+    const { lines, rules } = drill("G98 G81 X1 Y2 Z-5 R2 F100\nG99 X2\nG98 G85 X3 Z-5 R2");
+    expect(rules).toEqual([]);
+    expect(lines).toEqual([
+      define("drill", 200_000_000, "initial"),
+      "hole x1 y2 z20 f100",
+      define("drill", 20_000_000, "retract"),
+      "hole x2 y2 z2 f100",
+      define("ream", 200_000_000, "initial"),
+      "hole x3 y2 z20 f100",
+    ]);
+  });
+
+  test("below the retract level it rises first; the initial level is then the retract level", () => {
+    const { lines } = drill("Z0\nG98 G81 X1 Y2 Z-5 R2 F100");
+    expect(lines.slice(1)).toEqual(["rapid x0 y0 z2", define("drill", 20_000_000, "initial"), "hole x1 y2 z2 f100"]);
+  });
+
+  test("numbers are kept while the same cycle repeats, also if its code is said again", () => {
+    const { lines, rules } = drill("G99 G83 X1 Y2 Z-5 R2 Q1 F100\nG83 X2\nG83 X3 Z-6");
+    expect(rules).toEqual([]);
+    expect(lines.filter((line) => line.startsWith("cycle-definition"))).toHaveLength(2);
+  });
+
+  test("another cycle forgets them", () => {
+    const { rules } = drill("G99 G81 X1 Y2 Z-5 R2 F100\nG82 X2 P1");
+    expect(rules).toEqual(["read/word-missing", "read/word-missing"]);
+  });
+
+  test("a motion code ends it, and that is handed on as the end of the cycle", () => {
+    const { lines, rules } = drill("G99 G81 X1 Y2 Z-5 R2 F100\nG0 Z20");
+    expect(rules).toEqual([]);
+    expect(lines.slice(-2)).toEqual(["cycle value=off", "rapid x1 y2 z20"]);
+  });
+
+  test("unless the dialect ends cycles by the cancel code alone", () => {
+    expect(drill("G99 G81 X1 Y2 Z-5 R2 F100\nG0 Z20", { endedBy: "cancel-code" }).rules).toEqual(["read/cycle"]);
+  });
+
+  test("a hole at the place where the tool is", () => {
+    expect(drill("G99 G81 Z-5 R2 F100").lines.at(-1)).toBe("hole x0 y0 z2 f100");
+  });
+});
+
+describe("levels", () => {
+  test("incremental words: X and Y from where the tool is, R from the level, Z from R", () => {
+    const { lines, rules } = drill("G91\nG98 G81 X1 Y2 Z-7 R-18 F100\nX1");
+    expect(rules).toEqual([]);
+    expect(lines.slice(1)).toEqual([
+      define("drill", 200_000_000, "initial"),
+      "hole x1 y2 z20 f100",
+      "hole x2 y2 z20 f100",
+    ]);
+  });
+
+  test("incremental words away from the initial level: controllers differ", () => {
+    expect(drill("G91\nG99 G81 X1 Y2 Z-7 R-18 F100\nX1").rules).toEqual(["read/cycle"]);
+  });
+
+  test("a dialect with relative levels counts from the initial level", () => {
+    const { lines, rules } = drill("G99 G81 X1 Y2 Z-7 R-18 F100\nX2", { levels: "relative" });
+    expect(rules).toEqual([]);
+    expect(lines).toEqual([define("drill", 20_000_000, "retract"), "hole x1 y2 z2 f100", "hole x2 y2 z2 f100"]);
+  });
+
+  test("a dialect without return words", () => {
+    const cycleReturn = { initial: null, retract: null };
+    for (const [levelWithout, z] of [["retract", 2], ["initial", 20]] as const) {
+      const cycles = format.cycles && { ...format.cycles, levelWithout };
+      const without = formatWith({ cycles, codes: { ...format.codes, cycleReturn } });
+      const { lines } = readBlocks(`${at}G81 X1 Y2 Z-5 R2 F100`, { format: without });
+      expect(lines.at(-1)).toBe(`hole x1 y2 z${z} f100`);
+    }
+  });
+});
+
+describe("repeats: the L word", () => {
+  test("incremental: each a step further", () => {
+    const { lines, rules } = drill("G91\nG98 G81 X4 Y5 Z-7 R-18 L3 F100");
+    expect(rules).toEqual([]);
+    expect(lines.slice(2)).toEqual(["hole x4 y5 z20 f100", "hole x8 y10 z20 f100", "hole x12 y15 z20 f100"]);
+  });
+
+  test("absolute: in the same place", () => {
+    expect(drill("G99 G81 X4 Y5 Z-5 R2 L2 F100").lines.slice(1)).toEqual(["hole x4 y5 z2 f100", "hole x4 y5 z2 f100"]);
+  });
+
+  test("more than a batch holds", () => {
+    expect(drill("G99 G81 X4 Y5 Z-5 R2 L10000 F100").lines).toHaveLength(10_001);
+  });
+
+  test("0 is none", () => {
+    expect(drill("G99 G81 X4 Y5 Z-5 R2 L0 F100").rules).toEqual(["read/number"]);
+  });
+});
+
+describe("what is no hole", () => {
+  test.each([
+    ["no axis words", "G99 G81 X1 Z-5 R2 F100\nG81 R2", "read/cycle"],
+    ["the bottom above the retract level", "G81 X1 Z5 R2 F100", "read/cycle"],
+    ["a peck of 0", "G83 X1 Z-5 R2 Q0 F100", "read/cycle"],
+    ["a dwell below 0", "G82 X1 Z-5 R2 P-1 F100", "read/cycle"],
+    ["a rotary word", "G81 X1 Z-5 A1 R2 F100", "read/cycle"],
+    ["another plane", "G18 G81 X1 Z-5 R2 F100", "read/cycle"],
+    ["compensation", "G41 D1\nG81 X1 Z-5 R2 F100", "read/cycle"],
+    ["inverse time", "G93 G81 X1 Z-5 R2 F100", "read/cycle"],
+    ["no retract level", "G81 X1 Z-5 F100", "read/word-missing"],
+    ["no depth", "G81 X1 R2 F100", "read/word-missing"],
+    ["no peck", "G83 X1 Z-5 R2 F100", "read/word-missing"],
+    ["no dwell", "G82 X1 Z-5 R2 F100", "read/word-missing"],
+    ["a peck that the cycle does not have", "G81 X1 Z-5 R2 Q1 F100", "read/unused-word"],
+    ["axis words with the cancel code", "G80 X1", "read/cycle"],
+  ])("%s", (_name, blocks, rule) => {
+    expect(drill(blocks).rules).toEqual([rule]);
+  });
+
+  test("behind the cancel code no motion word is in force", () => {
+    expect(drill("G80\nX1").rules).toEqual(["read/word-missing"]);
+  });
+
+  test("a place or a level that is not known", () => {
+    expect(readBlocks("G0 X0 Z20\nG81 X1 Z-5 R2 F100").rules).toEqual(["read/position"]);
+    expect(readBlocks("G0 X0 Y0\nG98 G81 X1 Z-5 R2 F100").rules).toEqual(["read/position"]);
+    expect(readBlocks("G0 X0 Y0\nG99 G81 X1 Z-5 R2 F100").rules).toEqual([]);
+  });
+});
