@@ -1,42 +1,42 @@
 import type { Finding, Severity } from "#base";
 
-/** Every rule of this stage with what it demands, for the list of rules. */
-export const rules = {
-  "job/json": "The job is one JSON value as RFC 8259 has it.",
-  "job/encoding": "The job is UTF-8 without a byte order mark; text holds no half surrogate pairs.",
-  "job/limit": "The job stays inside the bounds of the reader: text, nesting, the part outside of `moves`.",
-  "job/version": "The job states a version of the format that the reader knows.",
-  "job/type": "Each value has the type that its key asks for.",
-  "job/unknown-key": "Each key is one of the format, and stands where the format has it.",
-  "job/repeated-key": "No key stands twice in one object.",
-  "job/missing-key": "No key that the format demands is left out.",
-  "job/number": "Numbers are finite.",
-  "job/range": "Numbers are inside their range.",
-  "job/value": "A word is one of those its key allows.",
-  "job/list": "Lists have the number of elements that the format asks for, and none is empty.",
-  "job/move": "Each move is of one kind.",
-  "job/axes": "A rapid or line names at least one axis.",
-  "job/box": "The least corner of a box is below its greatest in each axis.",
-  "job/tool": "What a tool states agrees with itself.",
-  "job/tool-undefined": "An operation uses a tool that the job defines.",
-  "job/unique": "Tool numbers and operation ids are unique.",
-  "job/spindle": "A spindle is stated with a tool that turns, and only there; a change of speed needs one.",
-  "job/first-move": "The first motion of an operation is a rapid that names x and y.",
-  "job/arc-radius": "Start and end of an arc are equally far from its centre, within 0.005 mm or 0.1 %.",
-  "job/holes": "Holes have depth < top <= retract, and are used where cycles can work.",
-  "job/tap": "A tapped hole agrees with the tool and the speed.",
-  "job/feed": "Each line, arc and hole has a feed.",
-  "job/path": "A path is not used under inverse-time feed.",
-  "job/rotary": "Linear and rotary axes move together under inverse-time feed only.",
-  "job/compensation": "Compensation is off before holes, pauses and the end of the operation, and stays in the XY plane.",
-  "job/pause": "A pause stands at or above clearance.",
-  "job/more": "Reading stops after many findings.",
-  "limit/tool": "The spindle turns in the direction that the tool cuts in.",
-  "offset/shared": "Two tools do not share a length offset.",
-} as const;
+/** Every rule of this stage; what each demands stands in the catalogue of rules. */
+export const rules = [
+  "job/json",
+  "job/encoding",
+  "job/limit",
+  "job/version",
+  "job/type",
+  "job/unknown-key",
+  "job/repeated-key",
+  "job/missing-key",
+  "job/number",
+  "job/range",
+  "job/value",
+  "job/list",
+  "job/move",
+  "job/axes",
+  "job/box",
+  "job/tool",
+  "job/tool-undefined",
+  "job/unique",
+  "job/spindle",
+  "job/first-move",
+  "job/arc-radius",
+  "job/holes",
+  "job/tap",
+  "job/feed",
+  "job/path",
+  "job/rotary",
+  "job/compensation",
+  "job/pause",
+  "job/more",
+  "limit/tool",
+  "offset/shared",
+] as const;
 
 /** A rule of this stage. */
-export type JobRule = keyof typeof rules;
+export type JobRule = (typeof rules)[number];
 
 function finding(severity: Severity, rule: JobRule, offset: number, message: string, fix: string): Finding {
   return { rule, severity, message, place: { source: "job", offset }, fix };
@@ -55,19 +55,39 @@ export function listed(words: readonly string[], joint = "or"): string {
 /* The text itself. */
 
 export const notJson = (offset: number, wanted: string, found: string): Finding =>
-  error("job/json", offset, `${wanted} was expected here, but ${found} stands.`, "Correct the JSON at this place.");
+  error(
+    "job/json",
+    offset,
+    `${wanted} was expected here, but ${found} stands.`,
+    "Correct the JSON at this place.",
+  );
 
 export const cutShort = (offset: number, wanted: string): Finding =>
-  error("job/json", offset, `The job is cut short: it ends where ${wanted} was expected.`, "Write the job again.");
+  error(
+    "job/json",
+    offset,
+    `The job is cut short: it ends where ${wanted} was expected.`,
+    "Write the job again.",
+  );
 
 export const emptyJob = (): Finding =>
   error("job/json", 0, "The job is empty.", 'Give a job: a JSON object with the key "job".');
 
 export const notText = (offset: number): Finding =>
-  error("job/json", offset, "This is not a JSON text; it looks like binary data.", "Give the job as JSON in UTF-8.");
+  error(
+    "job/json",
+    offset,
+    "This is not a JSON text; it looks like binary data.",
+    "Give the job as JSON in UTF-8.",
+  );
 
 export const byteOrderMark = (): Finding =>
-  error("job/encoding", 0, "The job begins with a byte order mark.", "Save it as UTF-8 without a byte order mark.");
+  error(
+    "job/encoding",
+    0,
+    "The job begins with a byte order mark.",
+    "Save it as UTF-8 without a byte order mark.",
+  );
 
 export const otherEncoding = (): Finding =>
   error("job/encoding", 0, "The job is UTF-16 or UTF-32.", "Save it as UTF-8 without a byte order mark.");
@@ -76,10 +96,20 @@ export const notUtf8 = (offset: number): Finding =>
   error("job/encoding", offset, "These bytes are not UTF-8.", "Save the job as UTF-8.");
 
 export const halfSurrogate = (offset: number): Finding =>
-  error("job/encoding", offset, "This text holds one half of a surrogate pair.", "Write the whole character.");
+  error(
+    "job/encoding",
+    offset,
+    "This text holds one half of a surrogate pair.",
+    "Write the whole character.",
+  );
 
 export const overLimit = (offset: number, what: string, most: string): Finding =>
-  error("job/limit", offset, `${what} is larger than the reader accepts (${most}).`, `Keep it within ${most}.`);
+  error(
+    "job/limit",
+    offset,
+    `${what} is larger than the reader accepts (${most}).`,
+    `Keep it within ${most}.`,
+  );
 
 export const headTooLarge = (offset: number): Finding =>
   overLimit(offset, "The part of the job outside of `moves`", "4 MB");
@@ -96,7 +126,10 @@ export const unknownKey = (offset: number, key: string, owner: string, meant: st
   error(
     "job/unknown-key",
     offset,
-    `${owner} has no key \`${key}\`${meant === undefined ? "" : `; did you mean \`${meant}\`?`}`.replace(/[^?]$/, "$&."),
+    `${owner} has no key \`${key}\`${meant === undefined ? "" : `; did you mean \`${meant}\`?`}`.replace(
+      /[^?]$/,
+      "$&.",
+    ),
     meant === undefined ? `Leave \`${key}\` out.` : `Write \`${meant}\`.`,
   );
 
@@ -115,7 +148,12 @@ export const notFinite = (offset: number, key: string): Finding =>
 export const outOfRange = (offset: number, key: string, range: string): Finding =>
   error("job/range", offset, `${key} must be ${range}.`, `Write a number that is ${range}.`);
 
-export const wrongWord = (offset: number, key: string, allowed: readonly string[], meant: string | undefined): Finding =>
+export const wrongWord = (
+  offset: number,
+  key: string,
+  allowed: readonly string[],
+  meant: string | undefined,
+): Finding =>
   error(
     "job/value",
     offset,
@@ -135,10 +173,20 @@ export const repeatedElement = (offset: number, key: string): Finding =>
 /* What the head means. */
 
 export const boxInsideOut = (offset: number, box: string, axis: string): Finding =>
-  error("job/box", offset, `${box}: \`min\` is not below \`max\` in ${axis}.`, `Give min and max of ${axis} in order.`);
+  error(
+    "job/box",
+    offset,
+    `${box}: \`min\` is not below \`max\` in ${axis}.`,
+    `Give min and max of ${axis} in order.`,
+  );
 
 export const speedsInsideOut = (offset: number, tool: number): Finding =>
-  error("job/tool", offset, `Tool ${tool}: \`minRpm\` is above \`maxRpm\`.`, "Give least and greatest speed in order.");
+  error(
+    "job/tool",
+    offset,
+    `Tool ${tool}: \`minRpm\` is above \`maxRpm\`.`,
+    "Give least and greatest speed in order.",
+  );
 
 export const toolUndefined = (offset: number, tool: number, operation: string): Finding =>
   error(
@@ -152,7 +200,12 @@ export const toolTwice = (offset: number, number: number): Finding =>
   error("job/unique", offset, `Two tools have the number ${number}.`, "Give each tool a number of its own.");
 
 export const operationTwice = (offset: number, id: string): Finding =>
-  error("job/unique", offset, `Two operations have the id \`${id}\`.`, "Give each operation an id of its own.");
+  error(
+    "job/unique",
+    offset,
+    `Two operations have the id \`${id}\`.`,
+    "Give each operation an id of its own.",
+  );
 
 export const spindleMissing = (offset: number, operation: string, kind: string): Finding =>
   error(
@@ -186,7 +239,12 @@ export const perRevolutionStandstill = (offset: number, operation: string): Find
     "Feed per minute.",
   );
 
-export const handAgainstDirection = (offset: number, tool: number, hand: string, direction: string): Finding =>
+export const handAgainstDirection = (
+  offset: number,
+  tool: number,
+  hand: string,
+  direction: string,
+): Finding =>
   error(
     "limit/tool",
     offset,
@@ -274,7 +332,12 @@ export const noOwnFeed = (offset: number, what: string, why: string): Finding =>
   error("job/feed", offset, `${what} must state its own feed: ${why}.`, "State a feed here.");
 
 export const pathInverseTime = (offset: number): Finding =>
-  error("job/path", offset, "A path cannot be used under inverse-time feed.", "Write each point as a move of its own.");
+  error(
+    "job/path",
+    offset,
+    "A path cannot be used under inverse-time feed.",
+    "Write each point as a move of its own.",
+  );
 
 export const rotaryTogether = (offset: number): Finding =>
   error(
@@ -285,7 +348,12 @@ export const rotaryTogether = (offset: number): Finding =>
   );
 
 export const compensationOn = (offset: number, where: string): Finding =>
-  error("job/compensation", offset, `Compensation is still on ${where}.`, 'Switch it off before: { "comp": "off" }.');
+  error(
+    "job/compensation",
+    offset,
+    `Compensation is still on ${where}.`,
+    'Switch it off before: { "comp": "off" }.',
+  );
 
 export const pauseBelow = (offset: number): Finding =>
   error("job/pause", offset, "The pause stands below clearance.", "Go up to clearance first.");

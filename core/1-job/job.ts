@@ -57,7 +57,8 @@ export interface Operation {
   readonly id: string;
   readonly name: string;
   readonly tool: number;
-  readonly spindle: { /** Milli-rpm. */ readonly rpm: number; readonly direction: SpindleDirection } | undefined;
+  readonly spindle:
+    { /** Milli-rpm. */ readonly rpm: number; readonly direction: SpindleDirection } | undefined;
   /** Empty: off. */
   readonly coolant: readonly CoolantMedium[];
   readonly feedMode: FeedMode;

@@ -3,12 +3,15 @@ import { byteOrderMark, emptyJob, headTooLarge, notText, otherEncoding, wrongTyp
 import { checkHead } from "./head/check-head.ts";
 import { fitsSchema } from "./head/fits-schema.ts";
 import { toJob } from "./head/to-job.ts";
+import type { Tree } from "./head/tree.ts";
 import { readTree } from "./head/tree.ts";
 import type { Job } from "./job.ts";
 import type { JobSchema } from "./job-schema.generated.ts";
+import { readingSizes } from "./moves/reader.ts";
 import { readMoves } from "./read-moves.ts";
 import type { Scanner } from "./scan/scanner.ts";
 import { createScanner, ensure, fail, largestHead, offsetOf, peek, windowBytes } from "./scan/scanner.ts";
+import { walkValue } from "./scan/walk.ts";
 
 /**
  * Reads a job's head: everything but the moves, whose spans it keeps for `readMoves`. The source is read once, in
@@ -26,16 +29,43 @@ export function readJob(source: ByteSource, report: Report, window: number = win
     if (finding.severity === "error") errors++;
     report(finding);
   };
-  const scanner = createScanner(source, counted, { from: 0, to: Math.min(source.size, largestHead) }, window);
-  checkBeginning(scanner);
-  const tree = scanner.failed ? undefined : readTree(scanner);
+  const tree = readForm(source, counted, window);
   if (tree === undefined || !fitsSchema(tree, counted)) return undefined;
   const job = toJob(tree, tree.value as JobSchema, counted);
   checkHead(job, tree, counted);
   if (errors === 0) return job;
   // Nobody will read the moves of a job that is refused, so their findings are gathered here.
-  for (const operation of job.operations) for (const _ of readMoves(source, job, operation, report));
+  const sizes = { ...readingSizes, windowBytes: window };
+  for (const operation of job.operations) for (const _ of readMoves(source, job, operation, report, sizes));
   return undefined;
+}
+
+/** Reads the head as JSON; what is wrong with its form is reported. */
+function readForm(source: ByteSource, report: Report, window: number): Tree | undefined {
+  const findings: Finding[] = [];
+  const part = { from: 0, to: Math.min(source.size, largestHead) };
+  const scanner = createScanner(source, (finding) => findings.push(finding), part, window);
+  checkBeginning(scanner);
+  const tree = scanner.failed ? undefined : readTree(scanner);
+  const fault = scanner.failed ? findings.pop() : undefined;
+  findings.forEach(report);
+  if (fault) report(firstFault(source, window, fault));
+  return tree;
+}
+
+/**
+ * Where moves are gone over by their brackets alone, one that is missing shows only farther on, often at the very end.
+ * So a job whose form is broken is read once more, strictly.
+ */
+function firstFault(source: ByteSource, window: number, fault: Finding): Finding {
+  if (fault.rule !== "job/json") return fault;
+  const findings: Finding[] = [];
+  const part = { from: 0, to: fault.place?.offset ?? 0 };
+  const scanner = createScanner(source, (finding) => findings.push(finding), part, window);
+  walkValue(scanner, 0);
+  const first = findings.pop();
+  // At the fault that is known the text ends for this reading, which is no fault of its own.
+  return first === undefined || first.place?.offset === part.to ? fault : first;
 }
 
 /** Tells an empty file, another encoding and binary data from a job before anything else is read. */

@@ -34,7 +34,9 @@ type Target = { readonly shipped: string } | { readonly path: string };
 export function loadChain(dialect: string, loader: DialectLoader, report: Report): Chain | undefined {
   const links: ChainLink[] = [];
   const seen = new Set<string>();
-  let target: Target | undefined = loader.shipped.includes(dialect) ? { shipped: dialect } : { path: dialect };
+  let target: Target | undefined = loader.shipped.includes(dialect)
+    ? { shipped: dialect }
+    : { path: dialect };
   let from: Place | undefined;
   while (target !== undefined) {
     const found = open(target, loader, report, from);
@@ -63,7 +65,13 @@ function open(target: Target, loader: DialectLoader, report: Report, place?: Pla
   const hint = didYouMean(name, loader.shipped);
   const message = `There is no dialect file \`${name}\`.${hint}`;
   const fix = `Name a file, or a shipped dialect: ${loader.shipped.join(", ")}.`;
-  report({ rule: "dialect/file", severity: "error", message, fix, ...(place === undefined ? {} : { place }) });
+  report({
+    rule: "dialect/file",
+    severity: "error",
+    message,
+    fix,
+    ...(place === undefined ? {} : { place }),
+  });
   return undefined;
 }
 
@@ -85,7 +93,8 @@ function parentOf(
   const place: Place = { source: "dialect", file: link.file, offset: node.origin.offset };
   if (!/\.ya?ml$/.test(name)) return { target: { shipped: name }, place };
   if ("shipped" in at) return refusePath(name, place, "a shipped dialect extends shipped ones only", report);
-  const outside = name.split("/").some((part) => part === ".." || part === "." || part === "") || /[\\:~]/.test(name);
+  const outside =
+    name.split("/").some((part) => part === ".." || part === "." || part === "") || /[\\:~]/.test(name);
   if (outside) return refusePath(name, place, "it leaves the folder of this file", report);
   return { target: { path: folderOf(at.path) + name }, place };
 }

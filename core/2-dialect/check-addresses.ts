@@ -5,7 +5,11 @@ import { isNone, nodeAt } from "./tree.ts";
 
 /** Every letter that the dialect writes has its place in `blocks.order`; a word without a place would have no order. */
 export function checkAddresses(resolving: Resolving, format: Format): void {
-  const used = [...lettersOfKeys(resolving), ...lettersOfForms(resolving, format), ...lettersOfExtraCodes(format.extraCodes)];
+  const used = [
+    ...lettersOfKeys(resolving),
+    ...lettersOfForms(resolving, format),
+    ...lettersOfExtraCodes(format.extraCodes),
+  ];
   for (const { letter, key } of used) {
     if (format.order.includes(letter)) continue;
     const message = `The letter ${letter}, which \`${key}\` writes, has no place in \`blocks.order\`.`;
@@ -13,7 +17,12 @@ export function checkAddresses(resolving: Resolving, format: Format): void {
   }
   const first = format.order[0];
   if (format.blockNumber !== null && first !== "N") {
-    resolving.fail("dialect/order", "blocks.order", "Block numbers stand first in a block.", "Begin the order with N.");
+    resolving.fail(
+      "dialect/order",
+      "blocks.order",
+      "Block numbers stand first in a block.",
+      "Begin the order with N.",
+    );
   }
 }
 
@@ -63,5 +72,7 @@ function lettersOfForms({ tree }: Resolving, format: Format): UsedLetter[] {
 }
 
 function lettersOfExtraCodes(extraCodes: readonly ExtraCode[]): UsedLetter[] {
-  return extraCodes.flatMap(({ letter, words, key }) => [letter, ...Object.keys(words)].map((one) => ({ letter: one, key })));
+  return extraCodes.flatMap(({ letter, words, key }) =>
+    [letter, ...Object.keys(words)].map((one) => ({ letter: one, key })),
+  );
 }

@@ -12,7 +12,12 @@ export function checkGrids(resolving: Resolving): void {
   for (const { path, decimals, unit } of gridsOf(tree)) {
     if (decimals === undefined || unit === undefined || unit / 10 ** decimals >= 1) continue;
     const most = Math.floor(Math.log10(unit));
-    fail("dialect/grid", path, `\`${path}\` has ${decimals} decimals; at most ${most} have a meaning.`, `State ${most} or fewer.`);
+    fail(
+      "dialect/grid",
+      path,
+      `\`${path}\` has ${decimals} decimals; at most ${most} have a meaning.`,
+      `State ${most} or fewer.`,
+    );
   }
   for (const state of ["at-speed", "stopped", "released", "clamped", "air"]) {
     const path = `confirm.${state}.timeout`;
@@ -37,12 +42,13 @@ function gridsOf(tree: TreeNode): Grid[] {
     decimals: decimalsOf(tree, key),
     unit,
   });
-  const lengths = (["length", "arc-centre", "feed-per-minute", "feed-per-revolution"] as const).flatMap((key) =>
-    (["mm", "inch"] as const).map((units) => ({
-      path: `numbers.${key}.${units}`,
-      decimals: decimalsOf(tree, key, units),
-      unit: atomsPerUnit[units],
-    })),
+  const lengths = (["length", "arc-centre", "feed-per-minute", "feed-per-revolution"] as const).flatMap(
+    (key) =>
+      (["mm", "inch"] as const).map((units) => ({
+        path: `numbers.${key}.${units}`,
+        decimals: decimalsOf(tree, key, units),
+        unit: atomsPerUnit[units],
+      })),
   );
   return [
     ...lengths,

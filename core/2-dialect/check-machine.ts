@@ -6,7 +6,12 @@ type Fail = Resolving["fail"];
 /** Facts of the machine that contradict one another. */
 export function checkMachine({ fail }: Resolving, machine: MachineFacts): void {
   for (const [axis, [least, most]] of Object.entries(machine.travel)) {
-    if (least >= most) fail("dialect/machine", `machine.travel.${axis}`, `The travel of ${axis.toUpperCase()} ends where it begins, or below.`);
+    if (least >= most)
+      fail(
+        "dialect/machine",
+        `machine.travel.${axis}`,
+        `The travel of ${axis.toUpperCase()} ends where it begins, or below.`,
+      );
   }
   const { minRpm, maxRpm } = machine.spindle;
   if (minRpm !== undefined && maxRpm !== undefined && minRpm > maxRpm) {
@@ -23,7 +28,7 @@ export function checkMachine({ fail }: Resolving, machine: MachineFacts): void {
 }
 
 function checkBox(fail: Fail, path: string, { min, max }: Box): void {
-  if (min.some((least, index) => least >= max[index]!)) {
+  if (min.some((least, index) => least >= max[index])) {
     fail("dialect/machine", path, "Each number of `min` must be below that of `max`.");
   }
 }
@@ -31,7 +36,12 @@ function checkBox(fail: Fail, path: string, { min, max }: Box): void {
 function checkOutputs(fail: Fail, { outputs }: MachineFacts): void {
   for (const [index, { name, number }] of outputs.entries()) {
     const other = outputs.slice(0, index).find((before) => before.number === number);
-    if (other !== undefined) fail("dialect/machine", `machine.outputs.${name}.number`, `\`${other.name}\` is output ${number}, too.`);
+    if (other !== undefined)
+      fail(
+        "dialect/machine",
+        `machine.outputs.${name}.number`,
+        `\`${other.name}\` is output ${number}, too.`,
+      );
   }
 }
 
@@ -41,8 +51,14 @@ function checkRetract(fail: Fail, { retract, swap, lengthOffset, travel }: Machi
     fail("dialect/retract", "machine.retract.by", message, "Retract by machine-move or reference-return.");
   }
   if (retract?.by === "clearance" && lengthOffset?.cancelMoves === true) {
-    const message = "Cancelling the length offset moves Z, which is allowed at swap height alone, and a retract by clearance has none.";
-    fail("dialect/retract", "machine.length-offset.cancel-moves", message, "Retract by machine-move or reference-return.");
+    const message =
+      "Cancelling the length offset moves Z, which is allowed at swap height alone, and a retract by clearance has none.";
+    fail(
+      "dialect/retract",
+      "machine.length-offset.cancel-moves",
+      message,
+      "Retract by machine-move or reference-return.",
+    );
   }
   if (retract?.by === "machine-move" && outside(travel, "z", retract.z)) {
     fail("dialect/retract", "machine.retract.z", "The swap height is outside the travel of Z.");
@@ -63,29 +79,60 @@ function outside(travel: MachineFacts["travel"], axis: Axis, value: number): boo
 function checkRack(fail: Fail, machine: MachineFacts, rack: RackFacts): void {
   const path = "machine.rack";
   const { travel, retract } = machine;
-  if (rack.pocketZ >= rack.clearZ) fail("dialect/rack", `${path}.clear-z`, "The clear height is not above the pocket height.");
+  if (rack.pocketZ >= rack.clearZ)
+    fail("dialect/rack", `${path}.clear-z`, "The clear height is not above the pocket height.");
   if (rack.descendFrom < 0 || rack.pocketZ + rack.descendFrom > rack.clearZ) {
-    fail("dialect/rack", `${path}.descend-from`, "The slow descent begins above the clear height, or below the pocket.");
+    fail(
+      "dialect/rack",
+      `${path}.descend-from`,
+      "The slow descent begins above the clear height, or below the pocket.",
+    );
   }
   if (retract?.by === "machine-move" && rack.clearZ > retract.z) {
     fail("dialect/rack", `${path}.clear-z`, "The clear height is above the swap height.");
   }
-  for (const [key, z] of [["clear-z", rack.clearZ], ["pocket-z", rack.pocketZ]] as const) {
-    if (outside(travel, "z", z)) fail("dialect/rack", `${path}.${key}`, `\`${path}.${key}\` is outside the travel of Z.`);
+  for (const [key, z] of [
+    ["clear-z", rack.clearZ],
+    ["pocket-z", rack.pocketZ],
+  ] as const) {
+    if (outside(travel, "z", z))
+      fail("dialect/rack", `${path}.${key}`, `\`${path}.${key}\` is outside the travel of Z.`);
   }
   if (rack.zone !== undefined) checkBox(fail, `${path}.zone`, rack.zone);
   rack.pockets.forEach((pocket, index) => checkPocket(fail, machine, rack, pocket, index + 1));
 }
 
-function checkPocket(fail: Fail, { travel }: MachineFacts, { slide, zone }: RackFacts, pocket: RackFacts["pockets"][number], number: number): void {
+function checkPocket(
+  fail: Fail,
+  { travel }: MachineFacts,
+  { slide, zone }: RackFacts,
+  pocket: RackFacts["pockets"][number],
+  number: number,
+): void {
   const path = "machine.rack.pockets";
-  const start = { x: pocket.x - (slide?.x ?? 0), y: pocket.y - (slide?.y ?? 0) };
-  for (const [what, at] of [["Pocket", pocket], ["The approach to pocket", start]] as const) {
+  const approach = slide && { x: pocket.x - slide.x, y: pocket.y - slide.y };
+  for (const [what, at] of [
+    ["Pocket", pocket],
+    ["The approach to pocket", approach],
+  ] as const) {
+    if (at === undefined) continue;
     if (outside(travel, "x", at.x) || outside(travel, "y", at.y)) {
-      fail("dialect/rack", path, `${what} ${number} is outside the travel.`, "Correct `first`, `pitch` or `count`.");
+      fail(
+        "dialect/rack",
+        path,
+        `${what} ${number} is outside the travel.`,
+        "Correct `first`, `pitch` or `count`.",
+      );
     }
   }
   if (zone === undefined) return;
-  const inside = pocket.x >= zone.min[0] && pocket.x <= zone.max[0] && pocket.y >= zone.min[1] && pocket.y <= zone.max[1];
-  if (!inside) fail("dialect/rack", "machine.rack.zone", `Pocket ${number} is outside the rack's zone.`, "Make the zone take in every pocket.");
+  const inside =
+    pocket.x >= zone.min[0] && pocket.x <= zone.max[0] && pocket.y >= zone.min[1] && pocket.y <= zone.max[1];
+  if (!inside)
+    fail(
+      "dialect/rack",
+      "machine.rack.zone",
+      `Pocket ${number} is outside the rack's zone.`,
+      "Make the zone take in every pocket.",
+    );
 }

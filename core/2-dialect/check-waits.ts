@@ -7,13 +7,27 @@ import { nodeAt } from "./tree.ts";
 /** A confirmation by wait needs its signal, a word for the wait, and a wait that does not go on when its time is up. */
 export function checkWaits(resolving: Resolving, { machine, format }: Dialect): void {
   const idiom = format.idioms["wait-signal"];
-  const says = (value: IdiomValue): boolean => idiom?.blocks.flat().some((part) => "value" in part && part.value === value) === true;
+  const says = (value: IdiomValue): boolean =>
+    idiom?.blocks.flat().some((part) => "value" in part && part.value === value) === true;
   checkInputs(resolving, machine.signals);
-  if (says("level")) needKeys(resolving, [["wait.on", 1], ["wait.off", 0]]);
+  if (says("level"))
+    needKeys(resolving, [
+      ["wait.on", 1],
+      ["wait.off", 0],
+    ]);
   else if (idiom !== undefined) checkLevels(resolving, machine.signals);
-  if (says("timeout")) needKeys(resolving, [["wait.timeout-unit", "s"], ["numbers.timeout", 1]]);
+  if (says("timeout"))
+    needKeys(resolving, [
+      ["wait.timeout-unit", "s"],
+      ["numbers.timeout", 1],
+    ]);
   if (format.waitValues !== undefined && format.waitValues.on === format.waitValues.off) {
-    resolving.fail("dialect/signal", "wait.off", "The levels on and off are the same number.", "State two numbers.");
+    resolving.fail(
+      "dialect/signal",
+      "wait.off",
+      "The levels on and off are the same number.",
+      "State two numbers.",
+    );
   }
   for (const [name, confirmation] of Object.entries(machine.confirm)) {
     if (confirmation.by !== "wait") continue;
@@ -31,7 +45,12 @@ export function checkWaits(resolving: Resolving, { machine, format }: Dialect): 
 
 const wordsOfWait = 'Add `idioms: { wait-signal: "M94 P{{signal}} R{{level}} Q{{timeout}}" }`.';
 
-function checkSignal({ fail }: Resolving, name: ConfirmationName, signal: SignalName, { signals, onTimeout }: MachineFacts): void {
+function checkSignal(
+  { fail }: Resolving,
+  name: ConfirmationName,
+  signal: SignalName,
+  { signals, onTimeout }: MachineFacts,
+): void {
   const path = `confirm.${name}`;
   if (signals[signal] === undefined) {
     const key = `machine.signals.${signal}`;
@@ -40,14 +59,27 @@ function checkSignal({ fail }: Resolving, name: ConfirmationName, signal: Signal
   }
   if (onTimeout === undefined) {
     const message = `\`${path}\` waits on a signal, but no file says what happens when the time is up.`;
-    fail("dialect/undeclared", "machine.waits.on-timeout", message, "Add `machine: { waits: { on-timeout: alarm } }`.");
+    fail(
+      "dialect/undeclared",
+      "machine.waits.on-timeout",
+      message,
+      "Add `machine: { waits: { on-timeout: alarm } }`.",
+    );
   }
   if (onTimeout !== "continues") return;
   const message = `\`${path}\` waits on a signal, but the controller goes on when the time is up: such a wait confirms nothing.`;
-  fail("dialect/wait-continues", path, message, "Confirm it in another way, or have the controller alarm on timeout.");
+  fail(
+    "dialect/wait-continues",
+    path,
+    message,
+    "Confirm it in another way, or have the controller alarm on timeout.",
+  );
 }
 
-function needKeys({ tree, need }: Resolving, keys: readonly (readonly [path: string, example: string | number])[]): void {
+function needKeys(
+  { tree, need }: Resolving,
+  keys: readonly (readonly [path: string, example: string | number])[],
+): void {
   for (const [path, example] of keys) need(nodeAt(tree, path), path, example);
 }
 
@@ -60,7 +92,12 @@ function checkInputs({ fail }: Resolving, signals: MachineFacts["signals"]): voi
     seen.set(identity, name);
     if (other === undefined) continue;
     const message = `The signals \`${other}\` and \`${name}\` are the same input at the same level.`;
-    fail("dialect/signal", `machine.signals.${name}`, message, "Each signal has an input of its own, or another level.");
+    fail(
+      "dialect/signal",
+      `machine.signals.${name}`,
+      message,
+      "Each signal has an input of its own, or another level.",
+    );
   }
 }
 

@@ -18,7 +18,10 @@ export function reportNotes(chain: Chain, report: Report): void {
   for (const note of sameAsInherited(chain)) report(note);
 }
 
-function unsaid({ merged, links }: Chain, { key, then, noneIsFine, where }: Consequence): Finding | undefined {
+function unsaid(
+  { merged, links }: Chain,
+  { key, then, noneIsFine, where }: Consequence,
+): Finding | undefined {
   if (where !== undefined && yes(merged, where) !== true) return undefined;
   const node = nodeAt(merged, key);
   if (node !== undefined && (!isNone(node) || noneIsFine === true)) return undefined;
@@ -32,14 +35,16 @@ function unsaid({ merged, links }: Chain, { key, then, noneIsFine, where }: Cons
 function sameAsInherited({ links }: Chain): Finding[] {
   const [leaf, ...rest] = links;
   if (leaf === undefined || rest.length === 0) return [];
-  const inherited = rest.map(({ tree }): TreeNode => tree).reduceRight((base, next) => mergeTrees(base, next));
+  const inherited = rest
+    .map(({ tree }): TreeNode => tree)
+    .reduceRight((base, next) => mergeTrees(base, next));
   const found: Finding[] = [];
   walkTree(leaf.tree, (key, node) => {
     const before = nodeAt(inherited, key);
     // The ways of a confirmation exclude one another, so that each file states its own in full.
     if (node.kind === "mapping" || before === undefined || key.startsWith("confirm.")) return;
     if (inList(leaf.tree, key) || !sameValue(node, before)) return;
-    const from = `${links[before.origin.file]!.file}:${before.origin.line}`;
+    const from = `${links[before.origin.file].file}:${before.origin.line}`;
     const message = `\`${key}\` is what ${from} states already.`;
     const place = { source: "dialect", file: leaf.file, offset: node.origin.offset } as const;
     found.push({ rule: "dialect/same", severity: "note", message, key, place, fix: "Leave it out." });
@@ -59,7 +64,12 @@ function sameValue(one: ListNode | ScalarNode, other: TreeNode): boolean {
 /** Text that is the same for values that mean the same: G0 and G00, 2 and 2.0. */
 function asText(node: TreeNode): string {
   if (node.kind === "list") return `[${node.items.map(asText).join()}]`;
-  if (node.kind === "mapping") return `{${[...node.entries].map(([key, child]) => `${key}:${asText(child)}`).sort().join()}}`;
-  if (typeof node.value === "string" && /^[GM]\d{1,3}(\.\d)?$/.test(node.value)) return codeText(parseCode(node.value));
+  if (node.kind === "mapping")
+    return `{${[...node.entries]
+      .map(([key, child]) => `${key}:${asText(child)}`)
+      .sort()
+      .join()}}`;
+  if (typeof node.value === "string" && /^[GM]\d{1,3}(\.\d)?$/.test(node.value))
+    return codeText(parseCode(node.value));
   return String(node.value);
 }

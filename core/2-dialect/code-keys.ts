@@ -94,7 +94,8 @@ export function declaredWords(tree: TreeNode): Record<string, boolean> {
   const programNumber = nodeAt(tree, "file.program-number");
   if (programNumber !== undefined) words["file.program-number"] = !isNone(programNumber);
   const idioms = nodeAt(tree, "idioms");
-  if (idioms?.kind === "mapping") for (const [name, node] of idioms.entries) words[`idioms.${name}`] = !isNone(node);
+  if (idioms?.kind === "mapping")
+    for (const [name, node] of idioms.entries) words[`idioms.${name}`] = !isNone(node);
   return words;
 }
 
@@ -108,7 +109,11 @@ export function readCodes(tree: TreeNode): Codes {
     arcCcw: at("arc.ccw"),
     modes: readModes(at),
     dwell: at("dwell.code"),
-    compensation: group({ off: at("compensation.off"), left: at("compensation.left"), right: at("compensation.right") }),
+    compensation: group({
+      off: at("compensation.off"),
+      left: at("compensation.left"),
+      right: at("compensation.right"),
+    }),
     lengthOn: at("length-offset.on"),
     lengthOff: at("length-offset.off"),
     workOffsets: [undefined, ...workOffsetNumbers.map((number) => workOffset(tree, number))],

@@ -14,8 +14,16 @@ export const consequences: readonly Consequence[] = [
   { key: "motion.rapid", then: "all jobs are refused" },
   { key: "motion.line", then: "all jobs are refused" },
   { key: "motion.rapids", then: "jobs with a rapid that changes Z and X or Y together are refused" },
-  { key: "units.mm", then: "jobs in millimetres are refused, unless programs are always in the other unit", noneIsFine: true },
-  { key: "units.inch", then: "jobs in inches are refused, unless programs are always in the other unit", noneIsFine: true },
+  {
+    key: "units.mm",
+    then: "jobs in millimetres are refused, unless programs are always in the other unit",
+    noneIsFine: true,
+  },
+  {
+    key: "units.inch",
+    then: "jobs in inches are refused, unless programs are always in the other unit",
+    noneIsFine: true,
+  },
   { key: "plane.xy", then: "jobs with arcs or cycles are refused" },
   { key: "plane.zx", then: "jobs with arcs in the ZX plane are refused" },
   { key: "plane.yz", then: "jobs with arcs in the YZ plane are refused" },

@@ -1980,18 +1980,19 @@ export type LowestFeed = number | string;
  */
 export type HighestFeed = number | string;
 /**
- * a list of three lengths, X, Y and Z
+ * X, Y and Z of its origin in machine coordinates.
+ *
+ * Unit: mm, or with `in`.
+ *
+ * If wrong: a program that runs past the travel is passed, or a good one refused.
  *
  * @minItems 3
  * @maxItems 3
  *
  * This interface was referenced by `OriginsOfTheWorkOffsets`'s JSON-Schema definition
  * via the `patternProperty` "^[1-9]$".
- *
- * This interface was referenced by `DialectSchema`'s JSON-Schema
- * via the `definition` "place".
  */
-export type Place = [Length, Length, Length];
+export type OriginOfOneWorkOffset = [Length, Length, Length];
 /**
  * How it is confirmed that the spindle is at its speed: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.
  *
@@ -2113,6 +2114,16 @@ export type Feed = number | string;
  * via the `definition` "time".
  */
 export type Time = string;
+/**
+ * a list of three lengths, X, Y and Z
+ *
+ * @minItems 3
+ * @maxItems 3
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "place".
+ */
+export type Place = [Length, Length, Length];
 /**
  * none, or words such as M94 P{{signal}}
  *
@@ -2477,7 +2488,7 @@ export interface CodesOfTheBuilder {
  * A code with no meaning of its own in the standards, and what it leaves behind.
  *
  * This interface was referenced by `CodesOfTheBuilder`'s JSON-Schema definition
- * via the `patternProperty` "^[GM]\d{1,3}(\.\d)?$".
+ * via the `patternProperty` "^[GM]\d{1,3}$".
  */
 export interface OneCode {
   does?: WhatItDoes;
@@ -2684,7 +2695,7 @@ export interface FeedLimits {
  * If wrong: a program that runs past the travel is passed, or a good one refused.
  */
 export interface OriginsOfTheWorkOffsets {
-  [k: string]: Place;
+  [k: string]: OriginOfOneWorkOffset;
 }
 /**
  * How the program makes sure of a state before it relies on it. One that is not stated cannot be relied on: a job that needs it is refused.

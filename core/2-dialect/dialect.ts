@@ -64,7 +64,12 @@ export interface Format {
   readonly blockEnd: "" | ";" | "*";
   /** A `%` line of its own first and last. */
   readonly delimiter: "none" | "percent";
-  readonly programNumber: { readonly letter: "O" | ":" | "%"; readonly digits: number; readonly from: number; readonly to: number } | null;
+  readonly programNumber: {
+    readonly letter: "O" | ":" | "%";
+    readonly digits: number;
+    readonly from: number;
+    readonly to: number;
+  } | null;
   /** Characters of comments and of the whole text: upper case ASCII, ASCII, or any UTF-8 in comments. */
   readonly characters: "upper" | "ascii" | "utf-8";
   readonly comments: {
@@ -136,36 +141,44 @@ export interface Format {
     readonly planes: readonly Plane[] | undefined;
   };
   readonly dwell: { readonly word: string; readonly unit: "s" | "ms" } | undefined;
-  readonly cycles: {
-    /** Whether later holes of a series restate the cycle's own words, or only positions. */
-    readonly repeat: "positions" | "all";
-    /** Whether Z and R are absolute, or Z counts from R and R from the initial level. */
-    readonly levels: "absolute" | "relative";
-    /** Word of the retract level, the peck and the dwell. */
-    readonly retractWord: string;
-    readonly peckWord: string;
-    readonly dwellWord: string;
-    readonly dwellUnit: "s" | "ms";
-    /** Level without a return word, where the dialect has none. */
-    readonly levelWithout: "retract" | "initial" | undefined;
-    /** Back-offs that the controller fixes, atoms. */
-    readonly backOff: { readonly peck: number | undefined; readonly chipBreak: number | undefined };
-    /** Whether a motion code ends a series by itself, or the cancel code alone does. */
-    readonly endedBy: "any-motion" | "cancel-code";
-  } | undefined;
-  readonly spindle: {
-    /** Speed word before or behind the start word, in a block and from block to block. */
-    readonly order: "speed-first" | "start-first";
-    readonly blocks: "together" | "apart";
-  } | undefined;
+  readonly cycles:
+    | {
+        /** Whether later holes of a series restate the cycle's own words, or only positions. */
+        readonly repeat: "positions" | "all";
+        /** Whether Z and R are absolute, or Z counts from R and R from the initial level. */
+        readonly levels: "absolute" | "relative";
+        /** Word of the retract level, the peck and the dwell. */
+        readonly retractWord: string;
+        readonly peckWord: string;
+        readonly dwellWord: string;
+        readonly dwellUnit: "s" | "ms";
+        /** Level without a return word, where the dialect has none. */
+        readonly levelWithout: "retract" | "initial" | undefined;
+        /** Back-offs that the controller fixes, atoms. */
+        readonly backOff: { readonly peck: number | undefined; readonly chipBreak: number | undefined };
+        /** Whether a motion code ends a series by itself, or the cancel code alone does. */
+        readonly endedBy: "any-motion" | "cancel-code";
+      }
+    | undefined;
+  readonly spindle:
+    | {
+        /** Speed word before or behind the start word, in a block and from block to block. */
+        readonly order: "speed-first" | "start-first";
+        readonly blocks: "together" | "apart";
+      }
+    | undefined;
   /** Whether the tool word and the change code share a block, and which comes first. */
-  readonly tools: { readonly blocks: "together" | "apart"; readonly order: "select-first" | "change-first" } | undefined;
-  readonly lengthOffset: { readonly word: string; readonly form: "with-first-z" | "own-block" | "in-tool-word" | "none" } | undefined;
+  readonly tools:
+    { readonly blocks: "together" | "apart"; readonly order: "select-first" | "change-first" } | undefined;
+  readonly lengthOffset:
+    | { readonly word: string; readonly form: "with-first-z" | "own-block" | "in-tool-word" | "none" }
+    | undefined;
   readonly compensationWord: string | null | undefined;
   readonly pathToleranceWord: string | null | undefined;
   /** Reference return: whether an intermediate point of zero increment is written. */
   readonly referenceIntermediate: "none" | "incremental-zero" | undefined;
-  readonly waitValues: { readonly on: number; readonly off: number; readonly timeoutUnit: "s" | "ms" } | undefined;
+  readonly waitValues:
+    { readonly on: number; readonly off: number; readonly timeoutUnit: "s" | "ms" } | undefined;
   readonly idioms: Readonly<Partial<Record<IdiomName, Idiom>>>;
   /** What words outside the keys above mean to the reader; worked out from idioms and the `codes` key. */
   readonly extraCodes: readonly ExtraCode[];
@@ -178,7 +191,11 @@ export interface Codes {
   readonly arcCw: Code | null | undefined;
   readonly arcCcw: Code | null | undefined;
   /** By mode and value, such as `modes["plane"]["zx"]`. */
-  readonly modes: { readonly [K in ModeStep["kind"]]: Readonly<Partial<Record<Extract<ModeStep, { kind: K }>["value"], Code | null>>> };
+  readonly modes: {
+    readonly [K in ModeStep["kind"]]: Readonly<
+      Partial<Record<Extract<ModeStep, { kind: K }>["value"], Code | null>>
+    >;
+  };
   readonly dwell: Code | null | undefined;
   readonly compensation: Readonly<Partial<Record<"off" | "left" | "right", Code | null>>>;
   readonly lengthOn: Code | null | undefined;

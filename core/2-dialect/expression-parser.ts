@@ -26,10 +26,21 @@ const functions: ReadonlyMap<string, "min" | "max"> = new Map([
  * @param allowed names of machine facts that have a value here
  */
 export function parseExpression(text: string, allowed: readonly ExpressionName[]): ExpressionResult {
-  const file = ts.createSourceFile("expression.ts", `(${text}\n);`, ts.ScriptTarget.ES2023, false, ts.ScriptKind.TS);
+  const file = ts.createSourceFile(
+    "expression.ts",
+    `(${text}\n);`,
+    ts.ScriptTarget.ES2023,
+    false,
+    ts.ScriptKind.TS,
+  );
   const { parseDiagnostics = [] } = file as { parseDiagnostics?: readonly ts.Diagnostic[] };
   const [statement, ...others] = file.statements;
-  if (parseDiagnostics.length > 0 || statement === undefined || others.length > 1 || !ts.isExpressionStatement(statement)) {
+  if (
+    parseDiagnostics.length > 0 ||
+    statement === undefined ||
+    others.length > 1 ||
+    !ts.isExpressionStatement(statement)
+  ) {
     return { problem: "it is not one arithmetic expression" };
   }
   // A comment is no part of the tree, so what it hides would pass unseen.
@@ -40,7 +51,11 @@ export function parseExpression(text: string, allowed: readonly ExpressionName[]
   return measure(statement.expression.expression, file, allowed);
 }
 
-function measure(node: ts.Expression, file: ts.SourceFile, allowed: readonly ExpressionName[]): ExpressionResult {
+function measure(
+  node: ts.Expression,
+  file: ts.SourceFile,
+  allowed: readonly ExpressionName[],
+): ExpressionResult {
   if (ts.isParenthesizedExpression(node)) return measure(node.expression, file, allowed);
   if (ts.isNumericLiteral(node)) return measureNumber(node.getText(file));
   if (ts.isIdentifier(node)) return measureName(node.getText(file), allowed);
@@ -61,10 +76,12 @@ function measureNumber(text: string): ExpressionResult {
 
 function measureName(text: string, allowed: readonly ExpressionName[]): ExpressionResult {
   const constant = constants.get(text);
-  if (constant !== undefined) return { expression: { op: "number", value: constant.value }, dimension: constant.dimension };
+  if (constant !== undefined)
+    return { expression: { op: "number", value: constant.value }, dimension: constant.dimension };
   const name = allowed.find((candidate) => candidate === text);
   if (name !== undefined) return { expression: { op: "name", name }, dimension: names[name] };
-  if (Object.hasOwn(names, text)) return { problem: `\`${text}\` has no meaning here; allowed are ${allowed.join(", ")}` };
+  if (Object.hasOwn(names, text))
+    return { problem: `\`${text}\` has no meaning here; allowed are ${allowed.join(", ")}` };
   const hint = didYouMean(text, [...allowed, ...constants.keys()]);
   return { problem: `\`${text}\` is not a name that an expression can use.${hint}` };
 }
@@ -73,7 +90,11 @@ function negate({ expression, dimension }: Measured): Measured {
   return { expression: { op: "*", of: [{ op: "number", value: -1 }, expression] }, dimension };
 }
 
-function measureBinary(node: ts.BinaryExpression, file: ts.SourceFile, allowed: readonly ExpressionName[]): ExpressionResult {
+function measureBinary(
+  node: ts.BinaryExpression,
+  file: ts.SourceFile,
+  allowed: readonly ExpressionName[],
+): ExpressionResult {
   const op = binary[node.operatorToken.kind];
   if (op === undefined) return { problem: `\`${node.operatorToken.getText(file)}\` is not one of + - * /` };
   const left = measure(node.left, file, allowed);
@@ -85,10 +106,15 @@ function measureBinary(node: ts.BinaryExpression, file: ts.SourceFile, allowed: 
   return { expression: { op, of: [left.expression, right.expression] }, dimension };
 }
 
-function measureCall(node: ts.CallExpression, file: ts.SourceFile, allowed: readonly ExpressionName[]): ExpressionResult {
+function measureCall(
+  node: ts.CallExpression,
+  file: ts.SourceFile,
+  allowed: readonly ExpressionName[],
+): ExpressionResult {
   const op = ts.isIdentifier(node.expression) ? functions.get(node.expression.getText(file)) : undefined;
   const plain = node.typeArguments === undefined && node.questionDotToken === undefined;
-  if (op === undefined || !plain) return { problem: `\`${node.expression.getText(file)}\` cannot be called; min and max can` };
+  if (op === undefined || !plain)
+    return { problem: `\`${node.expression.getText(file)}\` cannot be called; min and max can` };
   if (node.arguments.length < 2) return { problem: `${op} needs two values or more` };
   const values: Measured[] = [];
   for (const argument of node.arguments) {
@@ -101,7 +127,7 @@ function measureCall(node: ts.CallExpression, file: ts.SourceFile, allowed: read
 
 /** Sums, differences, least and greatest want values that measure the same. */
 function measureAlike(op: ExpressionOperator, values: readonly Measured[]): ExpressionResult {
-  const dimension: Dimension = values[0]!.dimension;
+  const dimension: Dimension = values[0].dimension;
   const other = values.find((value) => !sameDimension(value.dimension, dimension));
   if (other !== undefined) {
     return { problem: `${op} mixes ${dimensionName(dimension)} with ${dimensionName(other.dimension)}` };

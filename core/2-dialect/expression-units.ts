@@ -36,13 +36,14 @@ export const names = {
 const minute = 60 * microsecondsPerSecond;
 
 /** The constants in base units. A revolution is such that revolutions by minutes are a speed in milli-rpm. */
-export const constants: ReadonlyMap<string, { readonly value: number; readonly dimension: Dimension }> = new Map([
-  ["second", { value: microsecondsPerSecond, dimension: time }],
-  ["minute", { value: minute, dimension: time }],
-  ["mm", { value: atomsPerUnit.mm, dimension: length }],
-  ["inch", { value: atomsPerUnit.inch, dimension: length }],
-  ["rev", { value: milliPerRpm * minute, dimension: turns }],
-]);
+export const constants: ReadonlyMap<string, { readonly value: number; readonly dimension: Dimension }> =
+  new Map([
+    ["second", { value: microsecondsPerSecond, dimension: time }],
+    ["minute", { value: minute, dimension: time }],
+    ["mm", { value: atomsPerUnit.mm, dimension: length }],
+    ["inch", { value: atomsPerUnit.inch, dimension: length }],
+    ["rev", { value: milliPerRpm * minute, dimension: turns }],
+  ]);
 
 /** Whether two dimensions are one. */
 export function sameDimension(a: Dimension, b: Dimension): boolean {
@@ -51,7 +52,11 @@ export function sameDimension(a: Dimension, b: Dimension): boolean {
 
 /** The dimension of a product (`sign` 1) or a quotient (`sign` -1). */
 export function combine(a: Dimension, b: Dimension, sign: 1 | -1): Dimension {
-  return { time: a.time + sign * b.time, length: a.length + sign * b.length, turns: a.turns + sign * b.turns };
+  return {
+    time: a.time + sign * b.time,
+    length: a.length + sign * b.length,
+    turns: a.turns + sign * b.turns,
+  };
 }
 
 /** What a dimension is called: "a time", "a speed", "a bare number". */

@@ -3,7 +3,8 @@ import type { IdiomPart, IdiomValue } from "./dialect.ts";
 import { didYouMean } from "./nearest.ts";
 
 /** What a template gives: its parts, or why it is refused. */
-export type TemplateResult = { readonly parts: readonly IdiomPart[] } | { readonly problem: string; readonly fix?: string };
+export type TemplateResult =
+  { readonly parts: readonly IdiomPart[] } | { readonly problem: string; readonly fix?: string };
 
 type Statement = hbs.AST.Statement;
 
@@ -54,11 +55,15 @@ function toPart(
     return { problem: `${refused[statement.type] ?? "this form"} is not allowed in a template`, fix: plain };
   }
   const name = plainName(statement as hbs.AST.MustacheStatement, text);
-  if (name === undefined) return { problem: "only the plain name of a value may stand in braces", fix: plain };
+  if (name === undefined)
+    return { problem: "only the plain name of a value may stand in braces", fix: plain };
   const value = allowed.find((candidate) => candidate === name);
   if (value !== undefined) return { value };
   const names = allowed.length === 0 ? "no value" : allowed.map((one) => `{{${one}}}`).join(", ");
-  return { problem: `{{${name}}} is not a value of this idiom.${didYouMean(name, allowed)}`, fix: `It may name ${names}.` };
+  return {
+    problem: `{{${name}}} is not a value of this idiom.${didYouMean(name, allowed)}`,
+    fix: `It may name ${names}.`,
+  };
 }
 
 /** A backslash escapes braces in a template; a block has no use for it. */
@@ -73,6 +78,7 @@ function plainName(statement: hbs.AST.MustacheStatement, text: string): string |
   const written = text.slice(start.column, end.column);
   const [, name] = /^\{\{([a-z]+)\}\}$/.exec(written) ?? [];
   const isPath = statement.path.type === "PathExpression";
-  const bare = isPath && statement.params.length === 0 && (statement.hash as unknown) === undefined && statement.escaped;
+  const bare =
+    isPath && statement.params.length === 0 && (statement.hash as unknown) === undefined && statement.escaped;
   return bare && (statement.path as hbs.AST.PathExpression).original === name ? name : undefined;
 }

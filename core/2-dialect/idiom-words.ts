@@ -22,7 +22,10 @@ export function toWords(parts: readonly IdiomPart[]): WordsResult {
   let waiting: string | undefined;
   for (const part of parts) {
     if ("value" in part) {
-      if (waiting === undefined) return { problem: `{{${part.value}}} must be the whole number of a word, such as P{{${part.value}}}` };
+      if (waiting === undefined)
+        return {
+          problem: `{{${part.value}}} must be the whole number of a word, such as P{{${part.value}}}`,
+        };
       words.push({ letter: waiting, number: part });
       waiting = undefined;
       continue;
@@ -49,7 +52,7 @@ function readLiteral(
     for (const [, letter, digits] of run.matchAll(oneWord)) {
       if (open !== undefined) return { problem: `the word ${open} has no number` };
       if (digits === undefined) open = letter;
-      else words.push({ letter: letter!, number: { literal: digits } });
+      else words.push({ letter: letter, number: { literal: digits } });
     }
     if (open !== undefined && index < runs.length - 1) return { problem: `the word ${open} has no number` };
   }

@@ -38,7 +38,8 @@ export function resolveIdioms(resolving: Resolving): Pick<Format, "idioms" | "ex
     const path = `idioms.${name}`;
     const node = nodeAt(resolving.tree, path);
     if (node?.kind !== "scalar" || isNone(node)) continue;
-    const found = name === "message" ? messageIdiom(resolving, String(node.value)) : actingIdiom(resolving, name);
+    const found =
+      name === "message" ? messageIdiom(resolving, String(node.value)) : actingIdiom(resolving, name);
     if (found === undefined) continue;
     idioms[name] = found.idiom;
     if (found.code !== undefined) extraCodes.push(found.code);
@@ -54,16 +55,21 @@ function actingIdiom(
   const path = `idioms.${name}`;
   const { must, may } = idiomPurposes[name];
   const template = parseTemplate(word(resolving.tree, path) ?? "", [...must, ...may]);
-  if ("problem" in template) return refuse(resolving, "dialect/template", path, template.problem, template.fix);
+  if ("problem" in template)
+    return refuse(resolving, "dialect/template", path, template.problem, template.fix);
   const found = toWords(template.parts);
   if ("problem" in found) return refuse(resolving, "dialect/template", path, found.problem);
   const problem = wordsProblem(found.words, must);
   if (problem !== undefined) return refuse(resolving, "dialect/idiom-meaning", path, problem);
   const [head, ...rest] = codeFirst(found.words);
-  const code = parseCode(head!.letter + ("literal" in head!.number ? head!.number.literal : ""));
+  const code = parseCode(head.letter + ("literal" in head.number ? head.number.literal : ""));
   const words = Object.fromEntries(rest.map(({ letter, number }) => [letter, wordValue(number)]));
   return {
-    idiom: { blocks: [toParts(found.words, separators[word<"blank" | "tab">(resolving.tree, "blocks.separator") ?? "none"])] },
+    idiom: {
+      blocks: [
+        toParts(found.words, separators[word<"blank" | "tab">(resolving.tree, "blocks.separator") ?? "none"]),
+      ],
+    },
     code: { ...code, meaning: meaningOf(name), words, key: path },
   };
 }
@@ -88,10 +94,12 @@ function codeFirst(words: readonly IdiomWord[]): IdiomWord[] {
 /** Why the words are not one action: they must be one code and parameters of it, each letter and each value once. */
 function wordsProblem(words: readonly IdiomWord[], must: readonly IdiomValue[]): string | undefined {
   const codes = words.filter(isCode);
-  if (codes.length !== 1) return `an idiom has one code, this one has ${codes.length}; each further code would be a step of its own`;
+  if (codes.length !== 1)
+    return `an idiom has one code, this one has ${codes.length}; each further code would be a step of its own`;
   const [{ number }] = codes as [IdiomWord];
   if ("value" in number) return "the number of the code is fixed";
-  if (!/^\d{1,3}(\.\d)?$/.test(number.literal)) return `\`${codes[0]!.letter}${number.literal}\` is not a code`;
+  if (!/^\d{1,3}(\.\d)?$/.test(number.literal))
+    return `\`${codes[0].letter}${number.literal}\` is not a code`;
   for (const { letter } of words) {
     if (!"GM".includes(letter) && !parameterLetters.includes(letter)) {
       return `the word ${letter} would move an axis or set something else; beside the code may stand ${[...parameterLetters].join(" ")}`;

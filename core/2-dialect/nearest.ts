@@ -27,11 +27,11 @@ function distance(from: string, to: string, limit: number): number {
     const row = [i];
     for (let j = 1; j <= to.length; j++) {
       const same = from[i - 1] === to[j - 1];
-      row[j] = Math.min(last[j]! + 1, row[j - 1]! + 1, last[j - 1]! + (same ? 0 : 1));
+      row[j] = Math.min(last[j] + 1, row[j - 1] + 1, last[j - 1] + (same ? 0 : 1));
       const swapped = i > 1 && j > 1 && from[i - 1] === to[j - 2] && from[i - 2] === to[j - 1];
-      if (swapped) row[j] = Math.min(row[j]!, before[j - 2]! + 1);
+      if (swapped) row[j] = Math.min(row[j], before[j - 2] + 1);
     }
     [before, last] = [last, row];
   }
-  return last[to.length]!;
+  return last[to.length];
 }

@@ -8,7 +8,7 @@ import type { Dialect } from "./dialect.ts";
 export function originOf(dialect: Pick<Dialect, "files" | "origins">, key: string): KeyOrigin {
   for (let path = key; path !== ""; path = path.slice(0, Math.max(path.lastIndexOf("."), 0))) {
     const origin = Object.hasOwn(dialect.origins, path) ? dialect.origins[path] : undefined;
-    if (origin !== undefined) return { key, file: dialect.files[origin.file]!, line: origin.line };
+    if (origin !== undefined) return { key, file: dialect.files[origin.file], line: origin.line };
   }
   return { key, file: "", line: 0 };
 }

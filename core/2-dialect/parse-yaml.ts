@@ -57,7 +57,7 @@ export function parseYaml(file: YamlFile, report: Report): TreeNode | undefined 
   const document = parseDocument(text, { ...options, uniqueKeys: false });
   for (const { message, pos } of document.errors) fail("yaml", `${message}.`, pos[0]);
   if (document.errors.length > 0) return undefined;
-  if (document.contents === null) return fail("yaml", "The file is empty.", 0), undefined;
+  if (document.contents === null) return (fail("yaml", "The file is empty.", 0), undefined);
   const tree = toTree(parsing.state, document.contents, document.contents.range, 1);
   return parsing.failed() ? undefined : tree;
 }
@@ -71,10 +71,13 @@ function start(file: YamlFile, report: Report): { state: Parsing; failed: () => 
     report(fix === undefined ? finding : { ...finding, fix });
   };
   if (file.bytes.length > largestFile) {
-    return fail("size", `The file has ${file.bytes.length} bytes; ${largestFile} are allowed.`, 0), undefined;
+    return (
+      fail("size", `The file has ${file.bytes.length} bytes; ${largestFile} are allowed.`, 0),
+      undefined
+    );
   }
   const text = decode(file.bytes);
-  if (text === undefined) return fail("encoding", "The file is not UTF-8 text.", 0), undefined;
+  if (text === undefined) return (fail("encoding", "The file is not UTF-8 text.", 0), undefined);
   const places = textPlaces(text);
   const atCharacter: Parsing["fail"] = (rule, message, offset, fix) => {
     fail(rule, message, places.byteOffset(offset), fix);
@@ -104,9 +107,10 @@ function tokensAreFew({ text, fail }: Parsing): boolean {
     else if (token === "]" || token === "}") brackets--;
     else if (token === "-" || token === "?" || token === ":") onLine++;
     else if (token.includes("\n")) onLine = 0;
-    if (++tokens > mostTokens) return fail("size", `The file has more than ${mostTokens} words and marks.`, 0), false;
+    if (++tokens > mostTokens)
+      return (fail("size", `The file has more than ${mostTokens} words and marks.`, 0), false);
     if (brackets > deepest || (brackets === 0 && onLine > deepest)) {
-      return fail("yaml", `Nested more than ${deepest} deep.`, offset), false;
+      return (fail("yaml", `Nested more than ${deepest} deep.`, offset), false);
     }
     // The lexer marks documents and scalars with control characters of its own, which are not in the text.
     if (!lexerMarks.has(token)) offset += token.length;
@@ -119,12 +123,15 @@ function toTree(parsing: Parsing, node: Node | null, at: Range | null | undefine
   const origin = originAt(parsing, offset);
   if (depth > deepest) parsing.fail("yaml", `Nested more than ${deepest} deep.`, offset);
   else if (node === null) return { kind: "scalar", value: null, source: "", origin };
-  else if (isAlias(node)) parsing.fail("yaml", "Aliases are not used in these files.", offset, "Write the value itself.");
+  else if (isAlias(node))
+    parsing.fail("yaml", "Aliases are not used in these files.", offset, "Write the value itself.");
   else {
     refuseDecoration(parsing, node, offset);
     if (isMap(node)) return { kind: "mapping", entries: toEntries(parsing, node, depth), origin };
     if (isSeq(node)) {
-      const items = node.items.map((item) => toTree(parsing, item as ParsedNode, (item as ParsedNode).range, depth + 1));
+      const items = node.items.map((item) =>
+        toTree(parsing, item as ParsedNode, (item as ParsedNode).range, depth + 1),
+      );
       return { kind: "list", items, origin };
     }
     if (isScalar(node)) return toScalar(parsing, node.value, node.source, origin, offset);
@@ -132,13 +139,25 @@ function toTree(parsing: Parsing, node: Node | null, at: Range | null | undefine
   return { kind: "scalar", value: null, source: "", origin };
 }
 
-function toScalar(parsing: Parsing, value: unknown, source: string | undefined, origin: Origin, offset: number): TreeNode {
+function toScalar(
+  parsing: Parsing,
+  value: unknown,
+  source: string | undefined,
+  origin: Origin,
+  offset: number,
+): TreeNode {
   if (typeof value === "string" && controlCharacters.test(value)) {
-    const message = "A line break or control character in a string: it could end a comment or a block of the program.";
+    const message =
+      "A line break or control character in a string: it could end a comment or a block of the program.";
     parsing.fail("characters", message, offset, "Write the text on one line, without escapes.");
   }
   if (typeof value === "number" && !plainNumber.test(source ?? "")) {
-    parsing.fail("yaml", `\`${source}\` is not a plain decimal number.`, offset, "Write it with digits and a point alone.");
+    parsing.fail(
+      "yaml",
+      `\`${source}\` is not a plain decimal number.`,
+      offset,
+      "Write it with digits and a point alone.",
+    );
   }
   const known = typeof value === "string" || typeof value === "number" || typeof value === "boolean";
   return { kind: "scalar", value: known ? value : null, source: source ?? String(value), origin };
@@ -146,8 +165,10 @@ function toScalar(parsing: Parsing, value: unknown, source: string | undefined, 
 
 function refuseDecoration(parsing: Parsing, node: Node, offset: number): void {
   const { anchor, tag } = node as { anchor?: string; tag?: string };
-  if (anchor !== undefined) parsing.fail("yaml", "Anchors are not used in these files.", offset, "Leave the anchor out.");
-  if (tag !== undefined) parsing.fail("yaml", "Tags are not used in these files.", offset, "Leave the tag out.");
+  if (anchor !== undefined)
+    parsing.fail("yaml", "Anchors are not used in these files.", offset, "Leave the anchor out.");
+  if (tag !== undefined)
+    parsing.fail("yaml", "Tags are not used in these files.", offset, "Leave the tag out.");
 }
 
 /** The entries of a mapping; each has the place of its key. */
@@ -159,8 +180,10 @@ function toEntries(parsing: Parsing, mapping: YAMLMap, depth: number): Map<strin
     const name = isScalar(key) ? (key.source ?? String(key.value)) : "";
     if (isScalar(key)) refuseDecoration(parsing, key, offset);
     if (name === "") parsing.fail("yaml", "A key must be a plain word.", offset);
-    else if (refusedKeys.has(name) || name === "<<") parsing.fail("yaml", `The key "${name}" is not allowed.`, offset);
-    else if (controlCharacters.test(name)) parsing.fail("characters", "A control character in a key.", offset);
+    else if (refusedKeys.has(name) || name === "<<")
+      parsing.fail("yaml", `The key "${name}" is not allowed.`, offset);
+    else if (controlCharacters.test(name))
+      parsing.fail("characters", "A control character in a key.", offset);
     else if (entries.has(name)) {
       parsing.fail("yaml", `The key "${name}" stands here twice.`, offset, "Keep one of the two.");
     } else entries.set(name, toTree(parsing, pair.value as ParsedNode | null, key?.range, depth + 1));

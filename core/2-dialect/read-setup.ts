@@ -13,7 +13,8 @@ import { number, parseLength, place } from "./values.ts";
 export function readSetupFile({ file, bytes }: DialectFile, report: Report): Setup | undefined {
   const tree = parseYaml({ file, bytes, index: 0, source: "setup" }, report);
   if (tree === undefined) return undefined;
-  if (!fitsSchema({ tree, file, source: "setup", schema: setupSchema, validate: validateSetup }, report)) return undefined;
+  if (!fitsSchema({ tree, file, source: "setup", schema: setupSchema, validate: validateSetup }, report))
+    return undefined;
   const setup: Setup = {
     workOffsets: Array.from({ length: 10 }, (_, offset) => place(tree, `workOffsets.${offset}`)),
     lengths: readLengths(tree),
@@ -40,18 +41,31 @@ function readSpindle(tree: TreeNode): number | undefined {
 }
 
 /** A tool is in one place: in one pocket, or in the spindle. */
-function toolsAreOnce({ rack = [], spindleHolds = 0 }: Setup, tree: TreeNode, file: string, report: Report): boolean {
+function toolsAreOnce(
+  { rack = [], spindleHolds = 0 }: Setup,
+  tree: TreeNode,
+  file: string,
+  report: Report,
+): boolean {
   let fits = true;
   const fail = (path: string, message: string): void => {
     fits = false;
     const offset = nodeAt(tree, path)?.origin.offset ?? 0;
-    report({ rule: "dialect/setup", severity: "error", message, place: { source: "setup", file, offset }, key: path });
+    report({
+      rule: "dialect/setup",
+      severity: "error",
+      message,
+      place: { source: "setup", file, offset },
+      key: path,
+    });
   };
   for (const [index, tool] of rack.entries()) {
     if (tool === 0) continue;
     const first = rack.indexOf(tool);
-    if (first < index) fail(`rack.${index + 1}`, `Tool ${tool} is in pocket ${first + 1} and in pocket ${index + 1}.`);
-    if (tool === spindleHolds) fail(`rack.${index + 1}`, `Tool ${tool} is in the spindle and in pocket ${index + 1}.`);
+    if (first < index)
+      fail(`rack.${index + 1}`, `Tool ${tool} is in pocket ${first + 1} and in pocket ${index + 1}.`);
+    if (tool === spindleHolds)
+      fail(`rack.${index + 1}`, `Tool ${tool} is in the spindle and in pocket ${index + 1}.`);
   }
   return fits;
 }

@@ -39,7 +39,11 @@ const requirements: readonly Requirement[] = [
   { when: "machine.length-offset.form=with-first-z", needs: "length-offset.on", example: "G43" },
   { when: "machine.length-offset.form=own-block", needs: "length-offset.on", example: "G43" },
   { when: "machine.swap=controller", needs: "tools.change", example: "M6" },
-  { when: "machine.swap=controller", needs: "machine.change-effects", example: "{ position: unknown, spindle: stopped, coolant: off, length-offset: unchanged }" },
+  {
+    when: "machine.swap=controller",
+    needs: "machine.change-effects",
+    example: "{ position: unknown, spindle: stopped, coolant: off, length-offset: unchanged }",
+  },
   { when: "machine.swap=rack", needs: "machine.rack", example: "{ style: drop-in }" },
   { when: "machine.swap=rack", needs: "machine.drawbar", example: "{ travels: clamped, taper-air: no }" },
   { when: "machine.swap=rack", needs: "idioms.release", example: "M21" },
@@ -52,7 +56,11 @@ const requirements: readonly Requirement[] = [
   { when: "machine.hood=yes", needs: "idioms.hood-down", example: "M24" },
   { when: "machine.outputs", needs: "idioms.output-on", example: '"M95 P{{output}}"' },
   { when: "machine.lengths=measured", needs: "idioms.measure", example: "M29" },
-  { when: "machine.lengths=measured", needs: "machine.measure-effects", example: "{ position: unknown, spindle: stopped, coolant: unchanged, length-offset: active }" },
+  {
+    when: "machine.lengths=measured",
+    needs: "machine.measure-effects",
+    example: "{ position: unknown, spindle: stopped, coolant: unchanged, length-offset: active }",
+  },
   { when: "machine.spindle.orient=yes", needs: "spindle.orient", example: "M19" },
 ];
 
@@ -62,7 +70,12 @@ export function checkRequirements({ tree, fail }: Resolving): void {
     if (!holds(tree, when) || isStated(tree, needs, noneWillDo === true)) continue;
     const [key = "", value] = when.split("=");
     const cause = value === undefined ? `\`${key}\` is stated` : `\`${key}\` is ${value}`;
-    fail("dialect/undeclared", needs, `\`${needs}\` is needed, since ${cause}, but no file gives it a value.`, `Add \`${asYaml(needs, example)}\`.`);
+    fail(
+      "dialect/undeclared",
+      needs,
+      `\`${needs}\` is needed, since ${cause}, but no file gives it a value.`,
+      `Add \`${asYaml(needs, example)}\`.`,
+    );
   }
 }
 

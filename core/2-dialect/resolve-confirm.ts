@@ -1,11 +1,24 @@
-import type { Confirmation, ConfirmationName, Expression, ExpressionName, MachineFacts, SignalName } from "#base";
+import type {
+  Confirmation,
+  ConfirmationName,
+  Expression,
+  ExpressionName,
+  MachineFacts,
+  SignalName,
+} from "#base";
 import { isTime } from "./expression-units.ts";
 import type { Resolving } from "./resolving.ts";
 import type { TreeNode } from "./tree.ts";
 import { isNone, nodeAt } from "./tree.ts";
 import { parseTime, time, word } from "./values.ts";
 
-const always = ["min_rpm", "max_rpm", "spin_up", "spin_down", "coast_down"] as const satisfies readonly ExpressionName[];
+const always = [
+  "min_rpm",
+  "max_rpm",
+  "spin_up",
+  "spin_down",
+  "coast_down",
+] as const satisfies readonly ExpressionName[];
 
 /** Names that have a value while each state is waited for. A stop ends at no speed, so `rpm` has none there. */
 const allowedNames = {
@@ -41,7 +54,9 @@ async function resolveOne(resolving: Resolving, name: ConfirmationName): Promise
   const node = nodeAt(tree, path);
   if (node === undefined) return undefined;
   if (node.kind === "scalar") return isNone(node) ? undefined : { by: "operator" };
-  const stated = (["wait", "dwell", "intrinsic"] as const).filter((way) => nodeAt(tree, `${path}.${way}`) !== undefined);
+  const stated = (["wait", "dwell", "intrinsic"] as const).filter(
+    (way) => nodeAt(tree, `${path}.${way}`) !== undefined,
+  );
   if (stated.length !== 1) {
     const message = `\`${path}\` states ${stated.length === 0 ? "no way" : stated.join(" and ")}; it must state one.`;
     fail("dialect/confirm", path, message, "State one of wait, dwell, intrinsic or the word operator.");
@@ -57,22 +72,36 @@ function resolveWait({ tree, need }: Resolving, path: string): Confirmation {
   const signal = word<SignalName>(tree, `${path}.wait`)!;
   const stated = time(tree, `${path}.timeout`);
   const saysTimeout = word(tree, "idioms.wait-signal")?.includes("{{timeout}}") === true;
-  return { by: "wait", signal, timeout: saysTimeout ? need(stated, `${path}.timeout`, "10 s") : (stated ?? 0) };
+  return {
+    by: "wait",
+    signal,
+    timeout: saysTimeout ? need(stated, `${path}.timeout`, "10 s") : (stated ?? 0),
+  };
 }
 
-async function resolveDwell(resolving: Resolving, name: ConfirmationName, path: string): Promise<Confirmation | undefined> {
+async function resolveDwell(
+  resolving: Resolving,
+  name: ConfirmationName,
+  path: string,
+): Promise<Confirmation | undefined> {
   const text = word(resolving.tree, `${path}.dwell`) ?? "";
   const plain = parseTime(text);
   if (plain !== undefined) return { by: "dwell", time: { op: "number", value: plain } };
   const { parseExpression } = await import("./expression-parser.ts");
   const found = parseExpression(text, allowedNames[name]);
-  const example = 'Write a time such as "5 s", or an expression such as "spin_up * rpm / max_rpm + 0.5 * second".';
+  const example =
+    'Write a time such as "5 s", or an expression such as "spin_up * rpm / max_rpm + 0.5 * second".';
   if ("problem" in found) {
     resolving.fail("dialect/expression", `${path}.dwell`, `In \`${path}.dwell\`: ${found.problem}.`, example);
     return undefined;
   }
   if (!isTime(found)) {
-    resolving.fail("dialect/expression", `${path}.dwell`, `\`${path}.dwell\` does not come out as a time.`, example);
+    resolving.fail(
+      "dialect/expression",
+      `${path}.dwell`,
+      `\`${path}.dwell\` does not come out as a time.`,
+      example,
+    );
     return undefined;
   }
   needFacts(resolving, found.expression, `${path}.dwell`);
@@ -83,7 +112,12 @@ function needFacts({ tree, fail }: Resolving, expression: Expression, path: stri
   for (const name of namesIn(expression)) {
     const fact = name in factOf ? factOf[name as keyof typeof factOf] : undefined;
     if (fact === undefined || isStated(tree, fact)) continue;
-    fail("dialect/undeclared", path, `\`${path}\` works with ${name}, but no file states \`${fact}\`.`, `State \`${fact}\`.`);
+    fail(
+      "dialect/undeclared",
+      path,
+      `\`${path}\` works with ${name}, but no file states \`${fact}\`.`,
+      `State \`${fact}\`.`,
+    );
   }
 }
 

@@ -53,7 +53,14 @@ const separators = { none: "", blank: " ", tab: "\t" } as const;
 
 type FileParts = Pick<
   Format,
-  "extension" | "lineEnd" | "lastLineEnd" | "blockEnd" | "delimiter" | "programNumber" | "characters" | "comments"
+  | "extension"
+  | "lineEnd"
+  | "lastLineEnd"
+  | "blockEnd"
+  | "delimiter"
+  | "programNumber"
+  | "characters"
+  | "comments"
 >;
 
 function resolveFile(resolving: Resolving): FileParts {
@@ -86,17 +93,29 @@ function resolveProgramNumber(resolving: Resolving): Format["programNumber"] {
 
 type BlockParts = Pick<
   Format,
-  "blockNumber" | "separator" | "order" | "longest" | "gWords" | "mWords" | "modes" | "blockDelete" | "stopsAct"
+  | "blockNumber"
+  | "separator"
+  | "order"
+  | "longest"
+  | "gWords"
+  | "mWords"
+  | "modes"
+  | "blockDelete"
+  | "stopsAct"
 >;
 
 function resolveBlocks(resolving: Resolving): BlockParts {
   const order = nodeAt(resolving.tree, "blocks.order");
-  const letters = order?.kind === "list" ? order.items.map((item) => (item.kind === "scalar" ? String(item.value) : "")) : undefined;
+  const letters =
+    order?.kind === "list"
+      ? order.items.map((item) => (item.kind === "scalar" ? String(item.value) : ""))
+      : undefined;
   return {
     blockNumber: resolveBlockNumber(resolving),
     separator: separators[choice<keyof typeof separators>(resolving, "blocks.separator", "blank")],
     order: resolving.need(letters, "blocks.order", "[N, G, X, Y, Z, I, J, K, R, F, S, T, M]"),
-    longest: choice(resolving, "blocks.longest", "none") === "none" ? 0 : count(resolving, "blocks.longest", 80),
+    longest:
+      choice(resolving, "blocks.longest", "none") === "none" ? 0 : count(resolving, "blocks.longest", 80),
     gWords: choice(resolving, "blocks.g-words", "any"),
     mWords: count(resolving, "blocks.m-words", 1),
     modes: choice(resolving, "blocks.modes", "together"),
@@ -195,8 +214,12 @@ function resolveSpindleAndTools(resolving: Resolving): Pick<Format, "spindle" | 
   const toolOrder = word<"select-first" | "change-first">(tree, "tools.order");
   const form = wordOrNone<"with-first-z" | "own-block" | "in-tool-word">(tree, "machine.length-offset.form");
   return {
-    spindle: order === undefined || spindleBlocks === undefined ? undefined : { order, blocks: spindleBlocks },
-    tools: toolBlocks === undefined || toolOrder === undefined ? undefined : { blocks: toolBlocks, order: toolOrder },
+    spindle:
+      order === undefined || spindleBlocks === undefined ? undefined : { order, blocks: spindleBlocks },
+    tools:
+      toolBlocks === undefined || toolOrder === undefined
+        ? undefined
+        : { blocks: toolBlocks, order: toolOrder },
     lengthOffset: form === undefined ? undefined : { word: word(tree, "length-offset.word") ?? "", form },
   };
 }
@@ -212,5 +235,7 @@ function resolveWaitValues(resolving: Resolving): Format["waitValues"] {
   const on = number(tree, "wait.on");
   const off = number(tree, "wait.off");
   const timeoutUnit = word<"s" | "ms">(tree, "wait.timeout-unit");
-  return on === undefined || off === undefined || timeoutUnit === undefined ? undefined : { on, off, timeoutUnit };
+  return on === undefined || off === undefined || timeoutUnit === undefined
+    ? undefined
+    : { on, off, timeoutUnit };
 }

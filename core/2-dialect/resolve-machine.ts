@@ -17,7 +17,20 @@ import { must } from "./resolving.ts";
 import { statableSteps } from "./statable.ts";
 import type { ScalarNode, TreeNode } from "./tree.ts";
 import { isNone, nodeAt } from "./tree.ts";
-import { feed, length, lengths, number, parseLength, place, scaled, speed, time, word, wordOrNone, yes } from "./values.ts";
+import {
+  feed,
+  length,
+  lengths,
+  number,
+  parseLength,
+  place,
+  scaled,
+  speed,
+  time,
+  word,
+  wordOrNone,
+  yes,
+} from "./values.ts";
 
 /** Parts of the machine facts that need the template and expression parsers. */
 type ParsedParts = Pick<MachineFacts, "confirm" | "opaqueEffects">;
@@ -132,7 +145,8 @@ type LengthOffsetForm = "with-first-z" | "own-block" | "in-tool-word";
 /** What a code does besides; undefined where the group is not stated at all. */
 export function resolveEffects(resolving: Resolving, path: string): Effects | undefined {
   if (nodeAt(resolving.tree, path)?.kind !== "mapping") return undefined;
-  const effect = <T extends string>(name: string): T => must(resolving, word<T>, `${path}.${name}`, "unchanged");
+  const effect = <T extends string>(name: string): T =>
+    must(resolving, word<T>, `${path}.${name}`, "unchanged");
   return {
     position: effect("position"),
     spindle: effect("spindle"),
@@ -143,7 +157,7 @@ export function resolveEffects(resolving: Resolving, path: string): Effects | un
 
 function resolvePark(tree: TreeNode): MachineFacts["park"] {
   const values = lengths(tree, "machine.park");
-  return values === undefined ? undefined : { x: values[0]!, y: values[1]! };
+  return values === undefined ? undefined : { x: values[0], y: values[1] };
 }
 
 function resolveOutputs(resolving: Resolving): OutputFacts[] {
@@ -196,4 +210,3 @@ function resolveArcTolerance(resolving: Resolving): MachineFacts["arcTolerance"]
 export function resolveWorkZero(tree: TreeNode): ([number, number, number] | undefined)[] {
   return Array.from({ length: 10 }, (_, offset) => place(tree, `machine.work-zero.${offset}`));
 }
-

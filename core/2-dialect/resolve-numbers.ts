@@ -62,7 +62,11 @@ function isStated(tree: TreeNode, key: NumberKey): boolean {
 function unitFormats(resolving: Resolving, key: NumberKey): UnitFormats {
   const of = (units: UnitSystem): NumberFormat => {
     const decimals = decimalsOf(resolving.tree, key, units);
-    return formatOf(resolving, key, resolving.need(decimals, `numbers.${key}.${units}`, units === "mm" ? 3 : 4));
+    return formatOf(
+      resolving,
+      key,
+      resolving.need(decimals, `numbers.${key}.${units}`, units === "mm" ? 3 : 4),
+    );
   };
   return { mm: of("mm"), inch: of("inch") };
 }

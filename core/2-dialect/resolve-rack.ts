@@ -44,7 +44,7 @@ function resolvePockets(resolving: Resolving): RackFacts["pockets"] {
   if (node?.kind === "list") {
     return node.items.map((_, index) => {
       const [x, y] = lengths(tree, `${path}.pockets.${index + 1}`)!;
-      return { x: x!, y: y! };
+      return { x: x, y: y };
     });
   }
   const example = "{ first: [40, 20], pitch: [80, 0], count: 6 }";
@@ -54,8 +54,8 @@ function resolvePockets(resolving: Resolving): RackFacts["pockets"] {
   const count = must(resolving, number, `${path}.pockets.count`, 6);
   if (resolving.failed()) return [];
   return Array.from({ length: count }, (_, index) => ({
-    x: first[0]! + index * pitch[0]!,
-    y: first[1]! + index * pitch[1]!,
+    x: first[0] + index * pitch[0],
+    y: first[1] + index * pitch[1],
   }));
 }
 

@@ -14,7 +14,7 @@ import type { Resolving } from "./resolving.ts";
 import { startResolving } from "./resolving.ts";
 import { showChain } from "./show.ts";
 import { nodeAt, walkTree } from "./tree.ts";
-import { word } from "./values.ts";
+import { codeText, parseCode, word } from "./values.ts";
 
 export { loadChain, reportNotes, showChain };
 
@@ -49,11 +49,14 @@ async function resolveTree(resolving: Resolving): Promise<Dialect> {
   };
 }
 
-/** Effects of builder's codes by the code as written, and of the controller's measurement by the word `measure`. */
+/** Effects of builder's codes by the code (M93), and of the controller's measurement by the word `measure`. */
 function opaqueEffects(resolving: Resolving): Record<string, Effects> {
   const node = nodeAt(resolving.tree, "codes");
   const names = node?.kind === "mapping" ? [...node.entries.keys()] : [];
-  const all = [...names.map((name) => [name, `codes.${name}`] as const), ["measure", "machine.measure-effects"] as const];
+  const all = [
+    ...names.map((name) => [codeText(parseCode(name)), `codes.${name}`] as const),
+    ["measure", "machine.measure-effects"] as const,
+  ];
   const found = all.map(([name, path]) => [name, resolveEffects(resolving, path)] as const);
   return Object.fromEntries(found.filter((pair): pair is [string, Effects] => pair[1] !== undefined));
 }

@@ -28,7 +28,8 @@ export function startResolving(tree: TreeNode, files: readonly string[], report:
     files,
     fail,
     need: (value, path, example) => {
-      if (value === undefined) fail("dialect/undeclared", path, undeclared(path), `Add \`${asYaml(path, example)}\`.`);
+      if (value === undefined)
+        fail("dialect/undeclared", path, undeclared(path), `Add \`${asYaml(path, example)}\`.`);
       return value as NonNullable<typeof value>;
     },
     failed: () => reported.size > 0,
@@ -59,7 +60,8 @@ export function asYaml(path: string, value: string | number): string {
 export function placeOf(tree: TreeNode, path: string, files: readonly string[]): Place {
   for (let at = path; at !== ""; at = at.slice(0, Math.max(at.lastIndexOf("."), 0))) {
     const node = nodeAt(tree, at);
-    if (node !== undefined) return { source: "dialect", file: files[node.origin.file]!, offset: node.origin.offset };
+    if (node !== undefined)
+      return { source: "dialect", file: files[node.origin.file], offset: node.origin.offset };
   }
-  return { source: "dialect", file: files[0]!, offset: 0 };
+  return { source: "dialect", file: files[0], offset: 0 };
 }

@@ -28,7 +28,7 @@ export const setupSchema: SchemaPart = setupJson;
 
 /** The forms that a part allows: itself, or what it refers to and its branches. The part's own texts are left behind. */
 export function formsOf(root: SchemaPart, part: SchemaPart): readonly SchemaPart[] {
-  if (part.$ref !== undefined) return formsOf(root, root.$defs![part.$ref.slice("#/$defs/".length)]!);
+  if (part.$ref !== undefined) return formsOf(root, root.$defs![part.$ref.slice("#/$defs/".length)]);
   return part.anyOf === undefined ? [part] : part.anyOf.flatMap((branch) => formsOf(root, branch));
 }
 
@@ -41,30 +41,42 @@ export function partsAt(root: SchemaPart, steps: readonly string[]): readonly Sc
 }
 
 function below(form: SchemaPart, step: string): readonly SchemaPart[] {
-  const named = form.properties !== undefined && Object.hasOwn(form.properties, step) ? form.properties[step] : undefined;
+  const named =
+    form.properties !== undefined && Object.hasOwn(form.properties, step) ? form.properties[step] : undefined;
   if (named !== undefined) return [named];
-  const patterns = Object.entries(form.patternProperties ?? {}).filter(([pattern]) => new RegExp(pattern).test(step));
-  return [...patterns.map(([, part]) => part), ...(form.items !== undefined && /^\d+$/.test(step) ? [form.items] : [])];
+  const patterns = Object.entries(form.patternProperties ?? {}).filter(([pattern]) =>
+    new RegExp(pattern).test(step),
+  );
+  return [
+    ...patterns.map(([, part]) => part),
+    ...(form.items !== undefined && /^\d+$/.test(step) ? [form.items] : []),
+  ];
 }
 
 /** What a value can be, in words: "none, or a mapping with the keys on, start and step". */
 export function valuesInWords(root: SchemaPart, part: SchemaPart): string {
-  if (part.$ref !== undefined) return root.$defs![part.$ref.slice("#/$defs/".length)]!.description ?? "";
-  if (part.anyOf !== undefined) return [...new Set(part.anyOf.map((branch) => valuesInWords(root, branch)))].join(", or ");
+  if (part.$ref !== undefined) return root.$defs![part.$ref.slice("#/$defs/".length)].description ?? "";
+  if (part.anyOf !== undefined)
+    return [...new Set(part.anyOf.map((branch) => valuesInWords(root, branch)))].join(", or ");
   if (part.enum !== undefined) return inWords(part.enum, "or");
   if (part.const !== undefined) return part.const;
-  if (part.type === "object") return `a mapping with the keys ${inWords(Object.keys(part.properties ?? {}), "and")}`;
+  if (part.type === "object")
+    return `a mapping with the keys ${inWords(Object.keys(part.properties ?? {}), "and")}`;
   if (part.type === "integer" || part.type === "number") return numberInWords(part);
   const [example] = part.examples ?? [];
   const kind = part.type === "array" ? "a list" : "a text";
-  return example === undefined ? kind : `${kind} such as ${typeof example === "string" ? example : JSON.stringify(example)}`;
+  return example === undefined
+    ? kind
+    : `${kind} such as ${typeof example === "string" ? example : JSON.stringify(example)}`;
 }
 
 function numberInWords({ type, minimum, maximum, exclusiveMinimum }: SchemaPart): string {
   const kind = type === "integer" ? "a whole number" : "a number";
   const above = exclusiveMinimum === undefined ? "" : ` above ${exclusiveMinimum}`;
   const from = minimum === undefined ? above : ` from ${minimum}`;
-  return maximum === undefined ? kind + from : `${kind}${from}${from === above && above !== "" ? ", at most" : " to"} ${maximum}`;
+  return maximum === undefined
+    ? kind + from
+    : `${kind}${from}${from === above && above !== "" ? ", at most" : " to"} ${maximum}`;
 }
 
 /** ["a", "b", "c"] -> "a, b or c". */

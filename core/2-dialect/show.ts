@@ -1,6 +1,7 @@
 import { stringify } from "yaml";
 import type { Chain } from "./chain.ts";
-import type { TreeNode } from "./tree.ts";
+import { dialectSchema, formsOf, partsAt } from "./schema.ts";
+import type { MappingNode, TreeNode } from "./tree.ts";
 
 /** Column at which the origins stand. */
 const originColumn = 56;
@@ -10,21 +11,29 @@ const originColumn = 56;
  * `  rapids: dog-leg      # explicit-words.dialect.yaml:12`.
  */
 export function showChain({ links, merged }: Chain): string {
-  const origin = (node: TreeNode): string => `${links[node.origin.file]!.file}:${node.origin.line}`;
-  const head = [`# ${links.map(({ file }) => file).join(", which extends ")}`];
-  const lines = [...merged.entries].filter(([key]) => key !== "extends").flatMap(([key, node]) => show(key, node, "", origin));
-  return [...head, ...lines, ""].join("\n");
+  const origin = (node: TreeNode): string => `${links[node.origin.file].file}:${node.origin.line}`;
+  const head = `# ${links.map(({ file }) => file).join(", which extends ")}`;
+  const lines = inOrder(merged, [])
+    .filter(([key]) => key !== "extends")
+    .flatMap(([key, node]) => show([key], node, origin));
+  return [head, ...lines, ""].join("\n");
 }
 
 type OriginOf = (node: TreeNode) => string;
 
-function show(key: string, node: TreeNode, indent: string, origin: OriginOf): string[] {
-  const name = `${indent}${scalarText(key)}:`;
-  if (node.kind === "mapping") {
-    if (node.entries.size === 0) return [withOrigin(`${name} {}`, node, origin)];
-    return [name, ...[...node.entries].flatMap(([inner, child]) => show(inner, child, `${indent}  `, origin))];
-  }
-  return [withOrigin(`${name} ${inline(node)}`, node, origin)];
+/** The keys of a mapping in the order of the schema, which is that of the documentation. */
+function inOrder({ entries }: MappingNode, steps: readonly string[]): (readonly [string, TreeNode])[] {
+  const forms = partsAt(dialectSchema, steps).flatMap((part) => formsOf(dialectSchema, part));
+  const known = forms.flatMap(({ properties = {} }) => Object.keys(properties));
+  const rank = (key: string): number => (known.includes(key) ? known.indexOf(key) : known.length);
+  return [...entries].sort(([first], [second]) => rank(first) - rank(second));
+}
+
+function show(steps: readonly string[], node: TreeNode, origin: OriginOf): string[] {
+  const name = `${"  ".repeat(steps.length - 1)}${scalarText(steps.at(-1)!)}:`;
+  if (node.kind !== "mapping") return [withOrigin(`${name} ${inline(node)}`, node, origin)];
+  if (node.entries.size === 0) return [withOrigin(`${name} {}`, node, origin)];
+  return [name, ...inOrder(node, steps).flatMap(([key, child]) => show([...steps, key], child, origin))];
 }
 
 function withOrigin(text: string, node: TreeNode, origin: OriginOf): string {

@@ -17,7 +17,9 @@ export const standardCodes: Readonly<Record<string, readonly string[]>> = {
   G41: ["compensation.left"],
   G42: ["compensation.right"],
   G80: ["cancel.cycles"],
-  ...Object.fromEntries(["G81", "G82", "G83", "G84", "G85", "G86", "G87", "G88", "G89"].map((code) => [code, ["cycles."]])),
+  ...Object.fromEntries(
+    ["G81", "G82", "G83", "G84", "G85", "G86", "G87", "G88", "G89"].map((code) => [code, ["cycles."]]),
+  ),
   G90: ["distance.absolute"],
   G91: ["distance.incremental"],
   G94: ["feed.per-minute"],

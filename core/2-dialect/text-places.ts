@@ -24,7 +24,7 @@ export function textPlaces(text: string): TextPlaces {
   lines[text.length] = line;
   const inside = (character: number): number => Math.max(0, Math.min(character, text.length));
   return {
-    byteOffset: (character) => bytes[inside(character)]!,
-    line: (character) => lines[inside(character)]!,
+    byteOffset: (character) => bytes[inside(character)],
+    line: (character) => lines[inside(character)],
   };
 }

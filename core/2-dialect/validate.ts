@@ -18,20 +18,27 @@ export interface Validating {
 
 /** Checks a dialect file against schemas/dialect.schema.json; gives whether it fits, each fault is reported. */
 export function validateTree(tree: TreeNode, file: string, report: Report): boolean {
-  return fitsSchema({ tree, file, source: "dialect", schema: dialectSchema, validate: validateDialect }, report);
+  return fitsSchema(
+    { tree, file, source: "dialect", schema: dialectSchema, validate: validateDialect },
+    report,
+  );
 }
 
 /** Checks a tree; each value that does not fit gives one finding that says what it can be. */
 export function fitsSchema(validating: Validating, report: Report): boolean {
   const errors = validating.validate(plainData(validating.tree));
   const paths = new Set(errors.map(({ instancePath }) => instancePath));
-  const found = errors.filter(({ keyword }) => keyword === "additionalProperties").map((error) => unknownKey(validating, error));
+  const found = errors
+    .filter(({ keyword }) => keyword === "additionalProperties")
+    .map((error) => unknownKey(validating, error));
   for (const path of paths) {
     const here = errors.filter(({ instancePath }) => instancePath === path);
     // A form that was not meant fails as a whole; the one that was meant fails in what lies below, or at its keys.
     const explained = here.some(isAboutKeys) || [...paths].some((other) => other.startsWith(`${path}/`));
     if (!explained) found.push(wrongValue(validating, path));
-    found.push(...here.filter(({ keyword }) => keyword === "required").map((error) => missingKey(validating, error)));
+    found.push(
+      ...here.filter(({ keyword }) => keyword === "required").map((error) => missingKey(validating, error)),
+    );
   }
   found.sort((first, second) => (first.place?.offset ?? 0) - (second.place?.offset ?? 0));
   for (const finding of found) report(finding);
@@ -44,7 +51,10 @@ function isAboutKeys({ keyword }: SchemaError): boolean {
 
 /** "/machine/keep-out/0" -> ["machine", "keep-out", "0"] (RFC 6901). */
 function stepsOf(pointer: string): string[] {
-  return pointer.split("/").slice(1).map((step) => step.replaceAll("~1", "/").replaceAll("~0", "~"));
+  return pointer
+    .split("/")
+    .slice(1)
+    .map((step) => step.replaceAll("~1", "/").replaceAll("~0", "~"));
 }
 
 /** The path in the tree, where items of a list count from 1. */
@@ -74,7 +84,9 @@ function unknownKey(validating: Validating, { instancePath, params }: SchemaErro
   const { schema } = validating;
   const steps = stepsOf(instancePath);
   const name = String(params["additionalProperty"]);
-  const known = partsAt(schema, steps).flatMap((part) => formsOf(schema, part)).flatMap((form) => Object.keys(form.properties ?? {}));
+  const known = partsAt(schema, steps)
+    .flatMap((part) => formsOf(schema, part))
+    .flatMap((form) => Object.keys(form.properties ?? {}));
   const owner = steps.length === 0 ? "The file" : `\`${pathOf(validating, steps)}\``;
   const message = `${owner} has no key \`${name}\`.${didYouMean(name, known)}`;
   const fix = known.length === 0 ? {} : { fix: `Its keys are ${[...new Set(known)].join(", ")}.` };
@@ -92,10 +104,13 @@ function wrongValue(validating: Validating, instancePath: string): Finding {
   const steps = stepsOf(instancePath);
   const path = pathOf(validating, steps);
   const node = path === "" ? tree : nodeAt(tree, path);
-  const allowed = [...new Set(partsAt(schema, steps).map((part) => valuesInWords(schema, part)))].join(", or ");
+  const allowed = [...new Set(partsAt(schema, steps).map((part) => valuesInWords(schema, part)))].join(
+    ", or ",
+  );
   const forms = partsAt(schema, steps).flatMap((part) => formsOf(schema, part));
   const words = forms.flatMap(({ enum: list = [], const: one }) => (one === undefined ? list : [one]));
-  const given = node?.kind === "scalar" ? `\`${node.source}\`` : node?.kind === "list" ? "a list" : "a mapping";
+  const given =
+    node?.kind === "scalar" ? `\`${node.source}\`` : node?.kind === "list" ? "a list" : "a mapping";
   const hint = node?.kind === "scalar" ? didYouMean(node.source, words) : "";
   const name = path === "" ? "The file" : `\`${path}\``;
   return finding(validating, path, `${name} is ${given}; it can be ${allowed}.${hint}`);

@@ -65,7 +65,7 @@ export function lengths(tree: TreeNode, path: string): number[] | undefined {
 /** A place of three lengths in atoms. */
 export function place(tree: TreeNode, path: string): [number, number, number] | undefined {
   const values = lengths(tree, path);
-  return values === undefined ? undefined : [values[0]!, values[1]!, values[2]!];
+  return values === undefined ? undefined : [values[0], values[1], values[2]];
 }
 
 /** `12.7 mm` -> 127,000,000 atoms, from the digits as they stand. */
@@ -92,7 +92,11 @@ export function time(tree: TreeNode, path: string): number | undefined {
 export function parseTime(text: string): number | undefined {
   const [, digits, unit] = /^(\d+(?:\.\d+)?) ?(s|ms|min)$/.exec(text) ?? [];
   if (digits === undefined || unit === undefined) return undefined;
-  const factor = { s: microsecondsPerSecond, ms: microsecondsPerSecond / 1000, min: 60 * microsecondsPerSecond }[unit];
+  const factor = {
+    s: microsecondsPerSecond,
+    ms: microsecondsPerSecond / 1000,
+    min: 60 * microsecondsPerSecond,
+  }[unit];
   return scaled(digits, factor!);
 }
 

@@ -8,7 +8,8 @@ import { canSayArc, largestPiece, needsNewTurn } from "./arc-limits.ts";
 import { keptFullCircle, tooManyChords } from "./findings.ts";
 import { inWrittenMode, lowerFeed, roundFeed } from "./feed.ts";
 import { knownAxes, lineTo, takeTarget } from "./motion.ts";
-import { writeAside, writeRow } from "./output.ts";
+import { writeRow } from "./output.ts";
+import { selectPlane } from "./plane.ts";
 import type { Lowering } from "./state.ts";
 import { need, rounded } from "./state.ts";
 
@@ -69,10 +70,7 @@ function cutArc(state: Lowering, arc: ArcMove, sweep: number): void {
     cutChords(state, arc, sweep);
     return;
   }
-  if (state.plane !== arc.plane) {
-    state.plane = arc.plane;
-    writeAside(state.output, { kind: "plane", value: arc.plane }, arc.source);
-  }
+  selectPlane(state, arc.plane, arc.source);
   const largest = largestPiece(state);
   const settled: ArcPath = { ...arc.path, sweep };
   if (needsNewTurn(state, sweep)) cutTurnByTurn(state, { ...arc, path: settled }, largest);

@@ -5,6 +5,7 @@ import { forgetFeed } from "./feed.ts";
 import type { HolesPlan } from "./holes-plan.ts";
 import { endHoles, startHoles } from "./holes.ts";
 import { writeAside } from "./output.ts";
+import { selectPlane } from "./plane.ts";
 import { writtenSpeed } from "./speed.ts";
 import type { Lowering } from "./state.ts";
 import { need } from "./state.ts";
@@ -66,6 +67,7 @@ function lowerCompensation(state: Lowering, step: AsideOf<"compensation">, sourc
   if (step.side !== "off" && tool?.radiusOffset === undefined) {
     state.report(compensationNotSaid(path, "the tool has no `radiusOffset`, which cutter compensation takes the radius from", "state the tool's `radiusOffset`", source));
   }
+  if (step.side !== "off") selectPlane(state, "xy", source);
   const offset = step.side === "off" ? 0 : (tool?.radiusOffset ?? 0);
   writeAside(state.output, { kind: "compensation", value: step.side, offset }, source);
 }

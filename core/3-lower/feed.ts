@@ -15,6 +15,8 @@ export function writtenFeedMode(own: FeedMode, words: Readonly<Record<string, bo
 /** The least increment of the feed word in the mode that is written. */
 function feedGrid(state: Lowering, source: number): number {
   const { capabilities, units, feedMode } = state;
+  // A mode without a word is refused as such at the start of its operation; its grid is then nobody's business.
+  if (capabilities.words[`feed.${feedMode}`] === false) return 1;
   const key = (path: string, example: string) => ({ path, why: "to write its feeds", example, offset: source });
   switch (feedMode) {
     case "per-minute":

@@ -7,6 +7,7 @@ import type { HolesPlan } from "./holes-plan.ts";
 import { drillLonghand } from "./longhand.ts";
 import { knownAxes, rapidZ } from "./motion.ts";
 import { writeAside, writeRow } from "./output.ts";
+import { selectPlane } from "./plane.ts";
 import type { Lowering } from "./state.ts";
 import { need, rounded } from "./state.ts";
 import { tapFeed } from "./tapping.ts";
@@ -82,10 +83,7 @@ export function endHoles(state: Lowering, plan: HolesPlan, source: number): void
 }
 
 function writeDefinition(state: Lowering, definition: CycleDefinition, source: number): void {
-  if (state.plane !== "xy") {
-    state.plane = "xy";
-    writeAside(state.output, { kind: "plane", value: "xy" }, source);
-  }
+  selectPlane(state, "xy", source);
   writeAside(state.output, definition, source);
 }
 

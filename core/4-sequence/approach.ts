@@ -49,7 +49,8 @@ function moveAcross(run: Run, { at, known }: Destination): void {
   let stated = axisBit.x | axisBit.y;
   for (let axis = 0; axis < 6; axis++) {
     const bit = 1 << axis;
-    if ((known & rotaryAxes & bit) !== 0 && ((work.known & bit) === 0 || work.at[axis] !== at[axis])) stated |= bit;
+    if ((known & rotaryAxes & bit) !== 0 && ((work.known & bit) === 0 || work.at[axis] !== at[axis]))
+      stated |= bit;
     if (stated & bit & ~axisBit.z) work.at[axis] = at[axis];
   }
   moveWork(run, stated & (rotaryAxes | (linearAxes & ~axisBit.z)));

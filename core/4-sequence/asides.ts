@@ -1,6 +1,7 @@
 import type { CycleDefinition } from "#base";
 import type { LoweredStep } from "#lower";
 import { setCoolant } from "./coolant.ts";
+import { setDistance } from "./distance.ts";
 import { showText } from "./message.ts";
 import { resumeDistance } from "./modes.ts";
 import { enterOperation, leaveOperation } from "./operation.ts";
@@ -44,19 +45,21 @@ export function handleAside(run: Run, step: LoweredStep, source: number): void {
   }
 }
 
-/** A series of holes begins; not before the spindle is at speed again where the last one tapped. */
+/**
+ * A series of holes begins; not before the spindle is at speed again where the last one tapped. Its levels are absolute:
+ * from where increments count in a cycle differs between controllers.
+ */
 function defineCycle(run: Run, cycle: CycleDefinition, source: number): void {
   restartAfterTapping(run, source);
-  resumeDistance(run);
+  setDistance(run, "absolute");
   put(run, cycle);
-  run.state.taps = cycle.cycle === "tap" || cycle.cycle === "tap-left";
+  run.state.cycle = cycle.cycle;
 }
 
 /** A tapping cycle has reversed the spindle, which then counts as neither at speed nor confirmed. */
 function endCycle(run: Run): void {
   const { state } = run;
   put(run, { kind: "cycle", value: "off" });
-  if (state.taps) state.tapped = true;
-  state.taps = false;
+  if (state.cycle === "tap" || state.cycle === "tap-left") state.tapped = true;
+  state.cycle = undefined;
 }
-

@@ -16,7 +16,12 @@ function usedTools(run: Run): readonly number[] {
 function checkLengths(run: Run): void {
   const { machine, job, request } = run;
   run.state.source = job.operations[request.operations[0] ?? -1]?.source ?? 0;
-  const form = fact(run, machine.lengthOffset?.form, "machine.length-offset.form", "each tool has a length of its own");
+  const form = fact(
+    run,
+    machine.lengthOffset?.form,
+    "machine.length-offset.form",
+    "each tool has a length of its own",
+  );
   if (form !== "none" || usedTools(run).length < 2) return;
   if (machine.swap === "operator" && machine.lengths === "operator") return;
   refuse(
@@ -32,7 +37,8 @@ function checkLengths(run: Run): void {
 function checkClearance(run: Run): void {
   const { machine } = run;
   if (machine.retract?.by !== "clearance") return;
-  if (machine.swap === "rack" || (machine.swap === "controller" && usedTools(run).length > 1)) {
+  const swaps = usedTools(run).some((tool) => tool !== run.request.facts.spindleHolds);
+  if (machine.swap === "rack" || (machine.swap === "controller" && swaps)) {
     refuse(
       run,
       "dialect/retract",

@@ -1,4 +1,11 @@
-import type { Confirmation, ConfirmationName, Expression, ExpressionName, ExpressionValues, SpindleFacts } from "#base";
+import type {
+  Confirmation,
+  ConfirmationName,
+  Expression,
+  ExpressionName,
+  ExpressionValues,
+  SpindleFacts,
+} from "#base";
 import { evaluate } from "#base";
 import { upToDwellGrid } from "./grid.ts";
 import { putMessage } from "./message.ts";
@@ -19,7 +26,12 @@ export interface Speeds {
 type ConfirmationBy<By extends Confirmation["by"]> = Extract<Confirmation, { by: By }>;
 
 const ways: {
-  readonly [By in Confirmation["by"]]: (run: Run, name: ConfirmationName, how: ConfirmationBy<By>, speeds: Speeds) => void;
+  readonly [By in Confirmation["by"]]: (
+    run: Run,
+    name: ConfirmationName,
+    how: ConfirmationBy<By>,
+    speeds: Speeds,
+  ) => void;
 } = {
   wait: (run, name, how) => {
     waitForSignal(run, how.signal, how.timeout, reasons[name]);
@@ -68,7 +80,12 @@ function refuseQuestion(run: Run, name: ConfirmationName): void {
 }
 
 /** Waits on a signal, after a dwell where its contact may still be on from the old state. Times in microseconds. */
-export function waitForSignal(run: Run, name: ConfirmationBy<"wait">["signal"], timeout: number, because: string): void {
+export function waitForSignal(
+  run: Run,
+  name: ConfirmationBy<"wait">["signal"],
+  timeout: number,
+  because: string,
+): void {
   const signal = fact(run, run.machine.signals[name], `machine.signals.${name}`, because);
   const onTimeout = fact(run, run.machine.onTimeout, "machine.waits.on-timeout", "it waits on signals");
   if (onTimeout === "continues") {
@@ -100,16 +117,29 @@ export function askOperator(run: Run, text: string): void {
 }
 
 /** Time of a confirmation by dwell, microseconds, not rounded. */
-function dwellTime(run: Run, name: ConfirmationName, time: Expression, rpm: number, from: number | undefined): number {
+function dwellTime(
+  run: Run,
+  name: ConfirmationName,
+  time: Expression,
+  rpm: number,
+  from: number | undefined,
+): number {
   const { spindle } = run.machine;
   const values: Record<ExpressionName, number | undefined> = { ...factValues(spindle), rpm, from_rpm: from };
   for (const used of namesIn(time)) {
-    if (values[used] === undefined) fact(run, undefined, factKeys[used], `the dwell of \`confirm.${name}\` is worked out from it`);
+    if (values[used] === undefined)
+      fact(run, undefined, factKeys[used], `the dwell of \`confirm.${name}\` is worked out from it`);
   }
   const known = Object.fromEntries(Object.entries(values).map(([key, value]) => [key, value ?? 1]));
   const result = evaluate(time, known as unknown as ExpressionValues);
   if (Number.isFinite(result)) return result;
-  refuse(run, "dialect/expression", `the dwell of \`confirm.${name}\` divides by zero`, "correct the expression", `confirm.${name}`);
+  refuse(
+    run,
+    "dialect/expression",
+    `the dwell of \`confirm.${name}\` divides by zero`,
+    "correct the expression",
+    `confirm.${name}`,
+  );
   return 0;
 }
 

@@ -14,7 +14,8 @@ export function coolantOff(run: Run): void {
 /** Brings the coolant to what an operation asks for: off where the media change, then each medium on. */
 export function setCoolant(run: Run, media: readonly CoolantMedium[]): void {
   const { state } = run;
-  const same = state.coolant?.length === media.length && media.every((medium) => state.coolant?.includes(medium));
+  const same =
+    state.coolant?.length === media.length && media.every((medium) => state.coolant?.includes(medium));
   if (!same && state.coolant?.length !== 0) coolantOff(run);
   for (const medium of media) coolantOn(run, medium);
   state.coolant = media;
@@ -23,10 +24,18 @@ export function setCoolant(run: Run, media: readonly CoolantMedium[]): void {
 function coolantOn(run: Run, medium: CoolantMedium): void {
   const key = `coolant.${medium}`;
   const off = run.request.capabilities.words["coolant.off"];
-  if (off === false) refuse(run, "lower/coolant", `\`${medium}\` could be switched on but never off`, wayOut, "coolant.off");
+  if (off === false)
+    refuse(run, "lower/coolant", `\`${medium}\` could be switched on but never off`, wayOut, "coolant.off");
   if (run.request.capabilities.words[key] === false) {
-    refuse(run, "lower/coolant", `the job asks for \`${medium}\`, and the dialect has no word for it`, wayOut, key);
-  } else if (optional(run, key, `the job asks for \`${medium}\``)) put(run, { kind: "coolant", medium, on: true });
+    refuse(
+      run,
+      "lower/coolant",
+      `the job asks for \`${medium}\`, and the dialect has no word for it`,
+      wayOut,
+      key,
+    );
+  } else if (optional(run, key, `the job asks for \`${medium}\``))
+    put(run, { kind: "coolant", medium, on: true });
 }
 
 const wayOut = "change the operation's `coolant`, or declare the word if the controller has one";

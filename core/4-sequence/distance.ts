@@ -4,7 +4,12 @@ import { fact, need } from "./words.ts";
 
 /** The distance mode in which the moves of the job are written. */
 export function programDistance(run: Run): "absolute" | "incremental" {
-  const said = fact(run, run.request.capabilities.distance, "distance.programs-in", "its moves are absolute or incremental");
+  const said = fact(
+    run,
+    run.request.capabilities.distance,
+    "distance.programs-in",
+    "its moves are absolute or incremental",
+  );
   return said ?? "absolute";
 }
 

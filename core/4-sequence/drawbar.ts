@@ -31,14 +31,17 @@ export function clampEmpty(run: Run): void {
   const how = run.machine.confirm.released;
   const signal = run.machine.signals.released;
   if (how?.by !== "wait") confirm(run, "released");
-  else if (signal && need(run, "idioms.wait-signal", "the drawbar must be closed before the spindle travels")) {
+  else if (
+    signal &&
+    need(run, "idioms.wait-signal", "the drawbar must be closed before the spindle travels")
+  ) {
     const level = signal.level === "on" ? "off" : "on";
     put(run, { kind: "wait", input: signal.input, level, timeout: how.timeout });
   }
   run.state.released = false;
 }
 
-/** Air pressure, before the drawbar is worked; a machine that neither senses it nor says how to be sure has it checked by hand. */
+/** Air pressure, before the drawbar is worked: where it can be sensed, or the dialect says how else to be sure of it. */
 function confirmAir(run: Run): void {
   const { machine } = run;
   if (machine.signals.air || machine.confirm.air) confirm(run, "air");

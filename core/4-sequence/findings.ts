@@ -73,16 +73,35 @@ export function noWord(key: string, because: string, offset: number): Finding {
 
 /** A refusal with its own rule. */
 export function refusal(rule: string, message: string, fix: string, offset: number, key?: string): Finding {
-  return { rule, severity: "error", message, place: inJob(offset), fix, ...(key === undefined ? {} : { key }) };
+  return {
+    rule,
+    severity: "error",
+    message,
+    place: inJob(offset),
+    fix,
+    ...(key === undefined ? {} : { key }),
+  };
 }
 
 /** A hint that changes nothing. */
-export function remark(rule: string, severity: "warning" | "note", message: string, offset: number, key?: string): Finding {
+export function remark(
+  rule: string,
+  severity: "warning" | "note",
+  message: string,
+  offset: number,
+  key?: string,
+): Finding {
   return { rule, severity, message, place: inJob(offset), ...(key === undefined ? {} : { key }) };
 }
 
 /** A speed outside a limit of the machine or of the tool. */
-export function speedOutside(rpm: number, limit: number, whose: string, offset: number, key?: string): Finding {
+export function speedOutside(
+  rpm: number,
+  limit: number,
+  whose: string,
+  offset: number,
+  key?: string,
+): Finding {
   const [said, side] = rpm > limit ? ["above", "most"] : ["below", "least"];
   return refusal(
     "limit/speed",
@@ -95,7 +114,13 @@ export function speedOutside(rpm: number, limit: number, whose: string, offset: 
 
 /** A speed that the speed word cannot say as it is. */
 export function speedRounded(rpm: number, written: number, offset: number): Finding {
-  return remark("lower/rounded", "note", `${inRpm(rpm)} is written as ${inRpm(written)}`, offset, "numbers.speed");
+  return remark(
+    "lower/rounded",
+    "note",
+    `${inRpm(rpm)} is written as ${inRpm(written)}`,
+    offset,
+    "numbers.speed",
+  );
 }
 
 /** A speed for a message: 12500500 -> "12500.5 rpm". */

@@ -1,3 +1,4 @@
 export { sequence } from "./sequence.ts";
 export { planJobFacts } from "./job-facts.ts";
-export type { PlannedFacts, PlanRequest, SequenceRequest, Setup } from "./request.ts";
+export type { PlannedFacts, PlanRequest, SequenceRequest } from "./request.ts";
+export type { Setup } from "#dialect";

@@ -1,8 +1,9 @@
 import type { NamedBox, Report, SpindleDirection, ToolFacts } from "#base";
+import type { Setup } from "#dialect";
 import type { Tool } from "#job";
 import { onLengthGrid } from "./grid.ts";
 import { planRack } from "./rack-plan.ts";
-import type { PlannedFacts, PlanRequest, Setup } from "./request.ts";
+import type { PlannedFacts, PlanRequest } from "./request.ts";
 
 /**
  * Plans what sequencing and the guard go by beside the dialect: tools, stock and clearance of the job, work offsets and

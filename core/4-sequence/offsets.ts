@@ -52,5 +52,8 @@ export function stateWorkOffset(run: Run, operation: Operation): void {
 function needsWorkOffsetWord(run: Run): boolean {
   const { words } = run.request.capabilities;
   const numbers = new Set(run.request.operations.map((index) => run.job.operations[index].workOffset));
-  return numbers.size > 1 || [1, 2, 3, 4, 5, 6, 7, 8, 9].some((number) => words[`work-offset.${String(number)}`] !== false);
+  return (
+    numbers.size > 1 ||
+    [1, 2, 3, 4, 5, 6, 7, 8, 9].some((number) => words[`work-offset.${String(number)}`] !== false)
+  );
 }

@@ -1,3 +1,4 @@
+import { linearAxes } from "#base";
 import type { Operation } from "#job";
 import { coolantOff, setCoolant } from "./coolant.ts";
 import { onLengthGrid } from "./grid.ts";
@@ -7,7 +8,14 @@ import { cancelLengthOffset } from "./offsets.ts";
 import { retract } from "./retract.ts";
 import type { Run } from "./run.ts";
 import { operationInHand, toolOf } from "./run.ts";
-import { changeSpeed, orientSpindle, restartSpindle, startSpindle, stopSpindle, turnsSpindle } from "./spindle.ts";
+import {
+  changeSpeed,
+  orientSpindle,
+  restartSpindle,
+  startSpindle,
+  stopSpindle,
+  turnsSpindle,
+} from "./spindle.ts";
 import { keepTool, measureTool, swapTool } from "./swap.ts";
 
 /** Enters an operation: with another tool by way of a swap, with the same one by what differs. */
@@ -35,7 +43,6 @@ function enterToolSection(run: Run, operation: Operation): void {
   if (turnsSpindle(run, operation) && operation.spindle) {
     startSpindle(run, operation.spindle.rpm, operation.spindle.direction);
   }
-  retract(run);
   setHood(run, operation);
   setCoolant(run, operation.coolant);
   state.awaiting = "approach";
@@ -86,10 +93,10 @@ function adjustSpindle(run: Run, operation: Operation): void {
   else if (state.tapped) restartSpindle(run, spindle.direction);
 }
 
-/** Whether the tool stands at a known height: not after a stop that asked the operator about the speed. */
+/** Whether the tool stands somewhere in the work: not where the operation before had no motion. */
 function knowsPlace(run: Run): boolean {
   const { work } = run.state;
-  return (work.known & 7) === 7;
+  return (work.known & linearAxes) === linearAxes;
 }
 
 /** Leaves an operation; its last motion has brought Z to clearance. */

@@ -6,7 +6,8 @@ import { need } from "./words.ts";
 /** Switches the outputs that are on while the tool turns in the work. */
 export function switchCuttingOutputs(run: Run, on: boolean): void {
   for (const output of run.machine.outputs) {
-    if (output.during === "cutting" && run.state.outputs.has(output.number) !== on) switchOutput(run, output, on);
+    if (output.during === "cutting" && run.state.outputs.has(output.number) !== on)
+      switchOutput(run, output, on);
   }
 }
 
@@ -22,7 +23,8 @@ export function switchAllOutputsOff(run: Run): void {
 
 function switchOutput(run: Run, output: OutputFacts, on: boolean): void {
   const { outputs } = run.state;
-  if (!need(run, `idioms.output-${on ? "on" : "off"}`, `the machine has the output \`${output.name}\``)) return;
+  if (!need(run, `idioms.output-${on ? "on" : "off"}`, `the machine has the output \`${output.name}\``))
+    return;
   put(run, { kind: "output", number: output.number, on });
   if (on) outputs.add(output.number);
   else outputs.delete(output.number);

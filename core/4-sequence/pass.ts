@@ -9,8 +9,9 @@ import { copyRows } from "./writer.ts";
 
 /** Whether a batch can be handed on as it is: motion only, and nothing to be put in its way. */
 export function passesWhole(run: Run, batch: Batch<unknown>): boolean {
-  if (run.state.awaiting !== "nothing" || run.state.tapped || batch.count === 0) return false;
-  if (needsResume(run) || axesLeftOut(run, batch, 0) !== 0) return false;
+  const { state } = run;
+  if (state.awaiting !== "nothing" || state.tapped || batch.count === 0) return false;
+  if ((state.cycle === undefined && needsResume(run)) || axesLeftOut(run, batch, 0) !== 0) return false;
   return !batch.kind.subarray(0, batch.count).includes(rowKind.aside);
 }
 
@@ -53,11 +54,14 @@ export function restartAfterTapping(run: Run, source: number): void {
 /** The hot path: copies rows column by column. */
 function copy(run: Run, batch: Batch<unknown>, from: number, to: number): void {
   if (from >= to) return;
-  resumeDistance(run);
+  if (run.state.cycle === undefined) resumeDistance(run);
   const more = axesLeftOut(run, batch, from);
   const { at } = run.state.work;
   if (more === 0) copyRows(run.writer, batch, from, to);
-  else copyRows(run.writer, batch, from, to, (copied, first, end) => { addAxes(copied, first, end, more, at); });
+  else
+    copyRows(run.writer, batch, from, to, (copied, first, end) => {
+      addAxes(copied, first, end, more, at);
+    });
   noteMotion(run, batch, to - 1);
 }
 

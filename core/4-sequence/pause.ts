@@ -44,7 +44,6 @@ export function pause(run: Run, request: PauseRequest): void {
   if (need(run, word, "the job pauses")) put(run, { kind: "pause", optional: request.optional });
   retract(run);
   restartSpindle(run, direction);
-  retract(run);
   setHood(run, operation);
   setCoolant(run, media);
   restateModes(run, operation);

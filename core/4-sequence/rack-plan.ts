@@ -25,17 +25,29 @@ export function planRack(request: PlanRequest, report: Report): RackPlan {
   const used = [...new Set(request.operations.map((index) => job.operations[index].tool))];
   const held = setup.spindleHolds ?? 0;
   const wanted = held !== 0 && !used.includes(held) ? [...used, held] : used;
-  const pockets = setup.rack ? fromSetup(request, rack, setup.rack, wanted, report) : inOrder(request, rack, wanted, report);
-  for (const tool of job.tools) if (wanted.includes(tool.number)) checkSize(tool, rack, setup.lengths[tool.number], report);
+  const pockets = setup.rack
+    ? fromSetup(request, rack, setup.rack, wanted, report)
+    : inOrder(request, rack, wanted, report);
+  for (const tool of job.tools)
+    if (wanted.includes(tool.number)) checkSize(tool, rack, setup.lengths[tool.number], report);
   const found = held === 0 ? -1 : pockets.indexOf(held);
-  return { rack: pockets.map((tool) => (tool === held ? 0 : tool)), heldPocket: found < 0 ? undefined : found };
+  return {
+    rack: pockets.map((tool) => (tool === held ? 0 : tool)),
+    heldPocket: found < 0 ? undefined : found,
+  };
 }
 
 function inOrder(request: PlanRequest, rack: RackFacts, wanted: readonly number[], report: Report): number[] {
   const count = rack.pockets.length;
   if (wanted.length > count) {
     const message = `the job takes ${String(wanted.length)} tools and the rack has ${String(count)} pockets`;
-    report(pocketsRefused(request, message, "post the operations in parts with `--only`, each with as many tools as there are pockets"));
+    report(
+      pocketsRefused(
+        request,
+        message,
+        "post the operations in parts with `--only`, each with as many tools as there are pockets",
+      ),
+    );
   }
   return Array.from({ length: count }, (_, pocket) => wanted[pocket] ?? 0);
 }
@@ -66,7 +78,9 @@ function fromSetup(
   }
   for (const [pocket, tool] of pockets.entries()) {
     if (tool === 0 || pockets.indexOf(tool) === pocket) continue;
-    report(pocketsRefused(request, `the set-up has tool ${String(tool)} in two pockets`, "list each tool once"));
+    report(
+      pocketsRefused(request, `the set-up has tool ${String(tool)} in two pockets`, "list each tool once"),
+    );
   }
   return pockets;
 }
@@ -89,7 +103,11 @@ function checkSize(tool: Tool, rack: RackFacts, measured: number | undefined, re
   if (rack.longest === Infinity) return;
   const length = measured ?? tool.length;
   if (length === undefined) {
-    refuse("states no length, and the rack takes tools up to a length", "state the tool's `length`", "machine.rack.longest");
+    refuse(
+      "states no length, and the rack takes tools up to a length",
+      "state the tool's `length`",
+      "machine.rack.longest",
+    );
   } else if (length > rack.longest) {
     const message = `is ${inMillimetres(length)} long and the rack takes ${inMillimetres(rack.longest)}`;
     refuse(message, "swap it by the operator, or use a shorter one", "machine.rack.longest");

@@ -1,4 +1,5 @@
 import type { RackFacts } from "#base";
+import { axisBit } from "#base";
 import { machineMove } from "./motion.ts";
 import type { Run } from "./run.ts";
 import { fact, refuse } from "./words.ts";
@@ -39,7 +40,10 @@ export const rackStyles = {
   },
 } as const satisfies Record<RackFacts["style"], RackStyle>;
 
-function slideOf(run: Run, rack: RackFacts): { readonly x: number; readonly y: number; readonly feed: number } {
+function slideOf(
+  run: Run,
+  rack: RackFacts,
+): { readonly x: number; readonly y: number; readonly feed: number } {
   const because = "its tools slide into the pockets of the rack";
   return fact(run, rack.slide, "machine.rack.slide", because) ?? { x: 0, y: 0, feed: rack.descendFeed };
 }
@@ -70,6 +74,6 @@ export function sink(run: Run, rack: RackFacts, between: () => void = () => unde
 /** Z alone at rapid, unless it stands there already. */
 export function moveToHeight(run: Run, z: number): void {
   const { machine } = run.state;
-  const there = (machine.known & 4) !== 0 && machine.at[2] === z;
+  const there = (machine.known & axisBit.z) !== 0 && machine.at[2] === z;
   if (!there) machineMove(run, { z });
 }

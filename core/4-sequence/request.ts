@@ -1,17 +1,6 @@
 import type { Capabilities, JobFacts, MachineFacts, UnitSystem } from "#base";
+import type { Setup } from "#dialect";
 import type { Job } from "#job";
-
-/** What belongs to one set-up of the machine; it overrides the dialect's leaf. */
-export interface Setup {
-  /** Origins of work offsets in machine coordinates, atoms; index is the offset number, 0 is unused. */
-  readonly workOffsets: readonly (readonly [number, number, number] | undefined)[];
-  /** Gauge lengths by tool number, atoms. */
-  readonly lengths: Readonly<Record<number, number>>;
-  /** Tool in each pocket, index 0 is pocket 1, 0 means empty; undefined: tools are placed in order of first use. */
-  readonly rack: readonly number[] | undefined;
-  /** Tool in the spindle at the start: its number, 0 for none, undefined for unknown. */
-  readonly spindleHolds: number | undefined;
-}
 
 /** What the guard knows of the job, and what sequencing plans besides. */
 export interface PlannedFacts extends JobFacts {

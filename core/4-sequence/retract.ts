@@ -29,7 +29,12 @@ const ways = {
 
 /** Z alone to swap height, unless it stands there already. */
 export function retract(run: Run): void {
-  const facts = fact(run, run.machine.retract, "machine.retract.by", "the tool goes up before every swap and every stop");
+  const facts = fact(
+    run,
+    run.machine.retract,
+    "machine.retract.by",
+    "the tool goes up before every swap and every stop",
+  );
   if (!facts || standsAtSwapHeight(run, facts)) return;
   if (facts.cancelLengthFirst && run.state.lengthOffset !== 0) cancelLengthOffset(run);
   ways[facts.by](run, facts);

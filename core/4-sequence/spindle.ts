@@ -33,7 +33,8 @@ export function stopSpindle(run: Run): void {
 /** Orients the spindle where the machine needs that before a swap. */
 export function orientSpindle(run: Run): void {
   if (!run.machine.spindle.orient) return;
-  if (need(run, "spindle.orient", "the machine swaps with an oriented spindle")) put(run, { kind: "spindle-orient" });
+  if (need(run, "spindle.orient", "the machine swaps with an oriented spindle"))
+    put(run, { kind: "spindle-orient" });
 }
 
 /** Starts the spindle of an operation at a speed (milli-rpm), and confirms that it is reached. */
@@ -81,7 +82,11 @@ export function restartSpindle(run: Run, direction: SpindleDirection | undefined
 function confirmAtSpeed(run: Run, rpm: number): void {
   const { state, machine } = run;
   if (state.tapped) confirm(run, "at-speed", { rpm, from: [0], stopsFrom: state.spindle.speed });
-  else confirm(run, "at-speed", { rpm, from: state.spindle.speed === undefined ? [0, machine.spindle.maxRpm] : [state.spindle.speed] });
+  else
+    confirm(run, "at-speed", {
+      rpm,
+      from: state.spindle.speed === undefined ? [0, machine.spindle.maxRpm] : [state.spindle.speed],
+    });
 }
 
 function blocksApart(run: Run): boolean {
@@ -96,7 +101,8 @@ function spindleOrder(run: Run): "speed-first" | "start-first" | undefined {
 /** The speed on the grid of the speed word; never brought inside the limits, but refused outside them. */
 function speedToWrite(run: Run, rpm: number): number {
   const { state, report } = run;
-  const grid = fact(run, run.request.capabilities.speedGrid, "numbers.speed", "it states spindle speeds") ?? 1;
+  const grid =
+    fact(run, run.request.capabilities.speedGrid, "numbers.speed", "it states spindle speeds") ?? 1;
   const written = Math.max(grid, roundToGrid(rpm, grid));
   if (written !== rpm) report(speedRounded(rpm, written, state.source));
   checkSpeed(run, written);
@@ -117,7 +123,9 @@ function checkSpeed(run: Run, rpm: number): void {
     { least: tool.minRpm, most: tool.maxRpm, whose: `tool ${String(tool.number)}`, key: undefined },
   ];
   for (const { least, most, whose, key } of limits) {
-    if (most !== undefined && rpm > most) report(speedOutside(rpm, most, whose, state.source, key && `${key}.max-rpm`));
-    if (least !== undefined && rpm < least) report(speedOutside(rpm, least, whose, state.source, key && `${key}.min-rpm`));
+    if (most !== undefined && rpm > most)
+      report(speedOutside(rpm, most, whose, state.source, key && `${key}.max-rpm`));
+    if (least !== undefined && rpm < least)
+      report(speedOutside(rpm, least, whose, state.source, key && `${key}.min-rpm`));
   }
 }

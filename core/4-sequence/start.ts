@@ -18,7 +18,8 @@ export function startProgram(run: Run): void {
   const first = job.operations[request.operations[0] ?? -1];
   state.source = first?.source ?? 0;
   if (!machine.declared) {
-    const message = "the dialect declares no machine: times are the longest that are common, and limits are not checked";
+    const message =
+      "the dialect declares no machine: times are the longest that are common, and limits are not checked";
     run.report(remark("dialect/no-machine", "warning", message, state.source, "machine"));
   }
   const numbered = request.capabilities.words["file.program-number"] === true;

@@ -1,4 +1,4 @@
-import type { CoolantMedium, FeedMode, Plane, SpindleDirection } from "#base";
+import type { CoolantMedium, CycleKind, FeedMode, Plane, SpindleDirection } from "#base";
 import type { SequenceRequest } from "./request.ts";
 
 /** Where the tool stands in one frame, as far as it is known: atoms, rotary axes in micro-degrees. */
@@ -62,8 +62,8 @@ export interface State {
   awaiting: Awaiting;
   /** Whether nothing but the start of the program has been written, which leaves all safe for a first tool. */
   fresh: boolean;
-  /** Whether a tapping cycle is in force. */
-  taps: boolean;
+  /** The fixed cycle in force. */
+  cycle: CycleKind | undefined;
   /** Whether a tapping cycle has reversed the spindle since it was confirmed. */
   tapped: boolean;
   /** Byte offset in the job that what is written now comes from. */
@@ -96,7 +96,7 @@ export function createState(request: SequenceRequest, clearance: number): State 
     clearance,
     awaiting: "nothing",
     fresh: false,
-    taps: false,
+    cycle: undefined,
     tapped: false,
     source: 0,
   };

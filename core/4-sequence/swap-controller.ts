@@ -12,7 +12,12 @@ export function swapByController(run: Run, tool: Tool): void {
   if (need(run, "tools.change", "the controller changes its tools")) put(run, { kind: "change-tool" });
   if (machine.lengthOffset?.form === "in-tool-word") state.lengthOffset = tool.lengthOffset;
   const next = nextTool(run, tool.number);
-  const preselect = fact(run, request.capabilities.preselect, "tools.preselect", "the controller changes its tools");
+  const preselect = fact(
+    run,
+    request.capabilities.preselect,
+    "tools.preselect",
+    "the controller changes its tools",
+  );
   if (preselect && next !== undefined) put(run, { kind: "select-tool", tool: next });
   retract(run);
 }

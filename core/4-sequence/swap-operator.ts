@@ -24,9 +24,9 @@ export function swapByOperator(run: Run, tool: Tool): void {
 }
 
 function request(run: Run, tool: Tool): string {
-  const description = tool.description === "" ? "" : ` ${tool.description}`;
-  const set = run.machine.lengths === "operator" ? ", THEN SET Z" : "";
-  return `LOAD TOOL ${String(tool.number)}${description}${set}`;
+  const description = tool.description === "" ? "" : `, ${tool.description}`;
+  const set = run.machine.lengths === "operator" ? " AND SET Z" : "";
+  return `LOAD TOOL ${String(tool.number)}${set}${description}`;
 }
 
 /** Clearance alone is seldom room enough for a tool to be changed: Z up first, then X and Y. */

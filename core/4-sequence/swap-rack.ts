@@ -76,4 +76,3 @@ function pickUp(run: Run, rack: RackFacts): void {
   if (cleans) workAuxiliary(run, "taper-air-off", because);
   clampTool(run);
 }
-

@@ -22,7 +22,12 @@ const styles = {
 
 /** Brings a tool into the spindle; the spindle stands, at swap height. */
 export function swapTool(run: Run, tool: Tool): void {
-  const style = fact(run, run.machine.swap, "machine.swap", "it uses a tool that is not known to be in the spindle");
+  const style = fact(
+    run,
+    run.machine.swap,
+    "machine.swap",
+    "it uses a tool that is not known to be in the spindle",
+  );
   if (style) styles[style](run, tool);
   run.state.held = tool.number;
 }

@@ -30,7 +30,12 @@ export function optional(run: Run, key: string, because: string): boolean {
 }
 
 /** A fact of the machine or the dialect; reports it where no file states it. */
-export function fact<Value>(run: Run, value: Value | undefined, key: string, because: string): Value | undefined {
+export function fact<Value>(
+  run: Run,
+  value: Value | undefined,
+  key: string,
+  because: string,
+): Value | undefined {
   if (value === undefined) run.report(undeclared(key, because, run.state.source));
   return value;
 }

@@ -69,7 +69,7 @@ function valueOf(context: Context, value: IdiomValue, parts: readonly IdiomPart[
       ),
     ],
   };
-  return statements[value]();
+  return Object.hasOwn(statements, value) ? statements[value]() : [faultOn("idioms")];
 }
 
 /** The exported cleaning: a text as a message to the operator has it, so that whoever compares it with what was read can clean it, too. */

@@ -24,7 +24,8 @@ interface Writer {
 
 /** The writers of all numbers that a block may hold. */
 function writers({ format: { numbers, dwell, cycles, waitValues } }: Context): Writer[] {
-  const second = { s: microsecondsPerSecond, ms: microsecondsPerSecond / 1000 };
+  const timeUnit = (unit: "s" | "ms" | undefined): number =>
+    unit === "ms" ? microsecondsPerSecond / 1000 : microsecondsPerSecond;
   return [
     { name: "writeLength", key: "numbers.length", formats: numbers.length, unit: atomsPerUnit },
     { name: "writeArcCentre", key: "numbers.arc-centre", formats: numbers.arcCentre, unit: atomsPerUnit },
@@ -52,19 +53,19 @@ function writers({ format: { numbers, dwell, cycles, waitValues } }: Context): W
       name: "writeDwellTime",
       key: "numbers.dwell",
       formats: dwell && numbers.dwell,
-      unit: second[dwell?.unit ?? "s"],
+      unit: timeUnit(dwell?.unit),
     },
     {
       name: "writeCycleDwell",
       key: "numbers.cycle-dwell",
       formats: cycles && numbers.cycleDwell,
-      unit: second[cycles?.dwellUnit ?? "s"],
+      unit: timeUnit(cycles?.dwellUnit),
     },
     {
       name: "writeTimeout",
       key: "numbers.timeout",
       formats: waitValues && numbers.timeout,
-      unit: second[waitValues?.timeoutUnit ?? "s"],
+      unit: timeUnit(waitValues?.timeoutUnit),
     },
   ];
 }

@@ -6,7 +6,14 @@ import type { Reader } from "./reader.ts";
 const allowance = 50_000;
 
 /** Where a controller bounds the sweep of one block, a longer arc is not run as it is said. Radii as vectors, atoms. */
-export function checkSweep(reader: Reader, x0: number, y0: number, x1: number, y1: number, turns: number): void {
+export function checkSweep(
+  reader: Reader,
+  x0: number,
+  y0: number,
+  x1: number,
+  y1: number,
+  turns: number,
+): void {
   const { largestSweep } = reader.format.arc;
   if (largestSweep === undefined || largestSweep >= microDegreesPerTurn) return;
   const sweep = sweepOf(x0, y0, x1, y1, turns);

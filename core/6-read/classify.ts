@@ -20,14 +20,15 @@ export function classify(reader: Reader): void {
     classifyCode(reader, letterG, block.gCode[index], block.gAt[index]);
   for (let index = 0; index < block.mCount; index++)
     classifyCode(reader, letterM, block.mCode[index], block.mAt[index]);
-  if (slots["non-modal"]?.meaning.kind === "dwell") reserve(reader, letterBit(reader.format.dwell?.word), slots["non-modal"].at);
+  if (slots["non-modal"]?.meaning.kind === "dwell")
+    reserve(reader, letterBit(reader.format.dwell?.word), slots["non-modal"].at);
   for (const { code, at } of extras) reserve(reader, lettersOf(code), at);
 }
 
 function classifyCode(reader: Reader, letter: number, tenths: number, at: number): void {
   const { slots, tables, block } = reader;
   const index = tenths === noCode ? -1 : codeIndex(letter, tenths);
-  const meaning = index < 0 ? undefined : tables.meaningOf[index];
+  const meaning = index < 0 ? undefined : tables.meaningOf.get(index);
   if (meaning === undefined) {
     reportUnknown(reader, letter, tenths, at);
     return;
@@ -79,7 +80,9 @@ function fixedCount(code: ExtraCode): number {
 
 /** Whether all words with a fixed value stand in the block with it. */
 function fits(reader: Reader, code: ExtraCode): boolean {
-  return Object.entries(code.words).every(([name, value]) => typeof value !== "number" || hasValue(reader, name, value));
+  return Object.entries(code.words).every(
+    ([name, value]) => typeof value !== "number" || hasValue(reader, name, value),
+  );
 }
 
 function hasValue(reader: Reader, name: string, value: number): boolean {
@@ -97,9 +100,21 @@ function reportMisfit(reader: Reader, code: ExtraCode, at: number): void {
     const text = textAt(reader, at);
     if (block.mask & (1 << letter))
       reader.report(
-        findings.unusedWord(block.start + block.at[letter], wordText(reader, letter), `has no meaning with ${text}`),
+        findings.unusedWord(
+          block.start + block.at[letter],
+          wordText(reader, letter),
+          `has no meaning with ${text}`,
+        ),
       );
-    else reader.report(findings.wordMissing(block.start + at, `${text} needs ${name}${value}.`, `Add ${name}${value}.`, code.key));
+    else
+      reader.report(
+        findings.wordMissing(
+          block.start + at,
+          `${text} needs ${name}${value}.`,
+          `Add ${name}${value}.`,
+          code.key,
+        ),
+      );
   }
 }
 
@@ -112,6 +127,12 @@ function reserve(reader: Reader, letters: number, at: number): void {
   const { block } = reader;
   const present = letters & block.mask;
   if (present & block.reserved)
-    reader.report(findings.modalConflict(block.start + at, textAt(reader, at), "wants a word that another code of the block wants, too"));
+    reader.report(
+      findings.modalConflict(
+        block.start + at,
+        textAt(reader, at),
+        "wants a word that another code of the block wants, too",
+      ),
+    );
   block.reserved |= letters;
 }

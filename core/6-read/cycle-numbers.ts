@@ -47,7 +47,13 @@ export function cycleNumbers(reader: Reader, kind: CycleKind): CycleNumbers | un
   if (cycles === undefined) return undefined;
   cycle.depth = take(reader, letterZ, length, cycle.depth);
   cycle.retract = take(reader, letterNumber(cycles.retractWord), length, cycle.retract);
-  const retract = needed(reader, cycle.retract, letterNumber(cycles.retractWord), "the retract level", "cycles.words.retract");
+  const retract = needed(
+    reader,
+    cycle.retract,
+    letterNumber(cycles.retractWord),
+    "the retract level",
+    "cycles.words.retract",
+  );
   const depth = needed(reader, cycle.depth, letterZ, "the depth", "cycles");
   let peck: number | undefined = 0;
   let dwell: number | undefined = 0;
@@ -61,14 +67,20 @@ export function cycleNumbers(reader: Reader, kind: CycleKind): CycleNumbers | un
     cycle.dwell = take(reader, letter, quantities.cycleDwell, cycle.dwell);
     dwell = needed(reader, cycle.dwell, letter, "the dwell", "cycles.words.dwell");
   }
-  if (retract === undefined || depth === undefined || peck === undefined || dwell === undefined) return undefined;
+  if (retract === undefined || depth === undefined || peck === undefined || dwell === undefined)
+    return undefined;
   const levels = absoluteLevels(reader, retract, depth);
   if (levels === undefined || !areSound(reader, kind, levels, peck, dwell)) return undefined;
   return { cycle: kind, ...levels, peck, dwell };
 }
 
 /** The number of a word; without the word, the one that was said before. */
-function take(reader: Reader, letter: number, quantity: Quantity, before: number | undefined): number | undefined {
+function take(
+  reader: Reader,
+  letter: number,
+  quantity: Quantity,
+  before: number | undefined,
+): number | undefined {
   const { block } = reader;
   const bit = 1 << letter;
   if (block.unknown & bit) return undefined;
@@ -77,7 +89,13 @@ function take(reader: Reader, letter: number, quantity: Quantity, before: number
   return readNumber(reader, letter, quantity);
 }
 
-function needed(reader: Reader, value: number | undefined, letter: number, what: string, key: string): number | undefined {
+function needed(
+  reader: Reader,
+  value: number | undefined,
+  letter: number,
+  what: string,
+  key: string,
+): number | undefined {
   const { block } = reader;
   if (value === undefined && (block.unknown & (1 << letter)) === 0)
     reader.report(
@@ -96,7 +114,11 @@ function needed(reader: Reader, value: number | undefined, letter: number, what:
  * from R. NISTIR 6556 3.5.16 counts incremental R from where the tool is, which is the same as long as it stands at the initial
  * level; where it does not, controllers differ.
  */
-function absoluteLevels(reader: Reader, retract: number, depth: number): { retract: number; depth: number } | undefined {
+function absoluteLevels(
+  reader: Reader,
+  retract: number,
+  depth: number,
+): { retract: number; depth: number } | undefined {
   const { state, format, block } = reader;
   const relative = format.cycles?.levels === "relative";
   if (!relative && !state.incremental) return { retract, depth };
@@ -106,7 +128,8 @@ function absoluteLevels(reader: Reader, retract: number, depth: number): { retra
     return undefined;
   }
   if (!relative && state.work[2] !== initial) {
-    const message = "The incremental retract level counts from the initial level or from where the tool is: controllers differ.";
+    const message =
+      "The incremental retract level counts from the initial level or from where the tool is: controllers differ.";
     const fix = "State absolute words, or return to the initial level.";
     reader.report(findings.badCycle(block.start, message, fix, "cycles.levels"));
     return undefined;
@@ -131,7 +154,8 @@ function areSound(
   };
   const cycles = reader.format.cycles;
   if (levels.retract < levels.depth) return refuse(letterZ, "lies above the retract level.");
-  if (needsPeck(kind) && peck <= 0) return refuse(letterNumber(cycles?.peckWord ?? "Q"), "is no depth of a peck: it is not above 0.");
+  if (needsPeck(kind) && peck <= 0)
+    return refuse(letterNumber(cycles?.peckWord ?? "Q"), "is no depth of a peck: it is not above 0.");
   if (dwell < 0) return refuse(letterNumber(cycles?.dwellWord ?? "P"), "is a time below 0.");
   return true;
 }

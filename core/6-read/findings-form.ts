@@ -5,7 +5,14 @@ import type { Finding } from "#base";
  * names the dialect key that asks for another form. `offset` is the byte offset of the word or block in the program.
  */
 function form(rule: string, offset: number, message: string, fix: string, key: string): Finding {
-  return { rule: `block/${rule}`, severity: "error", message, place: { source: "program", offset }, fix, key };
+  return {
+    rule: `block/${rule}`,
+    severity: "error",
+    message,
+    place: { source: "program", offset },
+    fix,
+    key,
+  };
 }
 
 /** A motion block that leaves its motion word out where it must be stated. */
@@ -23,13 +30,13 @@ export function motionWord(offset: number, always: boolean): Finding {
 }
 
 /** Words in another order than the dialect's. */
-export function wordOrder(offset: number, word: string, before: string): Finding {
+export function wordOrder(offset: number, word: string, before: string, key = "blocks.order"): Finding {
   return form(
     "word-order",
     offset,
     `${word} stands behind ${before}; this dialect has it before.`,
     `Put ${word} before ${before}.`,
-    "blocks.order",
+    key,
   );
 }
 
@@ -45,7 +52,13 @@ export function spindleOrder(offset: number, order: "speed-first" | "start-first
 
 /** A feed block without a feed word where it must have one. */
 export function feedWord(offset: number, reason: string): Finding {
-  return form("feed-word", offset, `The block cuts without a feed word ${reason}.`, "State the feed.", "modal.feed");
+  return form(
+    "feed-word",
+    offset,
+    `The block cuts without a feed word ${reason}.`,
+    "State the feed.",
+    "modal.feed",
+  );
 }
 
 /** A motion block that leaves axes out where all must be stated. */
@@ -60,7 +73,11 @@ export function axisWords(offset: number, missing: string): Finding {
 }
 
 /** An arc that leaves end or centre words out where both must be stated. */
-export function arcWords(offset: number, missing: string, key: "modal.arc-end" | "modal.arc-centre"): Finding {
+export function arcWords(
+  offset: number,
+  missing: string,
+  key: "modal.arc-end" | "modal.arc-centre",
+): Finding {
   return form("arc-words", offset, `The arc leaves ${missing} out.`, `Add ${missing}.`, key);
 }
 
@@ -77,7 +94,13 @@ export function cycleWords(offset: number, missing: string): Finding {
 
 /** A block or a comment that is longer than the controller takes. */
 export function tooLong(offset: number, what: string, length: number, most: number, key: string): Finding {
-  return form("length", offset, `The ${what} has ${length} characters; at most ${most} are taken.`, "Shorten it.", key);
+  return form(
+    "length",
+    offset,
+    `The ${what} has ${length} characters; at most ${most} are taken.`,
+    "Shorten it.",
+    key,
+  );
 }
 
 /** A block number that is missing, or that must not be there. */
@@ -85,7 +108,13 @@ export function blockNumber(offset: number, missing: boolean): Finding {
   const message = missing
     ? "The block has no block number; this dialect numbers each."
     : "The block has a block number; this dialect has none.";
-  return form("number", offset, message, missing ? "Begin it with N and a number." : "Take the N word off.", "blocks.number");
+  return form(
+    "number",
+    offset,
+    message,
+    missing ? "Begin it with N and a number." : "Take the N word off.",
+    "blocks.number",
+  );
 }
 
 /** Words that are not set apart as the dialect does. */
@@ -101,7 +130,13 @@ export function separator(offset: number, between: string): Finding {
 
 /** Characters that the dialect does not have. */
 export function characters(offset: number, what: string): Finding {
-  return form("characters", offset, `The block holds ${what}.`, "Write it in the dialect's characters.", "file.characters");
+  return form(
+    "characters",
+    offset,
+    `The block holds ${what}.`,
+    "Write it in the dialect's characters.",
+    "file.characters",
+  );
 }
 
 /** More G words than the dialect takes, or modes that share a block. */
@@ -138,5 +173,8 @@ export function framing(offset: number, message: string, fix: string, key: strin
 
 /** Line ends that most controllers take either way. */
 export function lineEnds(offset: number, message: string, key: string): Finding {
-  return { ...framing(offset, message, "Save the program with the dialect's line ends.", key), severity: "warning" };
+  return {
+    ...framing(offset, message, "Save the program with the dialect's line ends.", key),
+    severity: "warning",
+  };
 }

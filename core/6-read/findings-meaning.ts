@@ -4,14 +4,14 @@ import type { Finding } from "#base";
  * Findings where the meaning of a program is not known. Nothing is guessed: the reader goes on to gather more, but no
  * proof is made. One function a rule; `offset` is the byte offset of the word in the program.
  */
-function unclear(
-  rule: string,
-  offset: number,
-  message: string,
-  fix: string,
-  key?: string,
-): Finding {
-  const finding: Finding = { rule: `read/${rule}`, severity: "error", message, place: { source: "program", offset }, fix };
+function unclear(rule: string, offset: number, message: string, fix: string, key?: string): Finding {
+  const finding: Finding = {
+    rule: `read/${rule}`,
+    severity: "error",
+    message,
+    place: { source: "program", offset },
+    fix,
+  };
   return key === undefined ? finding : { ...finding, key };
 }
 
@@ -39,7 +39,12 @@ export function unknownWord(offset: number, word: string): Finding {
 
 /** A number that cannot be taken: malformed, missing, too long, out of its range. */
 export function badNumber(offset: number, word: string, reason: string): Finding {
-  return unclear("number", offset, `The number of ${word} ${reason}.`, "Write a number that the address can take.");
+  return unclear(
+    "number",
+    offset,
+    `The number of ${word} ${reason}.`,
+    "Write a number that the address can take.",
+  );
 }
 
 /** A decimal point that must not be there, or one that is missing: the value may be off by a thousand. */
@@ -47,7 +52,9 @@ export function decimalPoint(offset: number, word: string, missing: boolean, key
   const message = missing
     ? `${word} has no decimal point, and this dialect always writes one: a controller may count it in least increments.`
     : `${word} has a decimal point, and this dialect counts in least increments.`;
-  const fix = missing ? `Write a decimal point: ${word}.` : "Write the number in least increments, without a point.";
+  const fix = missing
+    ? `Write a decimal point: ${word}.`
+    : "Write the number in least increments, without a point.";
   return unclear("decimal", offset, message, fix, key);
 }
 
@@ -64,7 +71,12 @@ export function finerThanGrid(offset: number, word: string, step: string, key: s
 
 /** A letter that stands twice in a block. */
 export function repeatedWord(offset: number, letter: string): Finding {
-  return unclear("repeated-word", offset, `The block has the word ${letter} more than once.`, "Leave one of them.");
+  return unclear(
+    "repeated-word",
+    offset,
+    `The block has the word ${letter} more than once.`,
+    "Leave one of them.",
+  );
 }
 
 /** Two codes of one modal group, or two codes that want the same words, in one block. */
@@ -115,12 +127,27 @@ export function branch(offset: number, text: string): Finding {
 
 /** A comment that does not end, that is nested, or that is none in this dialect. */
 export function badComment(offset: number, reason: string): Finding {
-  return unclear("comment", offset, `The comment ${reason}.`, "Write it as the dialect has comments.", "comments.style");
+  return unclear(
+    "comment",
+    offset,
+    `The comment ${reason}.`,
+    "Write it as the dialect has comments.",
+    "comments.style",
+  );
 }
 
 /** A word that no action of its block has used. */
-export function unusedWord(offset: number, word: string, reason = "is used by no code of its block"): Finding {
-  return unclear("unused-word", offset, `${word} ${reason}.`, "Take it out, or add the code that it belongs to.");
+export function unusedWord(
+  offset: number,
+  word: string,
+  reason = "is used by no code of its block",
+): Finding {
+  return unclear(
+    "unused-word",
+    offset,
+    `${word} ${reason}.`,
+    "Take it out, or add the code that it belongs to.",
+  );
 }
 
 /** A word or a code that an action needs and that is not there. */
@@ -150,17 +177,34 @@ export function unknownPlace(offset: number, word: string, what: string): Findin
 
 /** Anything but blank lines and comments behind the end of the program. */
 export function afterEnd(offset: number): Finding {
-  return unclear("after-end", offset, "Blocks follow the end of the program.", "Take them out; they are not read.");
+  return unclear(
+    "after-end",
+    offset,
+    "Blocks follow the end of the program.",
+    "Take them out; they are not read.",
+  );
 }
 
 /** A program that runs out of blocks. */
 export function noEnd(offset: number): Finding {
-  return unclear("no-end", offset, "The program does not end: its end code is missing.", "Add the end code.", "stops.end");
+  return unclear(
+    "no-end",
+    offset,
+    "The program does not end: its end code is missing.",
+    "Add the end code.",
+    "stops.end",
+  );
 }
 
 /** Bytes that are no text of a program. */
 export function badBytes(offset: number, what: string): Finding {
-  return unclear("encoding", offset, `The program holds ${what}.`, "Save it as plain text.", "file.characters");
+  return unclear(
+    "encoding",
+    offset,
+    `The program holds ${what}.`,
+    "Save it as plain text.",
+    "file.characters",
+  );
 }
 
 /** A block that the operator's switch can skip. It is read as one that runs. */
@@ -180,7 +224,13 @@ export function blockDelete(offset: number): Finding {
 /** A number format that the dialect lacks for a word it declares. */
 export function undeclared(offset: number, word: string, key: string): Finding {
   return {
-    ...unclear("", offset, `The dialect does not say \`${key}\`, which ${word} needs.`, `State \`${key}\`.`, key),
+    ...unclear(
+      "",
+      offset,
+      `The dialect does not say \`${key}\`, which ${word} needs.`,
+      `State \`${key}\`.`,
+      key,
+    ),
     rule: "dialect/undeclared",
   };
 }

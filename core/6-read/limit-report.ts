@@ -20,7 +20,8 @@ export function limitReport(report: Report): { report: Report; close: () => void
     close() {
       for (const { count, last } of counts.values()) {
         const held = count - mostOfOneRule;
-        if (held > 0) report({ ...last, message: `${last.message} (the last of ${held} more findings of this rule)` });
+        if (held > 0)
+          report({ ...last, message: `${last.message} (the last of ${held} more findings of this rule)` });
       }
     },
   };

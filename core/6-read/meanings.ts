@@ -48,7 +48,10 @@ function motionEntries({ codes }: Format): Entry[] {
     [codes.arcCw, { kind: "motion", motion: 2 }],
     [codes.arcCcw, { kind: "motion", motion: 3 }],
     ...entriesOf(codes.cycles).map(([cycle, code]): Entry => [code, { kind: "cycle", cycle }]),
-    ...entriesOf(codes.cycleReturn).map(([between, code]): Entry => [code, { kind: "cycle-return", between }]),
+    ...entriesOf(codes.cycleReturn).map(([between, code]): Entry => [
+      code,
+      { kind: "cycle-return", between },
+    ]),
     [codes.machineMove, { kind: "machine-move" }],
     [codes.referenceReturn, { kind: "reference-return" }],
     [codes.dwell, { kind: "dwell" }],
@@ -58,7 +61,7 @@ function motionEntries({ codes }: Format): Entry[] {
 function modeEntries({ codes }: Format): Entry[] {
   const modes = Object.entries(codes.modes).flatMap(([kind, values]) =>
     Object.entries(values).map(([value, code]): Entry => [
-      code as Code | null,
+      code,
       { kind: "mode", step: { kind, value } as ModeStep },
     ]),
   );

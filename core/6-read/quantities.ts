@@ -77,6 +77,7 @@ export function createQuantities(format: Format): Quantities {
     speed: quantity(numbers.speed, milliPerRpm, "numbers.speed", "rpm"),
     dwell: time(numbers.dwell, format.dwell?.unit ?? "s", "numbers.dwell"),
     cycleDwell: time(numbers.cycleDwell, format.cycles?.dwellUnit ?? "s", "numbers.cycle-dwell"),
-    timeout: numbers.timeout && time(numbers.timeout, format.waitValues?.timeoutUnit ?? "s", "numbers.timeout"),
+    timeout:
+      numbers.timeout && time(numbers.timeout, format.waitValues?.timeoutUnit ?? "s", "numbers.timeout"),
   };
 }

@@ -61,17 +61,29 @@ function faultOf(reader: Reader, named: number, centre: number, radius: boolean)
   const { plane } = state;
   const { planes, form } = format.arc;
   if (planes && !planes.includes(plane.name))
-    return [`This dialect has no arcs in the plane ${plane.name}.`, "Take another plane, or lines.", "arc.planes"];
+    return [
+      `This dialect has no arcs in the plane ${plane.name}.`,
+      "Take another plane, or lines.",
+      "arc.planes",
+    ];
   if (named > 7) return ["An arc takes no rotary axis along.", "Move the rotary axis in a block of its own."];
   if (radius && centre) return ["The arc has both a radius and a centre.", "Leave one of them."];
-  if (!radius && !centre) return ["The arc has neither a centre nor a radius.", "Add the centre words.", "arc.form"];
+  if (!radius && !centre)
+    return ["The arc has neither a centre nor a radius.", "Add the centre words.", "arc.form"];
   if (centre & (1 << plane.foreignCentre)) {
     const wanted = lettersText((1 << plane.firstCentre) | (1 << plane.secondCentre));
     const found = letterName(plane.foreignCentre);
-    return [`${found} is no centre word of the plane ${plane.name}.`, `State the centre by ${wanted}, or the plane.`];
+    return [
+      `${found} is no centre word of the plane ${plane.name}.`,
+      `State the centre by ${wanted}, or the plane.`,
+    ];
   }
   if (centre && form === "radius")
-    return ["This dialect says arcs by their radius.", "State the radius in place of the centre.", "arc.form"];
+    return [
+      "This dialect says arcs by their radius.",
+      "State the radius in place of the centre.",
+      "arc.form",
+    ];
   return undefined;
 }
 
@@ -124,7 +136,11 @@ function centreOf(reader: Reader, letter: number, start: number): number {
   if ((block.mask & (1 << letter)) === 0) {
     if (state.arcAbsolute)
       reader.report(
-        findings.badArc(block.start, `The absolute centre lacks ${letterName(letter)}.`, `Add ${letterName(letter)}.`),
+        findings.badArc(
+          block.start,
+          `The absolute centre lacks ${letterName(letter)}.`,
+          `Add ${letterName(letter)}.`,
+        ),
       );
     return start;
   }
@@ -145,7 +161,9 @@ function readByRadius(reader: Reader, named: number, turns: number): void {
   const closed = state.work[plane.first] === first && state.work[plane.second] === second;
   if (closed || radius === 0) {
     const message = closed ? "An arc by its radius cannot be a full circle." : "The arc has the radius 0.";
-    reader.report(findings.badArc(placeOf(block, letter), message, "State the centre in place of the radius."));
+    reader.report(
+      findings.badArc(placeOf(block, letter), message, "State the centre in place of the radius."),
+    );
     return;
   }
   checkHelix(reader, named, normal);
@@ -176,11 +194,14 @@ function checkEndWords(reader: Reader, named: number): void {
 function checkHelix(reader: Reader, named: number, before: number): void {
   const { state, format } = reader;
   const { normal } = state.plane;
-  if (format.arc.helix !== false || (named & bitOfAxis(normal)) === 0 || state.work[normal] === before) return;
+  if (format.arc.helix !== false || (named & bitOfAxis(normal)) === 0 || state.work[normal] === before)
+    return;
   reportDialect(reader, `no arc that moves ${letterName(letterOfAxis[normal])}, too`, "arc.helix");
 }
 
 /** An arc that the dialect says its controller does not run. */
 function reportDialect(reader: Reader, what: string, key: string): void {
-  reader.report(findings.badArc(reader.block.start, `This dialect has ${what}.`, "Split the arc, or take lines.", key));
+  reader.report(
+    findings.badArc(reader.block.start, `This dialect has ${what}.`, "Split the arc, or take lines.", key),
+  );
 }

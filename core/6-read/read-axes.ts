@@ -22,7 +22,8 @@ export function moveAxes(reader: Reader, inFrame: number, named: number): number
   const work = inFrame === 0;
   const place = work ? state.work : state.machine;
   const before = work ? state.workKnown : state.machineKnown;
-  if ((state.modes & 3) !== 3) needModes(reader, modeBit.units | modeBit.distance, reader.block.at[firstLetter(named)]);
+  if ((state.modes & 3) !== 3)
+    needModes(reader, modeBit.units | modeBit.distance, reader.block.at[firstLetter(named)]);
   if (state.incremental) return moveBy(reader, place, before, named, work);
   let moved = named & ~before;
   if (named & 1) {
@@ -86,7 +87,9 @@ function moveBy(reader: Reader, place: Float64Array, before: number, named: numb
     const letter = letterOfAxis[axis];
     const distance = readNumber(reader, letter, axis < 3 ? state.length : reader.quantities.angle);
     if ((before & bit) === 0) {
-      reader.report(findings.unknownPlace(placeOf(block, letter), wordText(reader, letter), `the place of ${axes[axis]}`));
+      reader.report(
+        findings.unknownPlace(placeOf(block, letter), wordText(reader, letter), `the place of ${axes[axis]}`),
+      );
       loseMachine(state, bit);
       loseWork(state, bit);
       continue;

@@ -8,7 +8,7 @@ import { readCompensation } from "./read-compensation.ts";
 import { readCoolantOn, readEarlyCoolantOff, readLateCoolantOff } from "./read-coolant.ts";
 import { readDwell } from "./read-dwell.ts";
 import { readExtras } from "./read-extra.ts";
-import { readFeed } from "./read-feed.ts";
+import { readFeed, readFeedOfBlock } from "./read-feed.ts";
 import { checkSharing, checkWriting, hasWords } from "./read-form.ts";
 import { readMessage } from "./read-message.ts";
 import { readCycleReturn, readMode } from "./read-modes.ts";
@@ -26,7 +26,7 @@ import type { Reader } from "./reader.ts";
 export const orderOfExecution = [
   readMessage, // 1
   readMode("feed-mode"), // 2
-  readFeed, // 3
+  readFeedOfBlock, // 3
   readSpeed, // 4
   readToolSelection, // 5
   readToolChange, // 6

@@ -27,7 +27,11 @@ export function readCycle(reader: Reader, code: CycleKind | undefined): void {
   const kind = code ?? state.cycle.kind;
   if (kind === undefined) return;
   if (code === undefined && words === 0 && (block.unknown & axisLetters) === 0) return;
-  needModes(reader, modeBit.units | modeBit.distance | modeBit.plane | modeBit.cycleReturn, firstOf(reader, block.mask));
+  needModes(
+    reader,
+    modeBit.units | modeBit.distance | modeBit.plane | modeBit.cycleReturn,
+    firstOf(reader, block.mask),
+  );
   beginSeries(reader, kind);
   checkMotionWord(reader, code);
   const numbers = cycleNumbers(reader, kind);
@@ -65,8 +69,10 @@ type Fault = [message: string, fix: string, key?: string];
 function faultOf(reader: Reader, words: number): Fault | undefined {
   const { state } = reader;
   if (words === 0) return ["The cycle has no axis words.", "Add X and Y of the hole."];
-  if (state.plane.name !== "xy") return ["Cycles are read in the plane xy alone.", "State the plane xy.", "plane.xy"];
-  if (axesOfLetters(words) > 7) return ["A cycle takes no rotary axis along.", "Move it in a block of its own."];
+  if (state.plane.name !== "xy")
+    return ["Cycles are read in the plane xy alone.", "State the plane xy.", "plane.xy"];
+  if (axesOfLetters(words) > 7)
+    return ["A cycle takes no rotary axis along.", "Move it in a block of its own."];
   if (state.feedMode === "inverse-time")
     return ["There are no cycles under inverse time.", "State another feed mode.", "feed"];
   if (state.compensated)
@@ -80,7 +86,8 @@ function knowsHole(reader: Reader, named: number): boolean {
   const missing = 3 & ~named & ~state.workKnown;
   const fromInitial = state.cycle.between === "initial" && state.cycle.initial === undefined;
   if (missing === 0 && !fromInitial) return true;
-  const what = missing === 0 ? "the level before the first hole" : `the place of ${lettersText(lettersOfAxes(missing))}`;
+  const what =
+    missing === 0 ? "the level before the first hole" : `the place of ${lettersText(lettersOfAxes(missing))}`;
   reader.report(findings.unknownPlace(block.start, "The hole", what));
   return false;
 }

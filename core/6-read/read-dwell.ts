@@ -21,7 +21,14 @@ export function readDwell(reader: Reader): void {
   if (block.unknown & bit) return;
   if ((block.mask & bit) === 0) {
     const { word } = format.dwell;
-    reader.report(findings.wordMissing(place, `${text} does not say how long.`, `Add ${word} and the time.`, "dwell.word"));
+    reader.report(
+      findings.wordMissing(
+        place,
+        `${text} does not say how long.`,
+        `Add ${word} and the time.`,
+        "dwell.word",
+      ),
+    );
     return;
   }
   block.used |= bit;

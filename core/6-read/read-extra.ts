@@ -24,12 +24,22 @@ const steps = {
   output(_reader: Reader, meaning: Meant<"output">, values: Values): Step | undefined {
     return { kind: "output", number: values.output ?? 0, on: meaning.on };
   },
-  auxiliary(reader: Reader, { action }: Meant<"auxiliary">, _values: Values, code: ExtraCode): Step | undefined {
+  auxiliary(
+    reader: Reader,
+    { action }: Meant<"auxiliary">,
+    _values: Values,
+    code: ExtraCode,
+  ): Step | undefined {
     return { kind: "auxiliary", action, code: action === "opaque" ? codeText(reader, code) : "" };
   },
 } as const satisfies Record<ExtraCode["meaning"]["kind"], unknown>;
 
-type MakeStep = (reader: Reader, meaning: ExtraCode["meaning"], values: Values, code: ExtraCode) => Step | undefined;
+type MakeStep = (
+  reader: Reader,
+  meaning: ExtraCode["meaning"],
+  values: Values,
+  code: ExtraCode,
+) => Step | undefined;
 
 /** Waits, outputs and auxiliary codes of the block, in the order of the text. */
 export function readExtras(reader: Reader): void {
@@ -102,9 +112,11 @@ const readValue = {
 function readLevel(reader: Reader, letter: number): number | undefined {
   const { format, block } = reader;
   const value = plainValue(reader, letter);
-  if (format.waitValues !== undefined && (value === format.waitValues.on || value === format.waitValues.off)) return value;
+  if (format.waitValues !== undefined && (value === format.waitValues.on || value === format.waitValues.off))
+    return value;
   const place = placeOf(block, letter);
-  if (format.waitValues === undefined) reader.report(findings.undeclared(place, wordText(reader, letter), "wait"));
+  if (format.waitValues === undefined)
+    reader.report(findings.undeclared(place, wordText(reader, letter), "wait"));
   else reader.report(findings.badNumber(place, wordText(reader, letter), "is no level of a signal"));
   return undefined;
 }

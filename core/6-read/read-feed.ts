@@ -1,3 +1,4 @@
+import type { UnitSystem } from "#base";
 import { freeLetters, placeOf } from "./block.ts";
 import * as formFindings from "./findings-form.ts";
 import * as findings from "./findings-meaning.ts";
@@ -8,24 +9,42 @@ import { readNumber, wordText } from "./read-number.ts";
 import type { Reader } from "./reader.ts";
 import { modeBit } from "./state.ts";
 
-/** The F word: the feed from here on, in the unit of the feed mode. It is no step of its own. */
+/** The F word of a block that states no units: the feed from here on, in the unit of the feed mode. It is no step of its own. */
 export function readFeed(reader: Reader): void {
   const { block, state } = reader;
   if ((freeLetters(block) & (1 << letterF)) === 0) return;
-  block.used |= 1 << letterF;
   needModes(reader, modeBit.units | modeBit.feedMode, block.at[letterF]);
-  const quantity = feedQuantity(reader);
+  takeFeed(reader, state.units);
+}
+
+/** The F word of any block. Units of the same block hold for it, though they are executed behind it. */
+export function readFeedOfBlock(reader: Reader): void {
+  const { block, slots } = reader;
+  const meaning = slots.units?.meaning;
+  if (meaning?.kind !== "mode" || meaning.step.kind !== "units") {
+    readFeed(reader);
+    return;
+  }
+  if ((freeLetters(block) & (1 << letterF)) === 0) return;
+  needModes(reader, modeBit.feedMode, block.at[letterF]);
+  takeFeed(reader, meaning.step.value);
+}
+
+function takeFeed(reader: Reader, units: UnitSystem): void {
+  const { block, state } = reader;
+  block.used |= 1 << letterF;
+  const quantity = feedQuantity(reader, units);
   if (quantity === undefined) return;
   const feed = readNumber(reader, letterF, quantity);
   state.feedDue = false;
   state.feed = Math.max(feed, 0);
-  if (feed <= 0) reader.report(findings.badNumber(placeOf(block, letterF), wordText(reader, letterF), "is not above 0"));
+  if (feed <= 0)
+    reader.report(findings.badNumber(placeOf(block, letterF), wordText(reader, letterF), "is not above 0"));
 }
 
 /** What F counts in. The quantity of a mode that the dialect has a code for, but no number format, is undeclared. */
-function feedQuantity(reader: Reader): Quantity | undefined {
+function feedQuantity(reader: Reader, units: UnitSystem): Quantity | undefined {
   const { quantities, state, block } = reader;
-  const { units } = state;
   if (state.feedMode === "per-minute") return quantities.perMinute[units];
   const inverse = state.feedMode === "inverse-time";
   const quantity = inverse ? quantities.inverseTime : quantities.perRevolution?.[units];

@@ -1,6 +1,6 @@
 import { rowKind } from "#base";
 import * as formFindings from "./findings-form.ts";
-import { letterM, letterN, letterO, letterS, letterT } from "./letters.ts";
+import { letterN, letterO, letterS, letterT } from "./letters.ts";
 import type { Group, Slot } from "./modal-groups.ts";
 import { readWhole, textAt } from "./read-number.ts";
 import type { Reader } from "./reader.ts";
@@ -21,7 +21,7 @@ export function checkWriting(reader: Reader): void {
     reader.report(formFindings.characters(block.start + block.lowerAt, "lower-case letters"));
   checkNumber(reader);
   // An idiom states the order and the blanks of its block itself.
-  if (extras.length > 0) return;
+  if (extras.length > 0 || block.unclear) return;
   if (block.separatorAt >= 0)
     reader.report(formFindings.separator(block.start + block.separatorAt, separatorNames[format.separator]));
   checkOrder(reader);
@@ -57,18 +57,13 @@ function checkOrder(reader: Reader): void {
 }
 
 /**
- * Place of a letter in a block. Beside a start or a change the speed and the tool stand where the dialect's order of the two
- * has them, whatever the order of other blocks: `M03 S9000` under start-first.
+ * Place of a letter in a block, 0 for one that may stand anywhere. Beside a start or a change the speed and the tool have an
+ * order of their own, which those who read them see to: `M03 S9000` under start-first.
  */
-function rankOf({ tables, slots, format }: Reader, letter: number): number {
-  const rank = tables.ranks[letter];
-  const change = tables.ranks[letterM];
-  let first: boolean | undefined;
-  if (letter === letterS && slots.spindle?.meaning.kind === "spindle-start")
-    first = format.spindle && format.spindle.order === "speed-first";
-  if (letter === letterT && slots["tool-change"]) first = format.tools && format.tools.order === "select-first";
-  if (first === undefined) return rank;
-  return first ? Math.min(rank, change - 0.5) : Math.max(rank, change + 0.5);
+function rankOf({ tables, slots }: Reader, letter: number): number {
+  if (letter === letterS && slots.spindle?.meaning.kind === "spindle-start") return 0;
+  if (letter === letterT && slots["tool-change"]) return 0;
+  return tables.ranks[letter];
 }
 
 /** Groups whose words act on the machine and stand apart from motion. */
@@ -114,13 +109,16 @@ function checkGWords(reader: Reader, moves: boolean): void {
   if (format.gWords === "one" && block.gCount - companions(reader) > 1)
     reader.report(formFindings.gWords(second, "This dialect takes one G word a block.", "blocks.g-words"));
   else if (format.modes === "apart" && (stated.length > 1 || (stated.length === 1 && moves)))
-    reader.report(formFindings.gWords(second, "This dialect states each mode in a block of its own.", "blocks.modes"));
+    reader.report(
+      formFindings.gWords(second, "This dialect states each mode in a block of its own.", "blocks.modes"),
+    );
 }
 
 /** G words that only say how another one of the block is meant. */
 function companions({ slots }: Reader): number {
   const motionKind = slots.motion?.meaning.kind;
-  const isKind = (slot: Slot | undefined, kind: Slot["meaning"]["kind"]): number => (slot?.meaning.kind === kind ? 1 : 0);
+  const isKind = (slot: Slot | undefined, kind: Slot["meaning"]["kind"]): number =>
+    slot?.meaning.kind === kind ? 1 : 0;
   return (
     isKind(slots["non-modal"], "machine-move") +
     (motionKind === "cycle" ? isKind(slots["cycle-return"], "cycle-return") : 0) +

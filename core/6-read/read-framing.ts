@@ -14,9 +14,12 @@ export function readDelimiter(reader: Reader): void {
     reader.report(
       formFindings.framing(block.start, "This dialect has no % lines.", "Take them out.", "file.delimiter"),
     );
-  state.delimiters++;
   readProgramNumber(reader);
-  if (state.phase === "head" && state.delimiters === 1) return;
+  if (state.phase === "head" && !state.opened) {
+    state.opened = true;
+    return;
+  }
+  state.closed = true;
   if (state.phase !== "ended") endWithoutCode(reader, block.start);
 }
 
@@ -72,13 +75,23 @@ export function startProgram(reader: Reader): void {
   state.phase = "body";
   if (fragment) return;
   pushStep(reader, { kind: "program-start", number: state.programNumber });
-  if (format.delimiter === "percent" && state.delimiters === 0)
+  if (format.delimiter === "percent" && !state.opened)
     reader.report(
-      formFindings.framing(block.start, "The program does not begin with a % line.", "Add it.", "file.delimiter"),
+      formFindings.framing(
+        block.start,
+        "The program does not begin with a % line.",
+        "Add it.",
+        "file.delimiter",
+      ),
     );
   if (format.programNumber !== null && state.programNumber === 0)
     reader.report(
-      formFindings.framing(block.start, "The program has no program number.", "Add it.", "file.program-number"),
+      formFindings.framing(
+        block.start,
+        "The program has no program number.",
+        "Add it.",
+        "file.program-number",
+      ),
     );
 }
 
@@ -93,6 +106,8 @@ export function finishProgram(reader: Reader, size: number): void {
   reader.block.start = size;
   startProgram(reader);
   if (state.phase !== "ended" && !reader.refused) endWithoutCode(reader, size);
-  if (!fragment && format.delimiter === "percent" && state.delimiters === 1 && !reader.refused)
-    reader.report(formFindings.framing(size, "The program does not end with a % line.", "Add it.", "file.delimiter"));
+  if (!fragment && format.delimiter === "percent" && !state.closed && !reader.refused)
+    reader.report(
+      formFindings.framing(size, "The program does not end with a % line.", "Add it.", "file.delimiter"),
+    );
 }

@@ -29,7 +29,8 @@ export function readMotion(reader: Reader): void {
   if (slot?.meaning.kind === "cycle") state.motion = motion.cycle;
   const inFrame = slots["non-modal"]?.meaning.kind === "machine-move" ? frame.machine : frame.work;
   if (inFrame === frame.machine && !mayUseMachineFrame(reader)) return;
-  if (state.motion === motion.cycle) readCycle(reader, slot?.meaning.kind === "cycle" ? slot.meaning.cycle : undefined);
+  if (state.motion === motion.cycle)
+    readCycle(reader, slot?.meaning.kind === "cycle" ? slot.meaning.cycle : undefined);
   else move(reader, slot !== undefined, inFrame);
 }
 
@@ -59,12 +60,19 @@ function mayUseMachineFrame(reader: Reader): boolean {
   const text = textAt(reader, at);
   if (state.motion !== motion.rapid && state.motion !== motion.line)
     reader.report(
-      findings.wordMissing(place, `${text} needs a rapid or a line to go with it.`, "Add the motion word.", "machine-move"),
+      findings.wordMissing(
+        place,
+        `${text} needs a rapid or a line to go with it.`,
+        "Add the motion word.",
+        "machine-move",
+      ),
     );
   else if (((block.mask | block.unknown) & axisLetters) === 0)
     reader.report(findings.wordMissing(place, `${text} has no axis words.`, "Add them.", "machine-move"));
   else if (state.incremental)
-    reader.report(findings.modalConflict(place, text, "needs absolute words, and incremental ones are in force"));
+    reader.report(
+      findings.modalConflict(place, text, "needs absolute words, and incremental ones are in force"),
+    );
   else return true;
   dropWords(reader);
   return false;

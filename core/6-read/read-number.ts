@@ -14,7 +14,8 @@ export function readNumber(reader: Reader, letter: number, quantity: Quantity): 
   const { block } = reader;
   const factor = quantity.factors[block.point[letter]];
   const value = block.mantissa[letter] * factor;
-  if (factor === 0 || value > largestLength || value < -largestLength) return readClosely(reader, letter, quantity);
+  if (factor === 0 || value > largestLength || value < -largestLength)
+    return readClosely(reader, letter, quantity);
   return value;
 }
 
@@ -25,7 +26,8 @@ function readClosely(reader: Reader, letter: number, quantity: Quantity): number
   const mantissa = block.mantissa[letter];
   const decimals = Math.max(0, block.point[letter] - 1);
   const hasPoint = block.point[letter] > 0;
-  if (format.point === "never" && !hasPoint) return inRange(reader, letter, impliedValue(reader, letter, quantity));
+  if (format.point === "never" && !hasPoint)
+    return inRange(reader, letter, impliedValue(reader, letter, quantity));
   const missing = format.point === "always" && !hasPoint && format.decimals > 0;
   // Zero is zero with and without a point.
   if ((missing && mantissa !== 0) || (format.point === "never" && hasPoint))

@@ -64,7 +64,8 @@ function noteStart(reader: Reader): void {
   const speedFirst = hasSpeed ? block.at[letterS] < start : state.spindle === "speed-said";
   if (order === "speed-first" && hasSpeed && !speedFirst)
     reader.report(formFindings.spindleOrder(block.start + start, order));
-  if (order === "start-first" && speedFirst) reader.report(formFindings.spindleOrder(block.start + start, order));
+  if (order === "start-first" && speedFirst)
+    reader.report(formFindings.spindleOrder(block.start + start, order));
   const wasStill = state.spindle === "stopped" || state.spindle === "unknown";
   state.startedAt = rowsSoFar(reader);
   state.spindle = !hasSpeed && wasStill ? "started" : "running";

@@ -1,8 +1,9 @@
 import { freeLetters, placeOf } from "./block.ts";
 import { applyEffects } from "./effects.ts";
+import * as formFindings from "./findings-form.ts";
 import * as findings from "./findings-meaning.ts";
 import { letterT } from "./letters.ts";
-import { readWhole, wordText } from "./read-number.ts";
+import { readWhole, textAt, wordText } from "./read-number.ts";
 import { forgetFeed } from "./read-feed.ts";
 import type { Reader } from "./reader.ts";
 import { pushStep } from "./rows.ts";
@@ -25,7 +26,8 @@ export function readToolSelection(reader: Reader): void {
 function toolOf(reader: Reader, value: number): number | undefined {
   const { format, block } = reader;
   const width = format.numbers.width.T;
-  const doubled = format.lengthOffset?.form === "in-tool-word" && width > 1 && block.digits[letterT] === 2 * width;
+  const doubled =
+    format.lengthOffset?.form === "in-tool-word" && width > 1 && block.digits[letterT] === 2 * width;
   if (!doubled) return value;
   const tool = Math.floor(value / 10 ** width);
   if (value % 10 ** width === tool) return tool;
@@ -38,8 +40,21 @@ function toolOf(reader: Reader, value: number): number | undefined {
 export function readToolChange(reader: Reader): void {
   const { slots, machine, state } = reader;
   if (slots["tool-change"] === undefined) return;
+  checkOrder(reader, slots["tool-change"].at);
   pushStep(reader, { kind: "change-tool" });
   state.motionForgotten = true;
   forgetFeed(reader);
   applyEffects(reader, machine.changeEffects);
+}
+
+/** Which of the two words comes first where they share a block; they act in the same order either way. */
+function checkOrder(reader: Reader, change: number): void {
+  const { block, format } = reader;
+  if ((block.mask & (1 << letterT)) === 0 || format.tools === undefined) return;
+  const tool = block.at[letterT];
+  const [first, last] = format.tools.order === "select-first" ? [tool, change] : [change, tool];
+  if (first > last)
+    reader.report(
+      formFindings.wordOrder(block.start + first, textAt(reader, first), textAt(reader, last), "tools.order"),
+    );
 }

@@ -37,7 +37,10 @@ export function scanCareful(reader: Reader, start: number, to: number): number {
   if (bytes[index] === percent) return scanDelimiter(reader, index, end);
   if (bytes[index] === slash) index = scanDelete(reader, index);
   scanWords(reader, index, end);
-  if (block.line === "nothing" && (block.mask || block.unknown || block.gCount || block.mCount || block.message !== undefined))
+  if (
+    block.line === "nothing" &&
+    (block.mask || block.unknown || block.gCount || block.mCount || block.message !== undefined)
+  )
     block.line = "words";
   return end;
 }
@@ -103,7 +106,7 @@ function scanWords(reader: Reader, start: number, end: number): void {
       behind = -1;
     }
   }
-  if (block.ended || reader.tables.blockEnd === 0 || block.line !== "nothing") return;
+  if (block.ended || reader.tables.blockEnd === -1 || block.line !== "nothing") return;
   if (block.mask || block.gCount || block.mCount)
     reader.report(
       formFindings.framing(
@@ -118,8 +121,9 @@ function scanWords(reader: Reader, start: number, end: number): void {
 /** Between two words stands the dialect's separator, once. */
 function checkSeparator(reader: Reader, behind: number, index: number): void {
   const { separator } = reader.tables;
-  const length = separator === 0 ? 0 : 1;
-  if (index - behind !== length || (length === 1 && reader.bytes[behind] !== separator)) noteBlank(reader, behind);
+  const length = separator === -1 ? 0 : 1;
+  if (index - behind !== length || (length === 1 && reader.bytes[behind] !== separator))
+    noteBlank(reader, behind);
 }
 
 /** Whatever begins with no letter: a comment, the end of the block, a program number, or something odd. */
@@ -185,6 +189,8 @@ function scanOddBytes(reader: Reader, index: number, end: number): number {
   let next = index;
   while (next < end && odd(bytes[next])) next++;
   const isMark = at === 0 && bytes[index] === 0xef && bytes[index + 1] === 0xbb && bytes[index + 2] === 0xbf;
-  reader.report(findings.badBytes(at, isMark ? "a byte order mark" : "bytes that are no characters of a block"));
+  reader.report(
+    findings.badBytes(at, isMark ? "a byte order mark" : "bytes that are no characters of a block"),
+  );
   return next;
 }

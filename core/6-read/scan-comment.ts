@@ -15,7 +15,8 @@ export function scanParentheses(reader: Reader, index: number, end: number): num
     reader.report(findings.badComment(at, "is in parentheses, which this dialect does not use"));
   let stop = index + 1;
   while (stop < end && bytes[stop] !== close) {
-    if (bytes[stop] === open) reader.report(findings.badComment(block.start + stop - from, "has another inside"));
+    if (bytes[stop] === open)
+      reader.report(findings.badComment(block.start + stop - from, "has another inside"));
     stop++;
   }
   if (stop === end) reader.report(findings.badComment(at, "does not end in its block"));
@@ -27,7 +28,12 @@ export function scanParentheses(reader: Reader, index: number, end: number): num
 export function scanSemicolon(reader: Reader, index: number, end: number): number {
   const { block, from, format, tables } = reader;
   if (format.comments.style !== "semicolon" && tables.message?.mark !== ";")
-    reader.report(findings.badComment(block.start + index - from, "is begun by a semicolon, which this dialect does not use"));
+    reader.report(
+      findings.badComment(
+        block.start + index - from,
+        "is begun by a semicolon, which this dialect does not use",
+      ),
+    );
   readComment(reader, index + 1, end, ";");
   return end;
 }
@@ -79,7 +85,8 @@ function checkCharacters(reader: Reader, from: number, to: number): void {
   if (lower >= 0 && format.characters === "upper")
     reader.report(formFindings.characters(at(lower), "lower-case letters in a comment"));
   if (high < 0) return;
-  if (!isUtf8(bytes.subarray(from, to))) reader.report(findings.badBytes(at(high), "bytes that are no UTF-8"));
+  if (!isUtf8(bytes.subarray(from, to)))
+    reader.report(findings.badBytes(at(high), "bytes that are no UTF-8"));
   else if (format.characters !== "utf-8")
     reader.report(formFindings.characters(at(high), "characters that are not ASCII in a comment"));
 }

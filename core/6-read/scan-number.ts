@@ -25,7 +25,14 @@ const dot = 46;
  * "+0. 12 34" -> 0.1234. No exponent. `--5`, `1.2.3` and `5-` are malformed. At most 15 digits that count.
  */
 export function scanNumber(bytes: Uint8Array, from: number, end: number): ScannedNumber {
-  const number: ScannedNumber = { state: "number", mantissa: 0, point: 0, digits: 0, end: from, blanks: false };
+  const number: ScannedNumber = {
+    state: "number",
+    mantissa: 0,
+    point: 0,
+    digits: 0,
+    end: from,
+    blanks: false,
+  };
   let negative = false;
   let significant = 0;
   for (let index = from; index < end; index++) {
@@ -61,15 +68,16 @@ export function isNumberByte(byte: number): boolean {
 
 /** Index behind a value that only the controller can work out: `#12`, `#<name>`, `[...]`, `-[#1 + 2]`. */
 export function skipValue(bytes: Uint8Array, from: number, end: number): number {
+  let behind = from;
   let index = skipBlanks(bytes, from, end);
   while (index < end && isValueMark(bytes[index])) {
     const byte = bytes[index];
-    if (byte === 91) index = skipBracket(bytes, index, end);
-    else if (byte === 60) index = skipTo(bytes, index, end, 62);
-    else index++;
-    index = skipBlanks(bytes, index, end);
+    if (byte === 91) behind = skipBracket(bytes, index, end);
+    else if (byte === 60) behind = skipTo(bytes, index, end, 62);
+    else behind = index + 1;
+    index = skipBlanks(bytes, behind, end);
   }
-  return index;
+  return behind;
 }
 
 /** Marks and digits of parameters and expressions: digits . + - # [ < = */

@@ -59,17 +59,9 @@ export function scanPlain(block: Block, bytes: Uint8Array, start: number, tables
     }
     if (digits === 0 || digits > mostDigits) return -1;
     if (letter === letterG || letter === letterM) {
-      if (negative || point > 2 || digits > 4) return -1;
-      const code = point === 2 ? value : value * 10;
-      if (letter === letterG) {
-        if (gCount === mostCodes) return -1;
-        block.gCode[gCount] = code;
-        block.gAt[gCount++] = at;
-      } else {
-        if (mCount === mostCodes) return -1;
-        block.mCode[mCount] = code;
-        block.mAt[mCount++] = at;
-      }
+      const count = letter === letterG ? gCount++ : mCount++;
+      if (negative || point > 2 || digits > 4 || count === mostCodes) return -1;
+      takeCode(block, letter, count, point === 2 ? value : value * 10, at);
     } else {
       const bit = 1 << letter;
       if (mask & bit) return -1;
@@ -82,9 +74,20 @@ export function scanPlain(block: Block, bytes: Uint8Array, start: number, tables
     byte = digit + 48;
     if (byte === separator) byte = bytes[++index];
     else if (byte === lineFeed || byte === carriageReturn || byte === tables.blockEnd) break;
-    else if (separator !== 0) return -1;
+    else if (separator !== -1) return -1;
   }
   return closePlain(block, bytes, start, index, mask, gCount, mCount, tables);
+}
+
+/** Puts a code into the block, in tenths. */
+function takeCode(block: Block, letter: number, count: number, code: number, at: number): void {
+  if (letter === letterG) {
+    block.gCode[count] = code;
+    block.gAt[count] = at;
+  } else {
+    block.mCode[count] = code;
+    block.mAt[count] = at;
+  }
 }
 
 /** The end of a plain line: the sign for the end of the block, the length, the block number. */
@@ -99,7 +102,7 @@ function closePlain(
   tables: Tables,
 ): number {
   let end = index;
-  if (tables.blockEnd !== 0 && bytes[end++] !== tables.blockEnd) return -1;
+  if (tables.blockEnd !== -1 && bytes[end++] !== tables.blockEnd) return -1;
   const byte = bytes[end];
   if (byte !== lineFeed && byte !== carriageReturn) return -1;
   if (end - start > tables.longest || (mask & tables.required) !== tables.required) return -1;

@@ -102,7 +102,9 @@ function takeCode(reader: Reader, letter: number, index: number, number: Scanned
   const count = isG ? block.gCount : block.mCount;
   if (count === mostCodes) {
     const at = block.start + index - from;
-    reader.report(findings.modalConflict(at, letterName(letter), `stands more than ${mostCodes} times in the block`));
+    reader.report(
+      findings.modalConflict(at, letterName(letter), `stands more than ${mostCodes} times in the block`),
+    );
     return;
   }
   (isG ? block.gCode : block.mCode)[count] = tenths(number);

@@ -6,7 +6,14 @@ import { planes } from "./planes.ts";
 import type { Quantities, Quantity } from "./quantities.ts";
 
 /** Bits of the modes that a program must state before they are used. */
-export const modeBit = { units: 1, distance: 2, plane: 4, feedMode: 8, arcCentre: 16, cycleReturn: 32 } as const;
+export const modeBit = {
+  units: 1,
+  distance: 2,
+  plane: 4,
+  feedMode: 8,
+  arcCentre: 16,
+  cycleReturn: 32,
+} as const;
 
 /** A series of holes; numbers are kept while the same cycle repeats (NISTIR 6556 3.5.16). */
 export interface CycleState {
@@ -37,7 +44,9 @@ export interface State {
   phase: "head" | "body" | "ended";
   /** Program number; 0 until one is said. */
   programNumber: number;
-  delimiters: number;
+  /** Whether the delimiter at the head, and the one at the end, have been read. */
+  opened: boolean;
+  closed: boolean;
   /** Value of `motion` in meanings.ts. */
   motion: number;
   /** Whether the next motion block must state its motion word, though the mode itself is known. */
@@ -81,7 +90,8 @@ export function createState(format: Format, quantities: Quantities, units: UnitS
   return {
     phase: "head",
     programNumber: 0,
-    delimiters: 0,
+    opened: false,
+    closed: false,
     motion: motion.none,
     motionForgotten: true,
     feed: 0,

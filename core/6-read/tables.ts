@@ -17,16 +17,16 @@ export interface MessageForm {
 /** A dialect as the reader looks it up. */
 export interface Tables {
   /** What a code means, by `codeIndex`. */
-  readonly meaningOf: readonly (Meaning | undefined)[];
+  readonly meaningOf: ReadonlyMap<number, Meaning>;
   /** Motion mode by G code in tenths, -1 for other codes: the fast way for motion blocks. */
   readonly motionOf: Int8Array;
   /** Extra codes by `codeIndex`; several may differ by the fixed values of their words. */
   readonly extras: ReadonlyMap<number, readonly ExtraCode[]>;
   /** Place of a letter in the order of a block, from 1 on; 0 for a letter that the dialect does not know. */
   readonly ranks: Uint8Array;
-  /** Byte between words, 0 for none. */
+  /** Byte between words; -1 for none, which no byte is. */
   readonly separator: number;
-  /** Byte at the end of a block, 0 for none. */
+  /** Byte at the end of a block; -1 for none. */
   readonly blockEnd: number;
   /** Most bytes of a block that the plain scanner takes. */
   readonly longest: number;
@@ -56,8 +56,8 @@ export function createTables(format: Format, fragment: boolean): Tables {
     motionOf: motionTable(meanings),
     extras: extraTable(format.extraCodes),
     ranks: rankTable(format.order),
-    separator: format.separator.charCodeAt(0) || 0,
-    blockEnd: format.blockEnd.charCodeAt(0) || 0,
+    separator: byteOf(format.separator),
+    blockEnd: byteOf(format.blockEnd),
     longest: format.longest === 0 ? longestLine : Math.min(format.longest, longestLine),
     required: format.blockNumber?.on === "all" && !fragment ? number : 0,
     refused: format.blockNumber === null ? number : 0,
@@ -66,11 +66,15 @@ export function createTables(format: Format, fragment: boolean): Tables {
   };
 }
 
-function meaningTable(meanings: readonly CodeMeaning[]): (Meaning | undefined)[] {
-  const table = new Array<Meaning | undefined>(2 * codesOfLetter).fill(undefined);
+function byteOf(character: string): number {
+  return character === "" ? -1 : character.charCodeAt(0);
+}
+
+function meaningTable(meanings: readonly CodeMeaning[]): Map<number, Meaning> {
+  const table = new Map<number, Meaning>();
   for (const [code, meaning] of meanings) {
     const index = codeIndex(letterNumber(code.letter), code.value);
-    if (index >= 0) table[index] ??= meaning;
+    if (!table.has(index)) table.set(index, meaning);
   }
   return table;
 }
@@ -108,7 +112,8 @@ function messageForm(format: Format): MessageForm | undefined {
 }
 
 function statableModes({ codes }: Format): number {
-  const has = (values: object): boolean => Object.values(values).some((code) => code !== null && code !== undefined);
+  const has = (values: object): boolean =>
+    Object.values(values).some((code) => code !== null && code !== undefined);
   const bit = (values: object, mode: number): number => (has(values) ? mode : 0);
   return (
     bit(codes.modes.units, modeBit.units) |

@@ -10,20 +10,18 @@ export type Difference =
 /** Rows that are looked at ahead to find where both sides agree again. */
 export const lookAhead = 64;
 
-/** Whether `count` pairs of rows from two places on are the same, or all that are left are. */
-function agree(
-  expected: readonly RowRecord[],
-  i: number,
-  actual: readonly RowRecord[],
-  j: number,
-  count: number,
-): boolean {
-  for (let row = 0; row < count; row++) {
-    const ended = i + row >= expected.length || j + row >= actual.length;
-    if (ended) return row > 0;
-    if (!sameRow(expected[i + row], actual[j + row])) return false;
+/** Rows in agreement that settle where both sides go on; more are not looked at. */
+const longestRun = 8;
+
+/** How many pairs of rows from two places on are the same; both sides ending together settles it. */
+function runLength(expected: readonly RowRecord[], i: number, actual: readonly RowRecord[], j: number): number {
+  for (let run = 0; run < longestRun; run++) {
+    const wanted = expected[i + run];
+    const got = actual[j + run];
+    if (!wanted && !got) return longestRun;
+    if (!wanted || !got || !sameRow(wanted, got)) return run;
   }
-  return true;
+  return longestRun;
 }
 
 /** Whether two rows could be the same one with a wrong value: both motions, or both steps of one kind. */
@@ -31,36 +29,34 @@ function isVariant(expected: RowRecord, actual: RowRecord): boolean {
   return expected.step === undefined ? actual.step === undefined : expected.step.kind === actual.step?.kind;
 }
 
-/** How many rows are missing or extra until both sides agree again for `run` rows. */
-function shiftUntilAgree(
-  expected: readonly RowRecord[],
-  actual: readonly RowRecord[],
-  run: number,
-): Shift | undefined {
-  for (let shift = 1; shift < lookAhead; shift++) {
-    if (shift < expected.length && agree(expected, shift, actual, 0, run))
-      return { missing: shift, extra: 0 };
-    if (shift < actual.length && agree(expected, 0, actual, shift, run)) return { missing: 0, extra: shift };
-  }
-  return undefined;
-}
-
+/** Rows to take as missing and as extra, and for how many rows both sides agree after that. */
 interface Shift {
   readonly missing: number;
   readonly extra: number;
+  readonly run: number;
 }
 
-/** Decides what to make of two rows that differ: how many to take from each side. */
+/** The least rows to leave out on one side so that both sides agree for longest. */
+function bestShift(expected: readonly RowRecord[], actual: readonly RowRecord[]): Shift {
+  let best: Shift = { missing: 0, extra: 0, run: 0 };
+  for (let shift = 1; shift < lookAhead && best.run < longestRun; shift++) {
+    const missing = shift < expected.length ? runLength(expected, shift, actual, 0) : 0;
+    const extra = shift < actual.length ? runLength(expected, 0, actual, shift) : 0;
+    if (missing > best.run) best = { missing: shift, extra: 0, run: missing };
+    if (extra > best.run) best = { missing: 0, extra: shift, run: extra };
+  }
+  return best;
+}
+
+/** Decides what to make of two rows that differ; undefined where it is one row with another value. */
 function shiftOf(expected: readonly RowRecord[], actual: readonly RowRecord[]): Shift | undefined {
-  if (expected.length === 0) return { missing: 0, extra: 1 };
-  if (actual.length === 0) return { missing: 1, extra: 0 };
-  const variant = isVariant(expected[0], actual[0]);
-  const ends = expected.length === 1 && actual.length === 1;
-  if (variant && (ends || agree(expected, 1, actual, 1, 1))) return undefined;
-  const shift = shiftUntilAgree(expected, actual, 2) ?? shiftUntilAgree(expected, actual, 1);
-  if (shift || variant) return shift;
-  if (expected[0].step && !actual[0].step) return { missing: 1, extra: 0 };
-  return !expected[0].step && actual[0].step ? { missing: 0, extra: 1 } : undefined;
+  if (expected.length === 0) return { missing: 0, extra: 1, run: 0 };
+  if (actual.length === 0) return { missing: 1, extra: 0, run: 0 };
+  const best = bestShift(expected, actual);
+  if (isVariant(expected[0], actual[0])) return runLength(expected, 1, actual, 1) >= best.run ? undefined : best;
+  if (best.run > 0) return best;
+  if (expected[0].step && !actual[0].step) return { missing: 1, extra: 0, run: 0 };
+  return !expected[0].step && actual[0].step ? { missing: 0, extra: 1, run: 0 } : undefined;
 }
 
 /**

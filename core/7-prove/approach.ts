@@ -47,7 +47,11 @@ export function checkApproach(watch: Watch): boolean {
     fail(watch, "low", approach.lowAt);
     approach.lowAt = nowhere;
   }
-  if (!(row.moved & linearAxes)) return true;
+  if (!(row.moved & linearAxes)) {
+    // Named again where the tool stands already: that is the approach in X and Y.
+    if (row.stated & xyAxes && !approach.mustRetract && (state.work.known & xyAxes) === xyAxes) approach.mustXy = false;
+    return true;
+  }
   if (!state.program.moved) {
     const first = firstMotion(watch);
     beginMotion(watch, first);

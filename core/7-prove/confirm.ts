@@ -99,6 +99,7 @@ export function commandSpindle(watch: Watch, target: number): void {
 export function commandDrawbar(watch: Watch, open: boolean, needed: boolean): void {
   const { drawbar } = watch.state;
   drawbar.open = open;
+  drawbar.excused = false;
   drawbar.dwelt = 0;
   drawbar.airConfirmed = false;
   drawbar.confirmed = !needed || watch.facts.confirm[open ? "released" : "clamped"]?.by === "intrinsic";

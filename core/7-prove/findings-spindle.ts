@@ -60,8 +60,8 @@ const pocketFaults = {
 } as const;
 
 const bareFaults = {
-  empty: "The spindle goes down to pick from an empty pocket.",
-  unknown: "The program goes to the rack, but nothing says what the spindle holds.",
+  empty: "The spindle goes down to pick from an empty pocket",
+  unknown: "The program goes to the rack, but nothing says what the spindle holds",
 } as const;
 
 /** Findings about the spindle. */
@@ -160,7 +160,7 @@ export const swapFindings = {
   "swap/bare-pocket": (detail: { fault: keyof typeof bareFaults; pocket: number }) =>
     error(
       "swap/pocket",
-      `${bareFaults[detail.fault]}${detail.pocket ? ` (pocket ${detail.pocket})` : ""}`,
+      `${bareFaults[detail.fault]}${detail.pocket ? ` (pocket ${detail.pocket})` : ""}.`,
       detail.fault === "unknown"
         ? "State what the spindle holds, or stop the program and ask for an empty spindle."
         : "State which pocket holds which tool, or pick from another pocket.",

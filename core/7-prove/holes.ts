@@ -32,13 +32,17 @@ export function checkHole(watch: Watch): void {
   const { state, row } = watch;
   const { cycle, work } = state;
   if (!cycle) {
-    tell(watch, findings["motion/no-cycle"]());
+    if (!state.cycleFaulty) tell(watch, findings["motion/no-cycle"]());
+    state.cycleFaulty = true;
     return;
   }
   compensationOff(watch, "a fixed cycle");
   checkPlane(watch, "xy");
-  if (state.modes.feed === "inverse-time") tell(watch, findings["motion/feed"]({ fault: "cycle" }));
-  else checkFeed(watch);
+  if (state.modes.feed !== "inverse-time") checkFeed(watch);
+  else if (!state.cycleFaulty) {
+    tell(watch, findings["motion/feed"]({ fault: "cycle" }));
+    state.cycleFaulty = true;
+  }
   if (cycle.cycle === "tap" || cycle.cycle === "tap-left") checkTap(watch, cycle);
   const before = (work.known & linearAxes) === linearAxes ? work.at[2] : cycle.level;
   // Preliminary motion (NISTIR 6556 3.5.16.1): up to the retract level first if Z is below it, then X and Y.

@@ -16,14 +16,13 @@ export function machineRow(watch: Watch): void {
   findMoved(row, state.machine);
   checkRestated(watch);
   compensationOff(watch, "a motion in machine coordinates");
-  checkDrawbarRow(watch);
+  const travels = checkDrawbarRow(watch);
   const reaches = (row.known & axisBit.z) !== 0 && row.at[2] >= watch.traits.swapZ;
-  if (!state.program.moved) beginMotion(watch, row.moved === axisBit.z && reaches ? "up" : "other");
-  else checkHeight(watch, reaches);
+  const right = !state.program.moved ? checkFirst(watch, reaches) : travels && checkHeight(watch, reaches);
   checkRackRow(watch);
   if (row.kind !== rowKind.rapid) checkFeed(watch);
   checkMachineTravel(watch);
-  leaveHeight(watch, reaches);
+  if (right) leaveHeight(watch, reaches);
   if (row.moved & xyAxes) state.approach.mustXy = true;
   arrive(row, state.machine, state.work);
 }
@@ -39,19 +38,31 @@ function checkRestated(watch: Watch): void {
   state.excusedAxes |= missing;
 }
 
-/** The height rules for a move in machine coordinates: Z alone up, X and Y at height only. */
-function checkHeight(watch: Watch, reaches: boolean): void {
+/** program/start for a first motion in machine coordinates; false where it was wrong and Z counts as up. */
+function checkFirst(watch: Watch, reaches: boolean): boolean {
+  const right = watch.row.moved === axisBit.z && reaches;
+  beginMotion(watch, right ? "up" : "other");
+  return right;
+}
+
+/**
+ * The height rules for a move in machine coordinates: Z alone up, X and Y at height only.
+ *
+ * @returns false where it was wrong and Z counts as up
+ */
+function checkHeight(watch: Watch, reaches: boolean): boolean {
   const { row, state } = watch;
   const { approach } = state;
   const movesXy = (row.moved & xyAxes) !== 0;
   const movesZ = (row.moved & axisBit.z) !== 0;
-  if (approach.mustRetract) checkRetract(watch, movesXy, movesZ, reaches);
-  if (!movesXy) return;
+  const rises = !approach.mustRetract || checkRetract(watch, movesXy, movesZ, reaches);
+  if (!movesXy) return rises;
   const level = !movesZ || (approach.up && reaches);
-  if (level && (approach.up || isRackTravel(watch))) return;
+  if (level && (approach.up || isRackTravel(watch))) return rises;
   // Whether this belongs to a swap, a stop or the end shows later.
   if (!isPlace(approach.lowAt)) approach.lowAt = row.offset;
   standUp(watch);
+  return false;
 }
 
 /** Whether the spindle may move in X and Y below swap height: along the rack at its clear height, or into a pocket. */
@@ -63,15 +74,16 @@ function isRackTravel(watch: Watch): boolean {
 }
 
 /** motion/approach: after a start, swap or stop Z goes up to swap height alone; a tool leaves its pocket first. */
-function checkRetract(watch: Watch, movesXy: boolean, movesZ: boolean, reaches: boolean): void {
+function checkRetract(watch: Watch, movesXy: boolean, movesZ: boolean, reaches: boolean): boolean {
   const { row, state, traits } = watch;
-  if (!movesXy && !movesZ) return;
+  if (!movesXy && !movesZ) return true;
   const rises =
     !movesXy && (reaches || ((state.machine.known & axisBit.z) !== 0 && row.at[2] > state.machine.at[2]));
-  if (rises || (traits.rack && isSlide(watch, traits.rack))) return;
+  if (rises || (traits.rack && isSlide(watch, traits.rack))) return true;
   const { after } = state.approach;
   tell(watch, findings["motion/approach"]({ fault: "retract", after, height: heightText(watch) }));
   standUp(watch);
+  return false;
 }
 
 /** Whether Z stands at swap height after the row. */

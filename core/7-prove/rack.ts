@@ -44,12 +44,15 @@ export function isSlide(watch: Watch, rack: RackFacts): boolean {
   return pocketAt(rack, at[0], at[1]) >= 0 && row.at[0] === at[0] - slide.x && row.at[1] === at[1] - slide.y;
 }
 
-/** swap/drawbar for a row in machine coordinates. */
-export function checkDrawbarRow(watch: Watch): void {
-  const { drawbar, swap, machine } = watch.state;
-  const { row, traits } = watch;
-  const { rack } = traits;
-  if (!row.moved) return;
+/**
+ * swap/drawbar for a row in machine coordinates.
+ *
+ * @returns false where the row travels as it must not, so that its height needs no second finding
+ */
+export function checkDrawbarRow(watch: Watch): boolean {
+  const { drawbar } = watch.state;
+  const { rack } = watch.traits;
+  if (!watch.row.moved) return true;
   if (!drawbar.confirmed) {
     const fault = drawbar.open ? "release-unconfirmed" : "clamp-unconfirmed";
     tell(
@@ -58,17 +61,25 @@ export function checkDrawbarRow(watch: Watch): void {
     );
     drawbar.confirmed = true;
   }
-  if (!drawbar.open || !rack) return;
-  const say = (fault: "travel" | "low" | "full" | "down"): void => {
-    tell(watch, findings["swap/drawbar"]({ fault, how: "" }));
-    drawbar.open = false;
-  };
-  const clear = (machine.known & axisBit.z) !== 0 && machine.at[2] >= rack.clearZ;
+  const fault = drawbar.open && rack ? openFault(watch, rack) : undefined;
+  if (!fault) return true;
+  if (!drawbar.excused) tell(watch, findings["swap/drawbar"]({ fault, how: "" }));
+  drawbar.excused = true;
+  return false;
+}
+
+/** What is wrong with a row while the drawbar is open: it may rise, travel empty where that is allowed, or descend. */
+function openFault(watch: Watch, rack: RackFacts): "travel" | "low" | "full" | "down" | undefined {
+  const { swap, machine } = watch.state;
+  const { row } = watch;
+  const knows = (machine.known & axisBit.z) !== 0;
   if (row.moved & xyAxes) {
-    if (swap.held > 0) say("full");
-    else if (!clear) say("low");
-    else if (watch.facts.drawbar?.travels !== "released") say("travel");
-  } else if (row.at[2] < rack.clearZ && row.at[2] < machine.at[2] && standingAt(watch) < 0) say("down");
+    if (swap.held > 0) return "full";
+    if (!knows || machine.at[2] < rack.clearZ) return "low";
+    return watch.facts.drawbar?.travels === "released" ? undefined : "travel";
+  }
+  const sinks = !knows || row.at[2] < machine.at[2];
+  return row.at[2] < rack.clearZ && sinks && standingAt(watch) < 0 ? "down" : undefined;
 }
 
 /** A row of the program's own swap: what must hold before it enters the rack, and what its pocket must hold. */
@@ -82,6 +93,7 @@ export function checkRackRow(watch: Watch): void {
     tell(watch, findings["limit/cover"]());
     state.drawbar.coverOpen = true;
   }
+  if (row.moved & xyAxes) state.swap.puts = -1;
   const pocket = pocketAt(rack, row.at[0], row.at[1]);
   const arrives = (row.moved & xyAxes) !== 0 || row.at[2] < state.machine.at[2];
   if (pocket >= 0 && arrives && row.known & axisBit.z && row.at[2] < rack.clearZ) checkDescent(watch, pocket);
@@ -92,7 +104,7 @@ function checkDescent(watch: Watch, pocket: number): void {
   const { swap, drawbar } = watch.state;
   checkHeldKnown(watch);
   if (swap.held > 0) {
-    checkReturn(watch, pocket);
+    if (swap.puts < 0) checkReturn(watch, pocket);
   } else if (swap.held === 0 && swap.pockets[pocket] > 0 && !drawbar.open) {
     tell(watch, findings["swap/drawbar"]({ fault: "clamped-descent", how: "" }));
     drawbar.open = true;
@@ -105,53 +117,54 @@ function checkDescent(watch: Watch, pocket: number): void {
 /** swap/pocket: a job's rack program knows what the spindle holds. */
 function checkHeldKnown(watch: Watch): void {
   const { swap } = watch.state;
-  if (swap.held !== unknownTool || !watch.job.known) return;
+  if (swap.held !== unknownTool || !watch.job.known || watch.state.once.told.has("held")) return;
   tell(watch, findings["swap/bare-pocket"]({ fault: "unknown", pocket: 0 }));
   swap.held = 0;
 }
 
-/** swap/pocket: a full spindle comes down on its own free pocket only. */
+/** swap/pocket: a full spindle comes down on its own free pocket only. Otherwise it counts as put in its own. */
 function checkReturn(watch: Watch, pocket: number): void {
   const { swap } = watch.state;
   const say = (fault: "full" | "foreign"): void =>
     tell(watch, findings["swap/pocket"]({ fault, tool: swap.held, pocket: pocket + 1 }));
-  const own = watch.job.rack.indexOf(swap.held);
+  const own = swap.homes.get(swap.held) ?? watch.job.rack.indexOf(swap.held);
+  swap.puts = own >= 0 ? own : pocket;
   if (swap.pockets[pocket] > 0) say("full");
-  else if (own >= 0 && own !== pocket && swap.homes.get(swap.held) !== pocket) say("foreign");
-  swap.pockets[pocket] = 0;
-  swap.homes.set(swap.held, pocket);
+  else if (own >= 0 && own !== pocket) say("foreign");
 }
 
 /** The drawbar lets go. */
 export function release(watch: Watch): void {
-  const { swap, machine } = watch.state;
+  const { swap } = watch.state;
   const { rack } = watch.traits;
   beforeSwap(watch, "release");
   checkAir(watch, "release");
   checkHeldKnown(watch);
-  const pocket = standingAt(watch);
   if (rack && swap.held > 0) {
-    const seated = pocket >= 0 && (machine.known & axisBit.z) !== 0 && machine.at[2] === rack.pocketZ;
+    const seated = seatedIn(watch, rack) >= 0 && swap.puts >= 0;
     if (!seated) tell(watch, findings["swap/pocket"]({ fault: "outside", tool: swap.held, pocket: 0 }));
-    else if (swap.pockets[pocket] > 0) checkReturn(watch, pocket);
-    if (seated) swap.pockets[pocket] = swap.held;
+    else swap.pockets[swap.puts] = swap.held;
   }
-  if (rack && pocket >= 0 && swap.held !== 0) holdTool(watch, 0);
-  else if (swap.held > 0) holdTool(watch, 0);
+  swap.puts = -1;
+  if (swap.held !== 0) holdTool(watch, 0);
   commandDrawbar(watch, true, true);
+}
+
+/** The pocket that the spindle sits in; -1 where it sits in none. */
+function seatedIn(watch: Watch, rack: RackFacts): number {
+  const { machine } = watch.state;
+  return machine.known & axisBit.z && machine.at[2] === rack.pocketZ ? standingAt(watch) : -1;
 }
 
 /** The drawbar grips: a tool, where the spindle sits in a pocket; otherwise nothing. */
 export function clamp(watch: Watch): void {
-  const { swap, machine } = watch.state;
+  const { swap } = watch.state;
   const { rack } = watch.traits;
   beforeSwap(watch, "clamp");
   checkAir(watch, "clamp");
-  const pocket = standingAt(watch);
-  const seated =
-    rack !== undefined && pocket >= 0 && (machine.known & axisBit.z) !== 0 && machine.at[2] === rack.pocketZ;
-  if (seated) pick(watch, rack, pocket);
-  commandDrawbar(watch, false, seated || swap.held !== 0);
+  const pocket = rack ? seatedIn(watch, rack) : -1;
+  if (rack && pocket >= 0) pick(watch, rack, pocket);
+  commandDrawbar(watch, false, pocket >= 0 || swap.held !== 0);
 }
 
 /** A pick: what is in the pocket comes into the spindle. */
@@ -162,8 +175,10 @@ function pick(watch: Watch, rack: RackFacts, pocket: number): void {
   if (tool === 0) tell(watch, findings["swap/bare-pocket"]({ fault: "empty", pocket: pocket + 1 }));
   lengthCancelled(watch);
   swap.pockets[pocket] = 0;
-  swap.homes.set(tool, pocket);
+  if (tool > 0) swap.homes.set(tool, pocket);
   holdTool(watch, tool === 0 ? unknownTool : tool);
+  // An empty pocket was named: which tool is held then is not asked again.
+  if (tool <= 0) watch.state.once.told.add("held");
   drawbar.toolSensed = false;
   beginApproach(watch, "the swap", true);
   checkFits(watch, rack, pocket);

@@ -34,17 +34,13 @@ export function beginMotion(watch: Watch, first: FirstMotion): void {
   checkStartStop(watch);
   program.moved = true;
   if (!watch.job.known) tellOnce(watch, "no-job", findings["limit/no-job"]());
+  const what = first === "depends-length" ? "length offset" : "work offset";
   if (first === "other") tell(watch, findings["program/start-motion"]({ height: heightText(watch) }));
-  else if (first !== "up") {
-    tell(
-      watch,
-      findings["program/start-offset"]({
-        what: first === "depends-length" ? "length offset" : "work offset",
-      }),
-    );
-  } else if (isPlace(offsets.cancelledEarlyAt)) {
+  else if (first !== "up") tell(watch, findings["program/start-offset"]({ what }));
+  else if (isPlace(offsets.cancelledEarlyAt)) {
     tell(watch, findings["program/start-length"](), offsets.cancelledEarlyAt);
   }
+  offsets.workExcused ||= first === "depends-work";
   offsets.cancelledEarlyAt = nowhere;
   standUp(watch);
 }

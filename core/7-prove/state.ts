@@ -74,6 +74,8 @@ export interface SpindleState {
 export interface DrawbarState {
   open: boolean;
   confirmed: boolean;
+  /** A wrong motion with the drawbar open was named. */
+  excused: boolean;
   /** Dwells since the last release or clamp, microseconds. */
   dwelt: number;
   airConfirmed: boolean;
@@ -95,6 +97,8 @@ export interface SwapState {
   readonly pockets: number[];
   /** Pocket that each tool was taken from, by its number. */
   readonly homes: Map<number, number>;
+  /** Pocket in which the tool on its way back counts as put; -1 where none is. */
+  puts: number;
   /** Whether Z has been at swap height since the last work motion. */
   retracted: boolean;
   /** Place of a spindle stop that came before Z was up. */
@@ -201,7 +205,7 @@ export interface State {
   readonly outputs: Set<number>;
   hood: "unknown" | "up" | "down";
   cycle: CycleDefinition | undefined;
-  /** A fault of the cycle's tapping was named. */
+  /** A fault of the cycle was named. */
   cycleFaulty: boolean;
   /** A missing feed was named. */
   feedExcused: boolean;
@@ -256,6 +260,7 @@ function createSwap(facts: MachineFacts, job: JobFacts): SwapState {
     selected: unknownTool,
     pockets: pockets ?? [],
     homes: new Map(),
+    puts: -1,
     retracted: false,
     stopBelowAt: nowhere,
     measured: false,
@@ -288,6 +293,7 @@ export function createState(facts: MachineFacts, job: JobFacts): State {
     drawbar: {
       open: false,
       confirmed: true,
+      excused: false,
       dwelt: 0,
       airConfirmed: false,
       airByTime: false,

@@ -32,6 +32,7 @@ const handlers: { readonly [K in StepKind]: (watch: Watch, step: StepOf<K>) => v
   overrides: () => undefined,
   cycle: (watch) => {
     watch.state.cycle = undefined;
+    watch.state.cycleFaulty = false;
   },
   "local-shift": () => undefined,
   rotation: () => undefined,

@@ -48,7 +48,7 @@ export interface Traits {
   readonly byClearance: boolean;
   /** Machine Z from which on a machine move has reached swap height, atoms. */
   readonly swapZ: number;
-  /** Lowest Z of safe travel, work frame, atoms; minus infinity where the job is unknown. */
+  /** Lowest Z of safe travel on the controller's grid, work frame, atoms; minus infinity where the job is unknown. */
   readonly clearance: number;
   /** Whether length offsets are steps of their own, so that they can be missing. */
   readonly lengthWords: boolean;
@@ -73,7 +73,7 @@ export interface Watch {
 }
 
 /**
- * A job's clearance and stock are not on the controller's grid, the rows are: half of the coarsest increment in use,
+ * A job's stock and fixtures are not on the controller's grid, the rows are: half of the coarsest increment in use,
  * 0.001 inch (common practice, no source), is no fault.
  */
 export const roundingSlack = 127_000;
@@ -87,7 +87,7 @@ function traitsOf(facts: MachineFacts, job: JobFacts): Traits {
   return {
     byClearance: facts.retract?.by === "clearance",
     swapZ: facts.retract?.by === "machine-move" ? facts.retract.z : Infinity,
-    clearance: job.known && job.clearance !== undefined ? job.clearance - roundingSlack : -Infinity,
+    clearance: job.known && job.clearance !== undefined ? job.clearance : -Infinity,
     lengthWords: form === "with-first-z" || form === "own-block",
     workWords: states.has("work-offset"),
     states,

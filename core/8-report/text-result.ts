@@ -28,7 +28,7 @@ export function readingText(result: Reportable, layout: Layout): string[] {
   const { verdict, summary } = result;
   const said = {
     proved: layout.paint("good", "proved"),
-    read: layout.paint("good", "read"),
+    read: layout.paint(count(result.findings, "error") === 0 ? "good" : "error", "read"),
     failed: layout.paint("error", "differs"),
     refused: layout.paint("error", "refused"),
   }[verdict];
@@ -40,13 +40,14 @@ export function readingText(result: Reportable, layout: Layout): string[] {
   }[verdict];
   return [
     ...row("program", `${said} ${explained}`.trimEnd(), { ...layout, width: Infinity }),
+    ...row("found", tally(result), layout),
     ...row("holds", contents(summary), layout),
     ...proofText(result, layout),
-    ...assumptionsText(summary, layout),
+    ...(verdict === "proved" ? assumptionsText(summary, layout) : []),
   ];
 }
 
-/** The last line: how many findings of which severity. */
+/** How many findings of which severity: "1 error, 2 notes". */
 export function tally(result: Pick<Reportable, "findings">): string {
   const { findings } = result;
   const parts = (["error", "warning", "note"] as const).flatMap((severity) => {

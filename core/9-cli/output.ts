@@ -1,5 +1,5 @@
 import type { Reportable } from "#report";
-import { createPaint, defaultWidth, findingsText, jsonReport } from "#report";
+import { createPaint, defaultWidth, findingsText, jsonReport, tally } from "#report";
 import type { Layout } from "#report";
 import type { ReportArguments } from "./commands/options.ts";
 import { exit, exitCode } from "./exit-code.ts";
@@ -27,6 +27,8 @@ export interface Showing {
   readonly text: (result: Reportable, layout: Layout) => string[];
   /** Whether error findings are what was asked for (a check), or the reason why there is no result. */
   readonly findingsAreResult: boolean;
+  /** What is said last where there is no result. */
+  readonly refusal?: string;
 }
 
 /** Of a command that came to nothing. */
@@ -51,10 +53,18 @@ export function show(result: Reportable, options: ReportOptions, showing: Showin
   const descriptor = isResult && !programOnOutput ? 1 : 2;
   const layout = layoutOf(descriptor, options);
   const findings = findingsText(options.quiet ? withoutNotes(result) : result.findings, layout);
-  const text = isResult && !options.quiet ? showing.text(result, layout) : [];
+  const text = options.quiet
+    ? []
+    : isResult
+      ? showing.text(result, layout)
+      : refusalText(result, showing, layout);
   const lines = [...findings, ...text];
   if (lines.length > 0) writeText(descriptor, `${lines.join("\n").trimEnd()}\n`);
   return code;
+}
+
+function refusalText(result: Reportable, { refusal }: Showing, { paint }: Layout): string[] {
+  return refusal === undefined ? [] : [`${paint("error", "refused")}  ${tally(result)}; ${refusal}`];
 }
 
 function withoutNotes({ findings }: Reportable): Reportable["findings"] {

@@ -23,13 +23,16 @@ export async function prepareDialect(args: DialectArguments): Promise<LoadedDial
 /**
  * The job that a command names, with its set-up and options, or why it cannot be had.
  *
- * @throws a carried finding about a file, or a usage error
+ * @throws a carried finding about a file
  */
-export async function prepareJob(file: string, args: ProgramArguments): Promise<PlannedJob | Reportable> {
-  const options = programOptionsOf(args);
+export async function prepareJob(
+  file: string,
+  { setup: setupFile }: ProgramArguments,
+  options: ProgramOptions,
+): Promise<PlannedJob | Reportable> {
   const input = await openInput("job", file);
-  if (args.setup === undefined) return { input, setup: undefined, options };
-  const setup = await openInput("set-up", args.setup);
+  if (setupFile === undefined) return { input, setup: undefined, options };
+  const setup = await openInput("set-up", setupFile);
   const { readSetup } = await import("#dialect");
   const findings: Finding[] = [];
   const content = await readSetup({ file: setup.file, bytes: readWhole(setup) }, (finding) =>
@@ -39,7 +42,12 @@ export async function prepareJob(file: string, args: ProgramArguments): Promise<
   return refusedResult(findings, () => ({ file: setup.file, bytes: byteSource(setup) }));
 }
 
-function programOptionsOf({ only, from, spindleHolds }: ProgramArguments): ProgramOptions {
+/**
+ * The options that change a program.
+ *
+ * @throws a usage error
+ */
+export function programOptionsOf({ only, from, spindleHolds }: ProgramArguments): ProgramOptions {
   return {
     only: only === undefined ? undefined : idList(only),
     from,

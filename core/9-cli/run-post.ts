@@ -9,7 +9,7 @@ import { besideInput, resolveTarget } from "./files/target.ts";
 import { commit, discard, stage } from "./files/staged.ts";
 import { isCarried } from "./files/world.ts";
 import { reportOptionsOf, show } from "./output.ts";
-import { prepareDialect, prepareJob, refusedResult } from "./prepare.ts";
+import { prepareDialect, prepareJob, programOptionsOf, refusedResult } from "./prepare.ts";
 import { perform } from "./work/perform.ts";
 import type { Work } from "./work/perform.ts";
 import type { PlannedJob, PostPlan } from "./work/plan.ts";
@@ -23,14 +23,16 @@ export async function runPost(args: PostArguments): Promise<number> {
     programOnOutput: outputName(args) === standardStream,
     text: programText,
     findingsAreResult: false,
+    refusal: "no program was written.",
   });
 }
 
 async function post(args: PostArguments): Promise<Reportable> {
+  const options = programOptionsOf(args);
   const prepared = await prepareDialect(args);
   if ("verdict" in prepared) return prepared;
   try {
-    const job = await prepareJob(args.input, args);
+    const job = await prepareJob(args.input, args, options);
     if ("verdict" in job) return job;
     const output = outputName(args) ?? besideInput(args.input, prepared.dialect.format.extension);
     const target = resolveTarget(output, protectedFiles(job, prepared));

@@ -1,6 +1,6 @@
 import { chmodSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import type { BuildOptions, Metafile } from "esbuild";
+import type { BuildOptions, Metafile, Plugin } from "esbuild";
 import { build } from "esbuild";
 
 /** Not minified: a stack trace in a report must name our functions. */
@@ -16,6 +16,16 @@ const shared = {
   // The main entry of this package reads files when it loads, the one named here does not.
   alias: { handlebars: "handlebars/dist/cjs/handlebars.js" },
 } satisfies BuildOptions;
+
+/** The ES modules that lay out help pages measure text with core/build/terminal-width.ts. */
+const measurePlainly: Plugin = {
+  name: "measure-plainly",
+  setup(build) {
+    build.onResolve({ filter: /^string-width$/ }, ({ kind }) =>
+      kind === "import-statement" ? { path: join(import.meta.dirname, "terminal-width.ts") } : undefined,
+    );
+  },
+};
 
 /** CommonJS packages in the bundle ask for Node's modules by `require`, which an ES module has to make first. */
 const requireBanner = [
@@ -36,6 +46,7 @@ export async function bundleCommand(root: string, out: string): Promise<Metafile
     splitting: true,
     chunkNames: "chunks/[name]-[hash]",
     platform: "node",
+    plugins: [measurePlainly],
     banner: { js: requireBanner },
   });
   makeExecutable(join(out, "cli.js"));

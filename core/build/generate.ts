@@ -4,6 +4,7 @@
  */
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
+import { dialectsReadmePage } from "./generate/dialects-readme.ts";
 import type { Product } from "./generate/product.ts";
 import { schemaTypes } from "./generate/schema-types.ts";
 import { schemaValidator } from "./generate/schema-validator.ts";
@@ -19,6 +20,7 @@ const products: readonly Product[] = [
     validateDialect: "",
   }),
   schemaValidator("schemas/setup.schema.json", "core/2-dialect/setup-validator.generated.ts", { validateSetup: "" }),
+  dialectsReadmePage(),
 ];
 
 async function generate(product: Product): Promise<"current" | "written" | "missing"> {

@@ -57,13 +57,14 @@ function pushRow(batch: Batch, row: Row): void {
   batch.aside[index] = -1;
 }
 
-const loaded = new Map<string, Promise<Emitter>>();
+const plainEmitters = new WeakMap<Format, Promise<Emitter>>();
+const tracedEmitters = new WeakMap<Format, Promise<Emitter>>();
 
-/** The compiled emitter of a format. */
+/** The compiled emitter of a format; it is compiled once. */
 export function emitterOf(format: Format, traced = false): Promise<Emitter> {
-  const source = generateEmitter(format, { traced });
-  const emitter = loaded.get(source) ?? loadEmitter(source);
-  loaded.set(source, emitter);
+  const loaded = traced ? tracedEmitters : plainEmitters;
+  const emitter = loaded.get(format) ?? loadEmitter(generateEmitter(format, { traced }));
+  loaded.set(format, emitter);
   return emitter;
 }
 

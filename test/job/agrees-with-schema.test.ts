@@ -29,13 +29,21 @@ interface Verdict {
 function verdict(job: Json): Verdict {
   const found = errorsOf(readAll(JSON.stringify(job)));
   const ofForm = found.filter(({ rule }) => rulesOfForm.includes(rule));
-  return { schema: fits(job), reader: ofForm.length === 0, found: found.map(({ message }) => message).join(" ") };
+  return {
+    schema: fits(job),
+    reader: ofForm.length === 0,
+    found: found.map(({ message }) => message).join(" "),
+  };
 }
 
 /** Path -> each place in a value where something stands. */
-function* places(value: Json, path: readonly (string | number)[] = []): Iterable<readonly (string | number)[]> {
+function* places(
+  value: Json,
+  path: readonly (string | number)[] = [],
+): Iterable<readonly (string | number)[]> {
   yield path;
-  if (Array.isArray(value)) for (const [index, inner] of value.entries()) yield* places(inner, [...path, index]);
+  if (Array.isArray(value))
+    for (const [index, inner] of value.entries()) yield* places(inner, [...path, index]);
   else if (value !== null && typeof value === "object")
     for (const [key, inner] of Object.entries(value)) yield* places(inner, [...path, key]);
 }
@@ -44,7 +52,10 @@ function at(value: Json, path: readonly (string | number)[]): Json {
   return path.reduce<Json>((inner, step) => (inner as Record<string, Json>)[step], value);
 }
 
-function spoilt(path: readonly (string | number)[], change: (owner: Record<string, Json>, key: string) => void): Json {
+function spoilt(
+  path: readonly (string | number)[],
+  change: (owner: Record<string, Json>, key: string) => void,
+): Json {
   const root = { root: everyKey() as Json };
   const whole = ["root", ...path];
   change(at(root, whole.slice(0, -1)) as Record<string, Json>, String(whole.at(-1)));
@@ -123,12 +134,30 @@ describe("the reader and the schema give the same verdict", () => {
   });
 
   test("when a key is added anywhere", () => {
-    const keys = ["zz", "feed", "x", "kind", "turn", "plane", "optional", "dwell", "points", "z", "cz", "__proto__"];
+    const keys = [
+      "zz",
+      "feed",
+      "x",
+      "kind",
+      "turn",
+      "plane",
+      "optional",
+      "dwell",
+      "points",
+      "z",
+      "cz",
+      "__proto__",
+    ];
     for (const path of paths)
       for (const key of keys) {
         const job = spoilt(path, (owner, last) => {
           const inner = owner[last];
-          if (inner !== null && typeof inner === "object" && !Array.isArray(inner) && !Object.hasOwn(inner, key))
+          if (
+            inner !== null &&
+            typeof inner === "object" &&
+            !Array.isArray(inner) &&
+            !Object.hasOwn(inner, key)
+          )
             Object.defineProperty(inner, key, { value: 1, enumerable: true });
         });
         const { schema: bySchema, reader, found } = verdict(job);
@@ -140,26 +169,69 @@ describe("the reader and the schema give the same verdict", () => {
     const number = fc.oneof(fc.integer({ min: -50, max: 50 }), fc.constantFrom(0.5, -0.25, 32767, 32768));
     const anything: fc.Arbitrary<Json> = fc.oneof(
       number,
-      fc.constantFrom<Json>("cw", "xy", "zx", "yz", "off", "mist", "left", "drill", "peck", "tap", "line", "rapid", true, null),
+      fc.constantFrom<Json>(
+        "cw",
+        "xy",
+        "zx",
+        "yz",
+        "off",
+        "mist",
+        "left",
+        "drill",
+        "peck",
+        "tap",
+        "line",
+        "rapid",
+        true,
+        null,
+      ),
       fc.array(number, { maxLength: 4 }),
       fc.array(fc.array(number, { minLength: 1, maxLength: 4 }), { maxLength: 3 }),
     );
     const axisKeys = ["x", "y", "z", "a", "b", "c", "cx", "cy", "cz"];
-    const holeKeys = ["kind", "at", "top", "depth", "retract", "peck", "dwell", "lead", "backOff", "feedOut", "between"];
+    const holeKeys = [
+      "kind",
+      "at",
+      "top",
+      "depth",
+      "retract",
+      "peck",
+      "dwell",
+      "lead",
+      "backOff",
+      "feedOut",
+      "between",
+    ];
     const words = fc.oneof(
       fc.dictionary(fc.constantFrom(...axisKeys), number, { maxKeys: 6 }),
       fc.dictionary(fc.constantFrom(...holeKeys, "points", "rpm"), anything, { maxKeys: 8 }),
       anything,
     );
-    const keys = ["rapid", "line", "arc", "holes", "path", "dwell", "pause", "note", "spindle", "coolant", "comp"];
+    const keys = [
+      "rapid",
+      "line",
+      "arc",
+      "holes",
+      "path",
+      "dwell",
+      "pause",
+      "note",
+      "spindle",
+      "coolant",
+      "comp",
+    ];
     const beside = ["feed", "turn", "plane", "turns", "optional", "park"];
     const move = fc
-      .tuple(fc.constantFrom(...keys), words, fc.dictionary(fc.constantFrom(...beside, ...keys), anything, { maxKeys: 3 }))
+      .tuple(
+        fc.constantFrom(...keys),
+        words,
+        fc.dictionary(fc.constantFrom(...beside, ...keys), anything, { maxKeys: 3 }),
+      )
       .map(([key, value, others]) => ({ [key]: value, ...others }));
     fc.assert(
       fc.property(fc.array(move, { minLength: 1, maxLength: 3 }), (moves) => {
         const job = everyKey();
-        (job["operations"] as Record<string, Json>[])[0]["moves"] = moves as Json;
+        (job["operations"] as Record<string, Json>[])[0]["moves"] = moves;
         const { schema: bySchema, reader, found } = verdict(job);
         expect(reader, found).toBe(bySchema);
       }),

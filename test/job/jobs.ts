@@ -8,10 +8,18 @@ export type Json = null | boolean | number | string | Json[] | { [key: string]: 
 
 /** A job that uses every key of the format at least once. */
 export function everyKey(): { [key: string]: Json } {
-  return structuredClone(whole) as { [key: string]: Json };
+  return structuredClone(whole);
 }
 
-const holes = { at: [[10, 10], [20.5, -3]], top: 0, depth: -12, retract: 2 };
+const holes = {
+  at: [
+    [10, 10],
+    [20.5, -3],
+  ],
+  top: 0,
+  depth: -12,
+  retract: 2,
+};
 
 const whole = {
   job: "1",
@@ -74,7 +82,16 @@ const whole = {
         { comp: "off" },
         { arc: { z: -2, x: 20, cz: -2, cx: 15 }, turn: "ccw", plane: "zx" },
         { arc: { y: 15, z: -2, cy: 10, cz: -2, x: 21 }, turn: "cw", plane: "yz", turns: 2 },
-        { path: { kind: "line", points: [[1, 2, -3], [4, 5, -6.5]] }, feed: 900 },
+        {
+          path: {
+            kind: "line",
+            points: [
+              [1, 2, -3],
+              [4, 5, -6.5],
+            ],
+          },
+          feed: 900,
+        },
         { path: { kind: "rapid", points: [[1, 2, 30]] } },
         { dwell: 0.5 },
         { pause: "Turn the plate over", optional: true, park: false },
@@ -154,7 +171,8 @@ export function readAll(text: string | Uint8Array, sizes: Sizes = { windowBytes:
   const rows = (job?.operations ?? []).map((operation) => {
     const list: Row[] = [];
     for (const batch of readMoves(source, job as Job, operation, report, sizes)) {
-      if (batch.count > capacity(batch) || capacity(batch) !== sizes.rows) throw new Error("batch over its capacity");
+      if (batch.count > capacity(batch) || capacity(batch) !== sizes.rows)
+        throw new Error("batch over its capacity");
       for (let row = 0; row < batch.count; row++) list.push(rowOf(batch, row));
     }
     return list;

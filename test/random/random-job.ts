@@ -48,6 +48,7 @@ const top = 0;
 
 /** One way of going on, as numbers between 0 and 1, so that fast-check can shrink it. */
 interface Choice {
+  readonly maker: number;
   readonly kind: number;
   readonly a: number;
   readonly b: number;
@@ -55,8 +56,8 @@ interface Choice {
   readonly d: number;
 }
 
-const unit = fc.double({ min: 0, max: 1, noNaN: true, noDefaultInfinity: true });
-const choice: fc.Arbitrary<Choice> = fc.record({ kind: unit, a: unit, b: unit, c: unit, d: unit });
+const unit = fc.integer({ min: 0, max: 1_000_000 }).map((parts) => parts / 1_000_000);
+const choice: fc.Arbitrary<Choice> = fc.record({ maker: unit, kind: unit, a: unit, b: unit, c: unit, d: unit });
 const between = (part: number, from: number, to: number): number => from + part * (to - from);
 const pick = <Item>(part: number, items: readonly Item[]): Item => items[Math.min(items.length - 1, Math.floor(part * items.length))] as Item;
 
@@ -74,7 +75,6 @@ interface Context {
   readonly tool: RandomTool;
   readonly mode: RandomOperation["feedMode"];
   readonly turning: boolean;
-  readonly rpm: number;
 }
 
 /** A line to anywhere, helping itself to one, two or three axes. */
@@ -142,7 +142,7 @@ const arc: Maker = ({ scale, mode }, at, how) => {
 };
 
 /** Holes of any kind at one to four places. */
-const holes: Maker = ({ scale, tool, mode, rpm }, at, how) => {
+const holes: Maker = ({ scale, tool, mode }, at, how) => {
   const kind = tool.kind === "tap" ? "tap" : pick(how.kind, ["drill", "dwell", "peck", "chip-break", "bore", "ream"] as const);
   const count = 1 + Math.floor(how.d * 3.99);
   const at4 = Array.from({ length: count }, (_, index) => [length(scale, between(how.a, -90, 90) + index * 7), length(scale, between(how.b, -70, 70) + (index % 2) * 5)]);
@@ -164,7 +164,6 @@ const holes: Maker = ({ scale, tool, mode, rpm }, at, how) => {
   at.z = levels.between === "initial" ? (how.a > 0.5 ? clearance : 5) : 2;
   const move: Record<string, unknown> = { holes: { kind, at: at4, ...levels, ...extra } };
   if (kind !== "tap") move["feed"] = feedOf(scale, mode, how.c);
-  void rpm;
   return [...moves, move];
 };
 
@@ -193,8 +192,7 @@ const compensation: Maker = ({ scale, tool, mode }, at, how) => {
   if (tool.radiusOffset === undefined) return [];
   const side = how.a > 0.5 ? "left" : "right";
   const [x, y] = [between(how.b, -50, 50), between(how.c, -50, 50)];
-  at.x = x - 30;
-  at.y = y;
+  [at.x, at.y, at.z] = [x - 30, y, clearance];
   const feed = feedOf(scale, mode, how.d);
   return [
     { rapid: { z: length(scale, clearance) } },
@@ -205,10 +203,7 @@ const compensation: Maker = ({ scale, tool, mode }, at, how) => {
     { line: { x: length(scale, x + 40), y: length(scale, y + 40) }, feed },
     { comp: "off" },
     { line: { x: length(scale, x - 30), y: length(scale, y) }, feed },
-  ].map((move, index) => {
-    if (index === 0) at.z = clearance;
-    return move;
-  });
+  ];
 };
 
 /** Makers by the share in which they are drawn, in each feed mode. */
@@ -250,20 +245,20 @@ type OperationDraw = typeof operationArbitrary extends fc.Arbitrary<infer Draw> 
 function makeOperation(scale: Scale, tools: readonly RandomTool[], draw: OperationDraw, index: number): RandomOperation {
   const tool = pick(draw.tool, tools);
   const turning = tool.kind !== "drag-knife";
-  const mode = tool.kind === "tap" || !turning ? "per-minute" : pick(draw.mode, ["per-minute", "per-minute", "per-minute", "per-revolution", "inverse-time"] as const);
+  const mode = tool.kind === "tap" || !turning ? "per-minute" : pick(draw.mode, ["per-minute", "per-minute", "per-minute", "per-minute", "per-minute", "per-minute", "per-revolution", "per-revolution", "inverse-time"] as const);
   const rpm = tool.kind === "tap" ? 480 : Math.round(between(draw.rpm, 600, 18000));
   const at: Walk = { x: between(draw.start.a, -90, 90), y: between(draw.start.b, -70, 70), z: clearance };
-  const context: Context = { scale, tool, mode, turning, rpm };
+  const context: Context = { scale, tool, mode, turning };
   const first = { rapid: { x: length(scale, at.x), y: length(scale, at.y) } };
   const usable = makers[mode].filter((maker) => (tool.kind === "tap" ? maker === holes || maker === note : turning || (maker !== speed && maker !== holes && maker !== compensation)));
-  const moves = draw.choices.flatMap((how) => pick(how.kind, usable)(context, at, how));
+  const moves = draw.choices.flatMap((how) => pick(how.maker, usable)(context, at, how));
   return {
     id: `op${String(index * 10 + 10)}`,
     tool: tool.number,
     ...(turning ? { spindle: { rpm, direction: "cw" as const } } : {}),
-    coolant: pick(draw.coolant, ["off", "off", "mist", "flood", "air"]),
+    coolant: pick(draw.coolant, ["off", "off", "off", "off", "mist", "mist", "flood", "flood", "mist", "off", "air"]),
     feedMode: mode,
-    workOffset: pick(draw.offset, [1, 1, 2, 6, 7, 9]),
+    workOffset: pick(draw.offset, [1, 1, 1, 1, 1, 2, 2, 3, 6, 6, 9]),
     moves: [first, ...moves],
   };
 }

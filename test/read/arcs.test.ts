@@ -6,8 +6,13 @@ import { formatWith, readBlocks } from "./support.ts";
 const at = "G0 X0 Y0 Z0\nF100\n";
 
 /** The last line that blocks from a known place give. */
-function arc(blocks: string, change: Partial<Format["arc"]> = {}): { line: string | undefined; rules: string[] } {
-  const { lines, rules } = readBlocks(at + blocks, { format: formatWith({ arc: { ...format.arc, ...change } }) });
+function arc(
+  blocks: string,
+  change: Partial<Format["arc"]> = {},
+): { line: string | undefined; rules: string[] } {
+  const { lines, rules } = readBlocks(at + blocks, {
+    format: formatWith({ arc: { ...format.arc, ...change } }),
+  });
   return { line: lines.at(-1), rules };
 }
 
@@ -45,7 +50,10 @@ describe("arcs by centre (NISTIR 6556 3.5.3.2)", () => {
   });
 
   test("turns by the dialect's word", () => {
-    expect(arc("G2 X10 I5 P3", { turnsWord: "P" })).toEqual({ line: "arcXy x10 y0 z0 c5,0 -3 f100", rules: [] });
+    expect(arc("G2 X10 I5 P3", { turnsWord: "P" })).toEqual({
+      line: "arcXy x10 y0 z0 c5,0 -3 f100",
+      rules: [],
+    });
     expect(arc("G3 X10 I5 P0", { turnsWord: "P" }).rules).toEqual(["read/number"]);
     expect(arc("G3 X10 I5 P2").rules).toEqual(["read/unused-word"]);
     expect(arc("G3 X10 I5 P40000", { turnsWord: "P" }).rules).toEqual(["read/number"]);

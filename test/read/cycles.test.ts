@@ -5,7 +5,10 @@ import { formatWith, readBlocks } from "./support.ts";
 
 const at = "G0 X0 Y0 Z20\n";
 
-function drill(blocks: string, change: Partial<NonNullable<Format["cycles"]>> = {}): { lines: string[]; rules: string[] } {
+function drill(
+  blocks: string,
+  change: Partial<NonNullable<Format["cycles"]>> = {},
+): { lines: string[]; rules: string[] } {
   const cycles = format.cycles && { ...format.cycles, ...change };
   const { lines, rules } = readBlocks(at + blocks, { format: formatWith({ cycles }) });
   return { lines: lines.slice(1), rules };
@@ -61,7 +64,11 @@ describe("a series", () => {
 
   test("below the retract level it rises first; the initial level is then the retract level", () => {
     const { lines } = drill("Z0\nG98 G81 X1 Y2 Z-5 R2 F100");
-    expect(lines.slice(1)).toEqual(["rapid x0 y0 z2", define("drill", 20_000_000, "initial"), "hole x1 y2 z2 f100"]);
+    expect(lines.slice(1)).toEqual([
+      "rapid x0 y0 z2",
+      define("drill", 20_000_000, "initial"),
+      "hole x1 y2 z2 f100",
+    ]);
   });
 
   test("numbers are kept while the same cycle repeats, also if its code is said again", () => {
@@ -82,7 +89,9 @@ describe("a series", () => {
   });
 
   test("unless the dialect ends cycles by the cancel code alone", () => {
-    expect(drill("G99 G81 X1 Y2 Z-5 R2 F100\nG0 Z20", { endedBy: "cancel-code" }).rules).toEqual(["read/cycle"]);
+    expect(drill("G99 G81 X1 Y2 Z-5 R2 F100\nG0 Z20", { endedBy: "cancel-code" }).rules).toEqual([
+      "read/cycle",
+    ]);
   });
 
   test("a hole at the place where the tool is", () => {
@@ -108,12 +117,19 @@ describe("levels", () => {
   test("a dialect with relative levels counts from the initial level", () => {
     const { lines, rules } = drill("G99 G81 X1 Y2 Z-7 R-18 F100\nX2", { levels: "relative" });
     expect(rules).toEqual([]);
-    expect(lines).toEqual([define("drill", 20_000_000, "retract"), "hole x1 y2 z2 f100", "hole x2 y2 z2 f100"]);
+    expect(lines).toEqual([
+      define("drill", 20_000_000, "retract"),
+      "hole x1 y2 z2 f100",
+      "hole x2 y2 z2 f100",
+    ]);
   });
 
   test("a dialect without return words", () => {
     const cycleReturn = { initial: null, retract: null };
-    for (const [levelWithout, z] of [["retract", 2], ["initial", 20]] as const) {
+    for (const [levelWithout, z] of [
+      ["retract", 2],
+      ["initial", 20],
+    ] as const) {
       const cycles = format.cycles && { ...format.cycles, levelWithout };
       const without = formatWith({ cycles, codes: { ...format.codes, cycleReturn } });
       const { lines } = readBlocks(`${at}G81 X1 Y2 Z-5 R2 F100`, { format: without });
@@ -130,7 +146,10 @@ describe("repeats: the L word", () => {
   });
 
   test("absolute: in the same place", () => {
-    expect(drill("G99 G81 X4 Y5 Z-5 R2 L2 F100").lines.slice(1)).toEqual(["hole x4 y5 z2 f100", "hole x4 y5 z2 f100"]);
+    expect(drill("G99 G81 X4 Y5 Z-5 R2 L2 F100").lines.slice(1)).toEqual([
+      "hole x4 y5 z2 f100",
+      "hole x4 y5 z2 f100",
+    ]);
   });
 
   test("more than a batch holds", () => {

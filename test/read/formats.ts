@@ -64,7 +64,10 @@ export const codes: Codes = {
   compensation: { off: code("G40"), left: code("G41"), right: code("G42") },
   lengthOn: code("G43"),
   lengthOff: code("G49"),
-  workOffsets: [undefined, ...["G54", "G55", "G56", "G57", "G58", "G59", "G59.1", "G59.2", "G59.3"].map(code)],
+  workOffsets: [
+    undefined,
+    ...["G54", "G55", "G56", "G57", "G58", "G59", "G59.1", "G59.2", "G59.3"].map(code),
+  ],
   machineMove: code("G53"),
   referenceReturn: code("G28"),
   cycles: {
@@ -153,10 +156,34 @@ export const format: Format = {
       words: { P: "signal", R: "level", Q: "timeout" },
       key: "idioms.wait-signal",
     },
-    { letter: "M", value: 200, meaning: { kind: "output", on: true }, words: { P: "output" }, key: "idioms.output-on" },
-    { letter: "M", value: 210, meaning: { kind: "output", on: false }, words: { P: "output" }, key: "idioms.output-off" },
-    { letter: "M", value: 200, meaning: { kind: "auxiliary", action: "release" }, words: { P: 7 }, key: "idioms.release" },
-    { letter: "M", value: 930, meaning: { kind: "auxiliary", action: "opaque" }, words: {}, key: "codes.M93" },
+    {
+      letter: "M",
+      value: 200,
+      meaning: { kind: "output", on: true },
+      words: { P: "output" },
+      key: "idioms.output-on",
+    },
+    {
+      letter: "M",
+      value: 210,
+      meaning: { kind: "output", on: false },
+      words: { P: "output" },
+      key: "idioms.output-off",
+    },
+    {
+      letter: "M",
+      value: 200,
+      meaning: { kind: "auxiliary", action: "release" },
+      words: { P: 7 },
+      key: "idioms.release",
+    },
+    {
+      letter: "M",
+      value: 930,
+      meaning: { kind: "auxiliary", action: "opaque" },
+      words: {},
+      key: "codes.M93",
+    },
   ],
 };
 
@@ -180,7 +207,12 @@ export const machine: MachineFacts = {
   lengthOffset: { form: "with-first-z", selectMoves: false, cancelMoves: false },
   lengths: "table",
   swap: "controller",
-  changeEffects: { position: "unchanged", spindle: "stopped", coolant: "unchanged", lengthOffset: "unchanged" },
+  changeEffects: {
+    position: "unchanged",
+    spindle: "stopped",
+    coolant: "unchanged",
+    lengthOffset: "unchanged",
+  },
   opaqueEffects: {
     M93: { position: "unknown", spindle: "unchanged", coolant: "unchanged", lengthOffset: "unchanged" },
   },

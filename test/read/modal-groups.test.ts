@@ -6,7 +6,26 @@ import { formatWith, readBlocks } from "./support.ts";
  * NISTIR 6556 Table 4 (read), but for G74 and G73, G95, G90.1/G91.1 and M19, which later controllers have (from memory).
  */
 const groups: readonly { readonly group: string; readonly words: readonly string[] }[] = [
-  { group: "1 motion", words: ["G0", "G1", "G2", "G3", "G73", "G74", "G80", "G81", "G82", "G83", "G84", "G85", "G86", "G88", "G89"] },
+  {
+    group: "1 motion",
+    words: [
+      "G0",
+      "G1",
+      "G2",
+      "G3",
+      "G73",
+      "G74",
+      "G80",
+      "G81",
+      "G82",
+      "G83",
+      "G84",
+      "G85",
+      "G86",
+      "G88",
+      "G89",
+    ],
+  },
   { group: "2 plane", words: ["G17", "G18", "G19"] },
   { group: "3 distance", words: ["G90", "G91"] },
   { group: "arc centre", words: ["G90.1", "G91.1"] },

@@ -99,7 +99,9 @@ describe("feed modes", () => {
     const { rows, rules } = readBlocks("G1 X1 F100\nG95\nX2 F0.1\nG93\nX3 F2.5\nX4 F5");
     expect(rules).toEqual([]);
     // Atoms a minute, atoms a revolution, 1e-6 a minute.
-    expect(rows.filter(({ step }) => !step).map(({ feed }) => feed)).toEqual([1e9, 1e6, 2_500_000, 5_000_000]);
+    expect(rows.filter(({ step }) => !step).map(({ feed }) => feed)).toEqual([
+      1e9, 1e6, 2_500_000, 5_000_000,
+    ]);
   });
 
   test("a change of the mode leaves no feed: the guard's finding, not the reader's", () => {

@@ -5,9 +5,14 @@ import { formatWith, readBlocks } from "./support.ts";
 
 /** The place of X that a word gives, in atoms, and the rules of the findings. */
 function x(word: string, style: Partial<NumberFormat> = {}): { x: number | undefined; rules: string[] } {
-  const reading = { format: formatWith({ numbers: { ...numberFormats(style), speed: format.numbers.speed } }) };
+  const reading = {
+    format: formatWith({ numbers: { ...numberFormats(style), speed: format.numbers.speed } }),
+  };
   const { rows, rules } = readBlocks(`G0 ${word}`, reading);
-  return { x: rows.find(({ step }) => !step)?.place[0], rules: rules.filter((rule) => rule !== "block/separator") };
+  return {
+    x: rows.find(({ step }) => !step)?.place[0],
+    rules: rules.filter((rule) => rule !== "block/separator"),
+  };
 }
 
 describe("number syntax (NISTIR 6556 3.3.2.1)", () => {
@@ -37,17 +42,23 @@ describe("number syntax (NISTIR 6556 3.3.2.1)", () => {
     expect(Object.is(x("X-0.00001").x, 0)).toBe(true);
   });
 
-  test.each(["X", "X.", "X+", "X-", "X--5", "X+-5", "X1.2.3", "X5-", "X5-3", "X1+"])("%s is no number", (word) => {
-    expect(x(word)).toEqual({ x: undefined, rules: ["read/number"] });
-  });
+  test.each(["X", "X.", "X+", "X-", "X--5", "X+-5", "X1.2.3", "X5-", "X5-3", "X1+"])(
+    "%s is no number",
+    (word) => {
+      expect(x(word)).toEqual({ x: undefined, rules: ["read/number"] });
+    },
+  );
 
   test("an exponent is a word E", () => {
     expect(x("X1E2").rules).toEqual(["read/unknown-word"]);
   });
 
-  test.each(["X1234567890123456", "X0.0000000000000001", "X1.000000000000000000"])("%s has too many digits", (word) => {
-    expect(x(word).rules).toEqual(["read/number"]);
-  });
+  test.each(["X1234567890123456", "X0.0000000000000001", "X1.000000000000000000"])(
+    "%s has too many digits",
+    (word) => {
+      expect(x(word).rules).toEqual(["read/number"]);
+    },
+  );
 
   test("beyond 1 km is refused", () => {
     expect(x("X1000000").rules).toEqual([]);

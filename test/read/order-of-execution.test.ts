@@ -56,7 +56,11 @@ test.each(neighbours)("%s %s", (a, b, steps) => {
 
 test("19: reference return and local shift come behind the distance mode and before motion", () => {
   expect(readBlocks("G28 G91 Z0").lines).toEqual(["distance value=incremental", "reference-return axes=4"]);
-  expect(readBlocks("G92.2 G90 G0 X1").lines).toEqual(["distance value=absolute", "local-shift value=off", "rapid x1"]);
+  expect(readBlocks("G92.2 G90 G0 X1").lines).toEqual([
+    "distance value=absolute",
+    "local-shift value=off",
+    "rapid x1",
+  ]);
 });
 
 test("modes that Table 8 lacks stand beside their like", () => {
@@ -104,14 +108,18 @@ describe("spindle and coolant off in a block with motion", () => {
 
   test("stops and the end come last either way (Table 8)", () => {
     for (const stopsAct of ["before-motion", "after-motion"] as const)
-      expect(readBlocks("M0 G0 X1", { format: formatWith({ stopsAct }) }).lines).toEqual(["rapid x1", "pause optional=false"]);
+      expect(readBlocks("M0 G0 X1", { format: formatWith({ stopsAct }) }).lines).toEqual([
+        "rapid x1",
+        "pause optional=false",
+      ]);
   });
 });
 
 test("S and M3, T and M6 in either order of the text", () => {
   for (const block of ["M3 S10", "S10 M3"])
     expect(readBlocks(block).lines).toEqual(["spindle-speed rpm=10000", "spindle-start direction=cw"]);
-  for (const block of ["M6 T1", "T1 M6"]) expect(readBlocks(block).lines).toEqual(["select-tool tool=1", "change-tool"]);
+  for (const block of ["M6 T1", "T1 M6"])
+    expect(readBlocks(block).lines).toEqual(["select-tool tool=1", "change-tool"]);
 });
 
 test("a length offset acts before the motion of its block", () => {

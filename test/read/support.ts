@@ -72,7 +72,8 @@ export function readText(text: string | Uint8Array, reading: Reading = {}): Read
 
 /** Reads blocks as the middle of a program: behind the head, before the end; gives the lines between the two. */
 export function readBlocks(blocks: string, reading: Reading = {}): Read {
-  const headLines = readText(`${head}\n`, { ...reading, options: { ...reading.options, fragment: true } }).lines.length;
+  const headLines = readText(`${head}\n`, { ...reading, options: { ...reading.options, fragment: true } })
+    .lines.length;
   const all = readText(`${head}\n${blocks}\nM2\n`, reading);
   const lines = all.lines.slice(headLines + 1);
   return { ...all, lines: lines.at(-1) === "program-end" ? lines.slice(0, -1) : lines };
@@ -95,7 +96,8 @@ function copyRow(batch: Batch, row: number): Row {
 }
 
 const mm = (atoms: number): string => String(atoms / atomsPerMillimetre);
-const kindName = (kind: number): string => Object.entries(rowKind).find(([, value]) => value === kind)?.[0] ?? "?";
+const kindName = (kind: number): string =>
+  Object.entries(rowKind).find(([, value]) => value === kind)?.[0] ?? "?";
 
 /**
  * A row as a line: "line x10 y? f100" (known places in mm, ? for a named axis never; feed in mm a minute), "machine rapid z0",

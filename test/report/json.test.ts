@@ -18,7 +18,9 @@ const located: Located = {
 test("the report has verdict, findings and summary, and each finding its keys", () => {
   const proof = { bytes: 1, steps: 2, sha256: "a", facts: "b" };
   const summary = { blocks: 3, assumptions: ["homed"] };
-  expect(JSON.parse(jsonReport({ verdict: "proved", findings: [located], summary, proof, output: "x.tap" }))).toEqual({
+  expect(
+    JSON.parse(jsonReport({ verdict: "proved", findings: [located], summary, proof, output: "x.tap" })),
+  ).toEqual({
     verdict: "proved",
     findings: [
       {
@@ -38,7 +40,9 @@ test("the report has verdict, findings and summary, and each finding its keys", 
 
 test("what does not apply is left out", () => {
   const bare: Located = { rule: "job/not-found", severity: "error", message: "m" };
-  const report = JSON.parse(jsonReport({ verdict: "refused", findings: [bare], summary: { assumptions: [] } })) as {
+  const report = JSON.parse(
+    jsonReport({ verdict: "refused", findings: [bare], summary: { assumptions: [] } }),
+  ) as {
     findings: unknown[];
   };
   expect(report.findings).toEqual([{ rule: "job/not-found", severity: "error", message: "m" }]);

@@ -5,10 +5,14 @@ import type { Dialect } from "#dialect";
 import type { Sources } from "#report";
 import { locate } from "#report";
 
-const source = (file: string, text: string) => ({ file, bytes: memorySource(new TextEncoder().encode(text)) });
+const source = (file: string, text: string) => ({
+  file,
+  bytes: memorySource(new TextEncoder().encode(text)),
+});
 const job = source("plate.job.json", '{\n  "job": "1",\n  "fed": 3\n}\n');
 const leaf = source("leaf.dialect.yaml", "dialect: leaf\nspindle: { order: start-first }\n");
-const sources: Sources = (name, file) => (name === "job" ? job : file === "leaf.dialect.yaml" ? leaf : undefined);
+const sources: Sources = (name, file) =>
+  name === "job" ? job : file === "leaf.dialect.yaml" ? leaf : undefined;
 const dialect = {
   files: ["leaf.dialect.yaml"],
   origins: { spindle: { file: 0, line: 2 }, "spindle.order": { file: 0, line: 2 } },
@@ -51,7 +55,11 @@ test("a file that has no text keeps its name", () => {
 });
 
 test("a key gets the file, the line and the text that states it", () => {
-  const [stated, silent] = locate([finding({ key: "spindle.order" }), finding({ key: "confirm.air" })], sources, dialect);
+  const [stated, silent] = locate(
+    [finding({ key: "spindle.order" }), finding({ key: "confirm.air" })],
+    sources,
+    dialect,
+  );
   expect(stated.origin).toEqual({
     key: "spindle.order",
     file: "leaf.dialect.yaml",

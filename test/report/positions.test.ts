@@ -45,15 +45,21 @@ test("a byte order mark is no column, and a place behind the end is the end", ()
 test("any places in any text, however it is read", () => {
   const character = fc.constantFrom("a", "é", "😀", "\n", "\r\n", "\r", " ");
   fc.assert(
-    fc.property(fc.array(character, { maxLength: 60 }), fc.integer({ min: 1, max: 9 }), (characters, most) => {
-      const text = characters.join("");
-      // Places inside CR LF, or inside a character, are not places of findings.
-      const starts = characters.map((_, index) => characters.slice(0, index).join("")).filter((before) => !/\r$/.test(before));
-      const offsets = starts.map((before) => bytesOf(before).length).reverse();
-      const found = positionsOf(dripping(bytesOf(text), most), offsets);
-      const expected = starts.map((before) => plainly(text, before.length)).reverse();
-      expect(found.map(({ line, column }) => ({ line, column }))).toEqual(expected);
-    }),
+    fc.property(
+      fc.array(character, { maxLength: 60 }),
+      fc.integer({ min: 1, max: 9 }),
+      (characters, most) => {
+        const text = characters.join("");
+        // Places inside CR LF, or inside a character, are not places of findings.
+        const starts = characters
+          .map((_, index) => characters.slice(0, index).join(""))
+          .filter((before) => !/\r$/.test(before));
+        const offsets = starts.map((before) => bytesOf(before).length).reverse();
+        const found = positionsOf(dripping(bytesOf(text), most), offsets);
+        const expected = starts.map((before) => plainly(text, before.length)).reverse();
+        expect(found.map(({ line, column }) => ({ line, column }))).toEqual(expected);
+      },
+    ),
   );
 });
 

@@ -43,7 +43,12 @@ error    spindle/at-speed
 test("no line is wider than the terminal, wherever the place is in a long line", () => {
   for (const width of [40, 80, 100]) {
     for (let left = 0; left < 300; left += 7) {
-      const quote = { before: "a".repeat(left), after: "b".repeat(300 - left), cutLeft: left > 200, cutRight: true };
+      const quote = {
+        before: "a".repeat(left),
+        after: "b".repeat(300 - left),
+        cutLeft: left > 200,
+        cutRight: true,
+      };
       const lines = findingsText([{ ...located, corrected: "", quote }], { ...plain, width });
       const frame = lines.find((line) => line.includes("  41  ") || /^ {9}41 {2}/.test(line)) ?? "";
       const caret = lines[lines.indexOf(frame) + 1];
@@ -89,7 +94,15 @@ test("a program's text says where it is, its proof, what is assumed, and the cau
       verdict: "proved",
       findings: [],
       output: "out/plate.tap",
-      summary: { bytes: 48123, blocks: 1512, moves: 1400, steps: 1912, tools: [1, 2], units: "mm", assumptions: ["homed"] },
+      summary: {
+        bytes: 48123,
+        blocks: 1512,
+        moves: 1400,
+        steps: 1912,
+        tools: [1, 2],
+        units: "mm",
+        assumptions: ["homed"],
+      },
       proof: { bytes: 48123, steps: 1912, sha256: "0123456789abcdef0123456789abcdef", facts: "f" },
     },
     plain,

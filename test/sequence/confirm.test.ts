@@ -1,14 +1,29 @@
 import { describe, expect, test } from "vitest";
 import type { CycleDefinition, MachineFacts } from "#base";
-import { atSpeedByDwell, between, capabilitiesOf, jobOf, machineOf, operationOf, rpm, run, s, stoppedByDwell } from "./fixtures.ts";
+import {
+  atSpeedByDwell,
+  between,
+  capabilitiesOf,
+  jobOf,
+  machineOf,
+  operationOf,
+  rpm,
+  run,
+  s,
+  stoppedByDwell,
+} from "./fixtures.ts";
 
 /** Confirms both states by time: spin-up 6 s and coast-down 25 s at 24000 rpm, and half a second more. */
 const timed = machineOf({ confirm: { "at-speed": atSpeedByDwell, stopped: stoppedByDwell } });
-const dwells = (lines: readonly string[]): string[] => lines.filter((line) => line.startsWith("dwell")).map((line) => line.slice(6));
+const dwells = (lines: readonly string[]): string[] =>
+  lines.filter((line) => line.startsWith("dwell")).map((line) => line.slice(6));
 
 describe("confirmation by dwell", () => {
   test("counts from the speed before", () => {
-    const { lines, findings } = run({ job: jobOf([operationOf(1, 18000), operationOf(2, 9000)]), machine: timed });
+    const { lines, findings } = run({
+      job: jobOf([operationOf(1, 18000), operationOf(2, 9000)]),
+      machine: timed,
+    });
     expect(findings).toEqual([]);
     expect(dwells(lines)).toEqual([
       "25.5s", // stop from an unknown speed, so from 24000: 25 * 24000 / 24000 + 0.5
@@ -21,7 +36,10 @@ describe("confirmation by dwell", () => {
 
   test("takes the difference where the speed changes, down as well as up", () => {
     const job = jobOf([operationOf(1, 18000), operationOf(1, 12000)]);
-    const { lines } = run({ job, machine: timed }, [{ x: 1, y: 1 }, { kind: "speed-request", rpm: rpm(20000) }]);
+    const { lines } = run({ job, machine: timed }, [
+      { x: 1, y: 1 },
+      { kind: "speed-request", rpm: rpm(20000) },
+    ]);
     expect(dwells(lines)).toEqual([
       "25.5s",
       "5s",
@@ -35,7 +53,9 @@ describe("confirmation by dwell", () => {
     const tenths = capabilitiesOf({ dwellGrid: s(0.1) });
     const { lines } = run({ job: jobOf([operationOf(1, 9000)]), machine: timed, capabilities: tenths });
     expect(dwells(lines)).toEqual(["25.5s", "2.8s", "9.9s"]);
-    const nothing = machineOf({ confirm: { ...timed.confirm, "at-speed": { by: "dwell", time: { op: "number", value: 0 } } } });
+    const nothing = machineOf({
+      confirm: { ...timed.confirm, "at-speed": { by: "dwell", time: { op: "number", value: 0 } } },
+    });
     expect(dwells(run({ job: jobOf([operationOf(1)]), machine: nothing }).lines)[1]).toBe("0.01s");
   });
 
@@ -55,25 +75,41 @@ describe("confirmation by dwell", () => {
   test("needs the facts that its expression names", () => {
     const spindle = { ...timed.spindle, coastDown: undefined };
     const { findings } = run({ job: jobOf([operationOf(1)]), machine: { ...timed, spindle } });
-    expect(findings.map(({ rule, key }) => [rule, key])).toEqual([["dialect/undeclared", "machine.spindle.coast-down"]]);
+    expect(findings.map(({ rule, key }) => [rule, key])).toEqual([
+      ["dialect/undeclared", "machine.spindle.coast-down"],
+    ]);
   });
 
   test("refuses an expression that divides by zero", () => {
     const spindle = { ...timed.spindle, maxRpm: 0 };
-    const { findings } = run({ job: jobOf([operationOf(1)]), machine: { ...timed, declared: false, spindle } });
-    expect(findings.map(({ rule, key }) => `${rule} ${key ?? ""}`)).toContain("dialect/expression confirm.stopped");
+    const { findings } = run({
+      job: jobOf([operationOf(1)]),
+      machine: { ...timed, declared: false, spindle },
+    });
+    expect(findings.map(({ rule, key }) => `${rule} ${key ?? ""}`)).toContain(
+      "dialect/expression confirm.stopped",
+    );
   });
 });
 
 describe("confirmation by signal", () => {
   test("lets an old contact fall off before it waits", () => {
     const { lines } = run({ job: jobOf([operationOf(1)]), machine: machineOf() });
-    expect(between(lines, "spindle-start cw", "rapid x10 y20")).toEqual(["dwell 0.3s", "wait input 4 on 10s"]);
+    expect(between(lines, "spindle-start cw", "rapid x10 y20")).toEqual([
+      "dwell 0.3s",
+      "wait input 4 on 10s",
+    ]);
   });
 
   test("is none where a wait goes on when its time is up", () => {
-    const { findings } = run({ job: jobOf([operationOf(1)]), machine: machineOf({ onTimeout: "continues" }) });
-    expect(findings.map(({ rule, key }) => [rule, key])).toContainEqual(["dialect/wait-continues", "machine.waits.on-timeout"]);
+    const { findings } = run({
+      job: jobOf([operationOf(1)]),
+      machine: machineOf({ onTimeout: "continues" }),
+    });
+    expect(findings.map(({ rule, key }) => [rule, key])).toContainEqual([
+      "dialect/wait-continues",
+      "machine.waits.on-timeout",
+    ]);
   });
 
   test("needs the input and the word", () => {
@@ -121,7 +157,9 @@ describe("other confirmations", () => {
   test("nobody can be asked for anything but the stop", () => {
     const machine = machineOf({ confirm: { ...machineOf().confirm, "at-speed": { by: "operator" } } });
     const { findings } = run({ job: jobOf([operationOf(1)]), machine });
-    expect(findings.map(({ rule, key }) => [rule, key])).toEqual([["dialect/confirm-by-operator", "confirm.at-speed"]]);
+    expect(findings.map(({ rule, key }) => [rule, key])).toEqual([
+      ["dialect/confirm-by-operator", "confirm.at-speed"],
+    ]);
   });
 });
 
@@ -140,7 +178,14 @@ describe("after a tapping cycle", () => {
   const job = jobOf([operationOf(1, 6000)]);
 
   test("the spindle is started and confirmed again before the next feed", () => {
-    const { lines } = run({ job, machine: machineOf() }, [{ x: 1, y: 1 }, tap, { z: 2, feed: 500 }, off, { z: 5 }, { z: 1, feed: 200 }]);
+    const { lines } = run({ job, machine: machineOf() }, [
+      { x: 1, y: 1 },
+      tap,
+      { z: 2, feed: 500 },
+      off,
+      { z: 5 },
+      { z: 1, feed: 200 },
+    ]);
     expect(lines.slice(lines.indexOf("cycle tap to z-10"), lines.indexOf("line z1 f200"))).toEqual([
       "cycle tap to z-10",
       "line z2 f500",
@@ -154,7 +199,13 @@ describe("after a tapping cycle", () => {
   });
 
   test("by dwell it takes the time to stop and to start", () => {
-    const { lines } = run({ job, machine: timed }, [{ x: 1, y: 1 }, tap, { z: 2, feed: 500 }, off, { z: 1, feed: 200 }]);
+    const { lines } = run({ job, machine: timed }, [
+      { x: 1, y: 1 },
+      tap,
+      { z: 2, feed: 500 },
+      off,
+      { z: 1, feed: 200 },
+    ]);
     // stop from 6000: 6.75 s; 0 -> 6000: 2 s
     expect(dwells(lines)).toEqual(["25.5s", "2s", "8.75s", "6.75s"]);
   });
@@ -181,7 +232,12 @@ describe("after a tapping cycle", () => {
 
   test("not where a stop follows, but in the next operation with the tool", () => {
     const two = jobOf([operationOf(1, 6000), operationOf(1, 6000)]);
-    const { lines } = run({ job: two, machine: machineOf() }, [{ x: 1, y: 1 }, tap, { z: 2, feed: 500 }, off]);
+    const { lines } = run({ job: two, machine: machineOf() }, [
+      { x: 1, y: 1 },
+      tap,
+      { z: 2, feed: 500 },
+      off,
+    ]);
     expect(lines.filter((line) => line.startsWith("spindle"))).toEqual([
       "spindle-stop",
       "spindle-speed 6000",

@@ -29,10 +29,14 @@ function errorsOf(given: Given, items: readonly (readonly Item[])[]): string[] {
   const { request, findings } = requestOf(given);
   const report = (finding: Finding): number => findings.push(finding);
   const guard = createGuard(given.machine, request.facts, report, "job");
-  const batches = given.job.operations.map((operation, index) => lowered(index, operation, ...(items[index] ?? [])));
+  const batches = given.job.operations.map((operation, index) =>
+    lowered(index, operation, ...(items[index] ?? [])),
+  );
   for (const batch of sequence(batches, request, report)) guard.accept(batch);
   guard.end();
-  return findings.filter(({ severity }) => severity === "error").map(({ rule, message }) => `${rule}: ${message}`);
+  return findings
+    .filter(({ severity }) => severity === "error")
+    .map(({ rule, message }) => `${rule}: ${message}`);
 }
 
 const stop: LoweredStep = { kind: "pause-request", text: "LOOK", optional: false, park: false };
@@ -62,8 +66,18 @@ const jobs: Readonly<Record<string, { readonly job: Job; readonly items: readonl
   },
   "two tools at the same hole": { job: jobOf([operationOf(1), operationOf(2), operationOf(1)]), items: [] },
   "a pen after a cutter": {
-    job: jobOf([operationOf(1, 18000, { coolant: ["mist"] }), operationOf(2, 0), operationOf(3)], [toolOf(1), toolOf(2, "pen"), toolOf(3)]),
-    items: [[], [{ x: 40, y: 5 }, { z: 0, feed: 500 }, { x: 60, feed: 500 }]],
+    job: jobOf(
+      [operationOf(1, 18000, { coolant: ["mist"] }), operationOf(2, 0), operationOf(3)],
+      [toolOf(1), toolOf(2, "pen"), toolOf(3)],
+    ),
+    items: [
+      [],
+      [
+        { x: 40, y: 5 },
+        { z: 0, feed: 500 },
+        { x: 60, feed: 500 },
+      ],
+    ],
   },
   "stops, speeds and coolant on the way": {
     job: jobOf([operationOf(1), operationOf(2)]),
@@ -83,7 +97,10 @@ const jobs: Readonly<Record<string, { readonly job: Job; readonly items: readonl
     ],
   },
   "a tap between cuts": {
-    job: jobOf([operationOf(1, 6000), operationOf(1, 6000), operationOf(2)], [toolOf(1, "tap", { lead: mm(1) }), toolOf(2)]),
+    job: jobOf(
+      [operationOf(1, 6000), operationOf(1, 6000), operationOf(2)],
+      [toolOf(1, "tap", { lead: mm(1) }), toolOf(2)],
+    ),
     items: [
       [{ x: 1, y: 1 }, { z: 5 }, { z: 2 }, tap, { kind: "cycle", value: "off" }, { z: 1, feed: 6000 }],
       [{ x: 2, y: 2 }, { z: 5 }],
@@ -98,7 +115,10 @@ const retract = controller.retract as NonNullable<MachineFacts["retract"]>;
 const lengthOffset = controller.lengthOffset as NonNullable<MachineFacts["lengthOffset"]>;
 const rackFacts = rack.rack as NonNullable<MachineFacts["rack"]>;
 const measure = capabilitiesOf({}, { "idioms.measure": true });
-const rackCapabilities = capabilitiesOf({}, { ...rackWords, "idioms.taper-air-on": true, "idioms.taper-air-off": true });
+const rackCapabilities = capabilitiesOf(
+  {},
+  { ...rackWords, "idioms.taper-air-on": true, "idioms.taper-air-off": true },
+);
 const hoodWords = capabilitiesOf({}, { "idioms.hood-up": true, "idioms.hood-down": true });
 const handSet = capabilitiesOf({}, { "length-offset.on": false, "length-offset.off": false });
 
@@ -107,18 +127,34 @@ type Style = Omit<Given, "job">;
 const styles: Readonly<Record<string, Style>> = {
   controller: { machine: controller },
   "controller that ends anywhere": {
-    machine: { ...controller, changeEffects: { position: "unknown", spindle: "stopped", coolant: "off", lengthOffset: "cancelled" } },
+    machine: {
+      ...controller,
+      changeEffects: { position: "unknown", spindle: "stopped", coolant: "off", lengthOffset: "cancelled" },
+    },
   },
   "controller that ends at swap height": {
-    machine: { ...controller, changeEffects: { position: "swap-height", spindle: "stopped", coolant: "unchanged", lengthOffset: "active" } },
+    machine: {
+      ...controller,
+      changeEffects: {
+        position: "swap-height",
+        spindle: "stopped",
+        coolant: "unchanged",
+        lengthOffset: "active",
+      },
+    },
   },
   "controller with staging": { machine: controller, capabilities: capabilitiesOf({ preselect: true }) },
-  "controller with an oriented spindle": { machine: { ...controller, spindle: { ...controller.spindle, orient: true } } },
+  "controller with an oriented spindle": {
+    machine: { ...controller, spindle: { ...controller.spindle, orient: true } },
+  },
   "controller with a hood and a place to park": {
     machine: { ...controller, hood: true, park: { x: mm(600), y: mm(700) } },
     capabilities: hoodWords,
   },
-  "start first, apart": { machine: controller, capabilities: capabilitiesOf({ spindleBlocks: "apart", spindleOrder: "start-first" }) },
+  "start first, apart": {
+    machine: controller,
+    capabilities: capabilitiesOf({ spindleBlocks: "apart", spindleOrder: "start-first" }),
+  },
   "confirmed by time": {
     machine: { ...controller, confirm: { "at-speed": atSpeedByDwell, stopped: stoppedByDwell } },
   },
@@ -127,20 +163,36 @@ const styles: Readonly<Record<string, Style>> = {
     capabilities: capabilitiesOf({ dwellGrid: 1_000_000 }),
   },
   "confirmed by the controller": {
-    machine: { ...controller, confirm: { "at-speed": { by: "intrinsic", reason: "" }, stopped: { by: "intrinsic", reason: "" } } },
+    machine: {
+      ...controller,
+      confirm: { "at-speed": { by: "intrinsic", reason: "" }, stopped: { by: "intrinsic", reason: "" } },
+    },
   },
   "stop confirmed by the operator": {
     machine: { ...controller, confirm: { ...controller.confirm, stopped: { by: "operator" } } },
   },
   "reference return": { machine: { ...controller, retract: { ...retract, by: "reference-return" } } },
   "reference return by way of zero increment": {
-    machine: { ...controller, retract: { ...retract, by: "reference-return", intermediate: "incremental-zero" } },
+    machine: {
+      ...controller,
+      retract: { ...retract, by: "reference-return", intermediate: "incremental-zero" },
+    },
   },
-  "length offset cancelled first": { machine: { ...controller, retract: { ...retract, cancelLengthFirst: true } } },
-  "length offset that acts on machine moves": { machine: { ...controller, retract: { ...retract, actsOn: "tool-tip" } } },
-  "length offset whose cancelling moves": { machine: { ...controller, lengthOffset: { ...lengthOffset, cancelMoves: true } } },
-  "length offset whose selection moves": { machine: { ...controller, lengthOffset: { ...lengthOffset, form: "own-block", selectMoves: true } } },
-  "length offset in the tool word": { machine: { ...controller, lengthOffset: { ...lengthOffset, form: "in-tool-word" } } },
+  "length offset cancelled first": {
+    machine: { ...controller, retract: { ...retract, cancelLengthFirst: true } },
+  },
+  "length offset that acts on machine moves": {
+    machine: { ...controller, retract: { ...retract, actsOn: "tool-tip" } },
+  },
+  "length offset whose cancelling moves": {
+    machine: { ...controller, lengthOffset: { ...lengthOffset, cancelMoves: true } },
+  },
+  "length offset whose selection moves": {
+    machine: { ...controller, lengthOffset: { ...lengthOffset, form: "own-block", selectMoves: true } },
+  },
+  "length offset in the tool word": {
+    machine: { ...controller, lengthOffset: { ...lengthOffset, form: "in-tool-word" } },
+  },
   "length offset in the tool word, first tool held": {
     machine: { ...controller, lengthOffset: { ...lengthOffset, form: "in-tool-word" } },
     setup: { spindleHolds: 1 },
@@ -149,7 +201,10 @@ const styles: Readonly<Record<string, Style>> = {
   "incremental program": { machine: controller, capabilities: capabilitiesOf({ distance: "incremental" }) },
   operator: { machine: { ...controller, swap: "operator" } },
   "operator, first tool held": { machine: { ...controller, swap: "operator" }, setup: { spindleHolds: 1 } },
-  "operator, measured lengths": { machine: { ...controller, swap: "operator", lengths: "measured" }, capabilities: measure },
+  "operator, measured lengths": {
+    machine: { ...controller, swap: "operator", lengths: "measured" },
+    capabilities: measure,
+  },
   "operator, retract by clearance": {
     machine: {
       ...controller,
@@ -172,7 +227,10 @@ const styles: Readonly<Record<string, Style>> = {
     setup: { spindleHolds: 0 },
   },
   "rack that tools slide into": {
-    machine: { ...rack, rack: { ...rackFacts, style: "slide-in", slide: { x: 0, y: mm(-50), feed: mm(1000) }, zone: undefined } },
+    machine: {
+      ...rack,
+      rack: { ...rackFacts, style: "slide-in", slide: { x: 0, y: mm(-50), feed: mm(1000) }, zone: undefined },
+    },
     capabilities: rackCapabilities,
     setup: { spindleHolds: 0 },
   },
@@ -189,7 +247,10 @@ const styles: Readonly<Record<string, Style>> = {
   "rack worked by time": {
     machine: {
       ...rack,
-      signals: { "at-speed": { input: 4, level: "on", settle: 0 }, stopped: { input: 5, level: "on", settle: 0 } },
+      signals: {
+        "at-speed": { input: 4, level: "on", settle: 0 },
+        stopped: { input: 5, level: "on", settle: 0 },
+      },
       confirm: {
         ...controller.confirm,
         released: { by: "dwell", time: { op: "number", value: 1_000_000 } },
@@ -201,7 +262,11 @@ const styles: Readonly<Record<string, Style>> = {
     setup: { spindleHolds: 0 },
   },
   "rack with a reference return, last tool kept": {
-    machine: { ...rack, retract: { ...retract, by: "reference-return" }, rack: { ...rackFacts, atEnd: "keep" } },
+    machine: {
+      ...rack,
+      retract: { ...retract, by: "reference-return" },
+      rack: { ...rackFacts, atEnd: "keep" },
+    },
     capabilities: rackCapabilities,
     setup: { spindleHolds: 0 },
   },

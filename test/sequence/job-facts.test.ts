@@ -3,14 +3,28 @@ import type { Finding, MachineFacts } from "#base";
 import type { Job } from "#job";
 import { planJobFacts } from "#sequence";
 import type { PlannedFacts, Setup } from "#sequence";
-import { capabilitiesOf, jobOf, machineOf, mm, noSetup, operationOf, rackMachine, toolOf } from "./fixtures.ts";
+import {
+  capabilitiesOf,
+  jobOf,
+  machineOf,
+  mm,
+  noSetup,
+  operationOf,
+  rackMachine,
+  toolOf,
+} from "./fixtures.ts";
 
 interface Plan {
   readonly facts: PlannedFacts;
   readonly findings: readonly string[];
 }
 
-function plan(job: Job, machine: MachineFacts, setup: Partial<Setup> = {}, units: "mm" | "inch" = "mm"): Plan {
+function plan(
+  job: Job,
+  machine: MachineFacts,
+  setup: Partial<Setup> = {},
+  units: "mm" | "inch" = "mm",
+): Plan {
   const findings: Finding[] = [];
   const request = {
     job,
@@ -83,7 +97,11 @@ describe("the rack plan", () => {
     const rack = machine.rack && { ...machine.rack, longest: mm(70) };
     const job = jobOf(
       [operationOf(1), operationOf(2), operationOf(3)],
-      [toolOf(1, "face-mill", { diameter: mm(63), length: mm(50) }), toolOf(2, "drill", { length: mm(71) }), toolOf(3)],
+      [
+        toolOf(1, "face-mill", { diameter: mm(63), length: mm(50) }),
+        toolOf(2, "drill", { length: mm(71) }),
+        toolOf(3),
+      ],
     );
     expect(plan(job, { ...machine, rack }).findings).toEqual([
       "limit/tool: tool 1 is 63 mm wide and the rack takes 60 mm",
@@ -101,13 +119,19 @@ describe("the rack plan", () => {
 describe("other facts", () => {
   test("the set-up comes before the leaf and the job", () => {
     const job = jobOf([operationOf(1)], [toolOf(1, "drill", { length: mm(60) })]);
-    const { facts } = plan(job, machineOf(), { workOffsets: [undefined, undefined, [7, 8, 9], [1, 1, 1]], lengths: { 1: mm(61) } });
+    const { facts } = plan(job, machineOf(), {
+      workOffsets: [undefined, undefined, [7, 8, 9], [1, 1, 1]],
+      lengths: { 1: mm(61) },
+    });
     expect(facts.workOffsets).toEqual([undefined, [1, 2, 3], [7, 8, 9], [1, 1, 1]]);
     expect(facts.tools[0].length).toBe(mm(61));
   });
 
   test("the lowest clearance counts, as the program writes it", () => {
-    const job = jobOf([operationOf(1, 1000, { clearance: mm(15) }), operationOf(1, 1000, { clearance: mm(10) })]);
+    const job = jobOf([
+      operationOf(1, 1000, { clearance: mm(15) }),
+      operationOf(1, 1000, { clearance: mm(10) }),
+    ]);
     expect(plan(job, machineOf()).facts.clearance).toBe(mm(10));
     // 10 mm is 0.3937 inch, 9.99998 mm.
     expect(plan(job, machineOf(), {}, "inch").facts.clearance).toBe(99_999_800);
@@ -115,11 +139,22 @@ describe("other facts", () => {
 
   test("limits that the job does not state are none", () => {
     const { facts } = plan(jobOf([operationOf(1)]), machineOf());
-    expect(facts.tools[0]).toMatchObject({ maxRpm: Infinity, minRpm: 0, maxFeed: Infinity, radiusOffset: 0, lead: 0, direction: undefined });
+    expect(facts.tools[0]).toMatchObject({
+      maxRpm: Infinity,
+      minRpm: 0,
+      maxFeed: Infinity,
+      radiusOffset: 0,
+      lead: 0,
+      direction: undefined,
+    });
   });
 
   test("the hand of a tool is its direction; taps are right-handed unless they say otherwise", () => {
-    const hands = [toolOf(1, "tap"), toolOf(2, "tap", { hand: "left" }), toolOf(3, "drill", { hand: "right" })];
+    const hands = [
+      toolOf(1, "tap"),
+      toolOf(2, "tap", { hand: "left" }),
+      toolOf(3, "drill", { hand: "right" }),
+    ];
     const { facts } = plan(jobOf([operationOf(1)], hands), machineOf());
     expect(facts.tools.map(({ direction }) => direction)).toEqual(["cw", "ccw", "cw"]);
   });

@@ -4,7 +4,17 @@ import { axisBit, createBatch, pushAside, rowKind } from "#base";
 import type { LoweredStep } from "#lower";
 import { sequence } from "#sequence";
 import { printSteps } from "../support/print-steps.ts";
-import { between, capabilitiesOf, coolantRequest, jobOf, lowered, machineOf, operationOf, requestOf, run } from "./fixtures.ts";
+import {
+  between,
+  capabilitiesOf,
+  coolantRequest,
+  jobOf,
+  lowered,
+  machineOf,
+  operationOf,
+  requestOf,
+  run,
+} from "./fixtures.ts";
 
 const job = jobOf([operationOf(1)]);
 const { request } = requestOf({ job, machine: machineOf() });
@@ -44,7 +54,11 @@ function feedRows(batches: Iterable<Batch>): number[][] {
     for (let row = 0; row < batch.count; row++) {
       if (batch.kind[row] !== rowKind.line) continue;
       const { kind, frame, known, stated, x, y, z, feed, c1, c2, turns, aside, source } = batch;
-      rows.push([kind, frame, known, stated, x, y, z, feed, c1, c2, turns, aside, source].map((column) => column[row]));
+      rows.push(
+        [kind, frame, known, stated, x, y, z, feed, c1, c2, turns, aside, source].map(
+          (column) => column[row],
+        ),
+      );
     }
   }
   return rows;
@@ -79,12 +93,9 @@ describe("motion of the job", () => {
 
   test("turns rotary axes at swap height, with X and Y", () => {
     const lines = printSteps(sequence(long(2, 8, true), request, () => undefined));
-    expect(lines.slice(lines.indexOf("wait input 4 on 10s") + 1, lines.indexOf("wait input 4 on 10s") + 5)).toEqual([
-      "rapid x0 y0 a1 b2 c3",
-      "length-offset 1",
-      "rapid z15",
-      "line x0.001 f500",
-    ]);
+    expect(
+      lines.slice(lines.indexOf("wait input 4 on 10s") + 1, lines.indexOf("wait input 4 on 10s") + 5),
+    ).toEqual(["rapid x0 y0 a1 b2 c3", "length-offset 1", "rapid z15", "line x0.001 f500"]);
   });
 
   test("still knows a rotary axis in an operation that does not name it", () => {
@@ -95,10 +106,15 @@ describe("motion of the job", () => {
       return batch;
     });
     const rows: number[][] = [];
-    const batches = sequence([...named, ...plain], requestOf({ job: twice, machine: machineOf() }).request, () => undefined);
+    const batches = sequence(
+      [...named, ...plain],
+      requestOf({ job: twice, machine: machineOf() }).request,
+      () => undefined,
+    );
     for (const batch of batches) {
       for (let row = 0; row < batch.count; row++) {
-        if (batch.kind[row] === rowKind.line) rows.push([batch.known[row], ...(batch.abc ?? []).map((column) => column[row])]);
+        if (batch.kind[row] === rowKind.line)
+          rows.push([batch.known[row], ...(batch.abc ?? []).map((column) => column[row])]);
       }
     }
     expect(rows).toEqual(Array.from({ length: 4 }, () => [63, 1_000_000, 2_000_000, 3_000_000]));
@@ -143,7 +159,14 @@ describe("what stands between the motions", () => {
   });
 
   test("coolant goes off before other media come on", () => {
-    const items = [{ x: 1, y: 1 }, coolantRequest("mist"), { x: 2, feed: 100 }, coolantRequest("flood"), { x: 3, feed: 100 }, coolantRequest()];
+    const items = [
+      { x: 1, y: 1 },
+      coolantRequest("mist"),
+      { x: 2, feed: 100 },
+      coolantRequest("flood"),
+      { x: 3, feed: 100 },
+      coolantRequest(),
+    ];
     const { lines } = run({ job, machine: machineOf() }, items);
     expect(between(lines, "rapid z15", "machine rapid z0")).toEqual([
       "coolant mist on",
@@ -156,24 +179,43 @@ describe("what stands between the motions", () => {
   });
 
   test("the speed changes and is confirmed", () => {
-    const { lines } = run({ job, machine: machineOf() }, [{ x: 1, y: 1 }, { kind: "speed-request", rpm: 9_000_000 }, { x: 2, feed: 100 }]);
-    expect(between(lines, "rapid z15", "line x2 f100")).toEqual(["spindle-speed 9000", "dwell 0.3s", "wait input 4 on 10s"]);
+    const { lines } = run({ job, machine: machineOf() }, [
+      { x: 1, y: 1 },
+      { kind: "speed-request", rpm: 9_000_000 },
+      { x: 2, feed: 100 },
+    ]);
+    expect(between(lines, "rapid z15", "line x2 f100")).toEqual([
+      "spindle-speed 9000",
+      "dwell 0.3s",
+      "wait input 4 on 10s",
+    ]);
   });
 
   test("start first, where the controller has the two apart", () => {
     const capabilities = capabilitiesOf({ spindleBlocks: "apart", spindleOrder: "start-first" });
     const { lines } = run({ job, machine: machineOf(), capabilities });
     expect(lines.indexOf("spindle-speed 18000")).toBe(lines.indexOf("spindle-start cw") + 1);
-    const together = run({ job, machine: machineOf(), capabilities: capabilitiesOf({ spindleOrder: "start-first" }) });
-    expect(together.lines.indexOf("spindle-start cw")).toBe(together.lines.indexOf("spindle-speed 18000") + 1);
+    const together = run({
+      job,
+      machine: machineOf(),
+      capabilities: capabilitiesOf({ spindleOrder: "start-first" }),
+    });
+    expect(together.lines.indexOf("spindle-start cw")).toBe(
+      together.lines.indexOf("spindle-speed 18000") + 1,
+    );
   });
 
   test("notes are shown where the dialect has messages, and listed where it has none", () => {
     const note = { kind: "note", text: "clamps end below" } as const;
     const shown = run({ job, machine: machineOf() }, [{ x: 1, y: 1 }, note]);
     expect(shown.lines).toContain("message clamps end below");
-    const silent = run({ job, machine: machineOf(), capabilities: capabilitiesOf({}, { "idioms.message": false }) }, [{ x: 1, y: 1 }, note]);
-    expect(silent.findings.map(({ rule, severity }) => `${rule} ${severity}`)).toEqual(["lower/no-message note"]);
+    const silent = run(
+      { job, machine: machineOf(), capabilities: capabilitiesOf({}, { "idioms.message": false }) },
+      [{ x: 1, y: 1 }, note],
+    );
+    expect(silent.findings.map(({ rule, severity }) => `${rule} ${severity}`)).toEqual([
+      "lower/no-message note",
+    ]);
   });
 
   test("an operation without motion leaves the tool where it is", () => {

@@ -1,6 +1,8 @@
 import { describe, expect, test } from "vitest";
 import type { LoweredStep } from "#lower";
-import { capabilitiesOf, jobOf, machineOf, mm, operationOf, run } from "./fixtures.ts";
+import { sequence } from "#sequence";
+import { printSteps } from "../support/print-steps.ts";
+import { capabilitiesOf, jobOf, lowered, machineOf, mm, operationOf, requestOf, run } from "./fixtures.ts";
 import type { Item } from "./fixtures.ts";
 
 const request = (change: Partial<Extract<LoweredStep, { kind: "pause-request" }>> = {}): LoweredStep => ({
@@ -79,11 +81,20 @@ describe("a pause", () => {
     const items: Item[] = around(request());
     items.splice(1, 0, { kind: "plane", value: "zx" });
     const { lines } = run({ job, machine, capabilities }, items);
-    expect(lines.filter((line) => line.startsWith("plane"))).toEqual(["plane xy", "plane xy", "plane zx", "plane zx"]);
+    expect(lines.filter((line) => line.startsWith("plane"))).toEqual([
+      "plane xy",
+      "plane xy",
+      "plane zx",
+      "plane zx",
+    ]);
   });
 
   test("before the first motion goes on to that motion", () => {
-    const { lines, findings } = run({ job, machine, capabilities }, [request(), { x: 10, y: 20 }, { z: -1, feed: 200 }]);
+    const { lines, findings } = run({ job, machine, capabilities }, [
+      request(),
+      { x: 10, y: 20 },
+      { z: -1, feed: 200 },
+    ]);
     expect(findings).toEqual([]);
     expect(lines.slice(lines.lastIndexOf("distance absolute"), lines.indexOf("line z-1 f200"))).toEqual([
       "distance absolute",
@@ -98,8 +109,27 @@ describe("a pause", () => {
     expect(findings.map(({ rule }) => rule)).toEqual(["motion/approach"]);
   });
 
+  test("shows a long text in pieces, cut between words, in the characters of the dialect", () => {
+    const { request: whole } = requestOf({ job, machine, capabilities });
+    const batch = lowered(
+      0,
+      job.operations[0],
+      ...around(request({ text: "turn the clamp, then close the door" })),
+    );
+    const cleanText = (text: string): string => text.toUpperCase().replaceAll(",", "").slice(0, 16);
+    const lines = printSteps(sequence([batch], { ...whole, cleanText }, () => undefined));
+    expect(lines.filter((line) => line.startsWith("message"))).toEqual([
+      "message TURN THE CLAMP",
+      "message THEN CLOSE THE",
+      "message DOOR",
+    ]);
+  });
+
   test("says what it leaves out where there are no messages", () => {
-    const silent = capabilitiesOf({}, { "idioms.hood-up": true, "idioms.hood-down": true, "idioms.message": undefined });
+    const silent = capabilitiesOf(
+      {},
+      { "idioms.hood-up": true, "idioms.hood-down": true, "idioms.message": undefined },
+    );
     const { lines, findings } = run({ job, machine, capabilities: silent }, around(request()));
     expect(findings.map(({ rule, severity }) => `${rule} ${severity}`)).toEqual(["lower/no-message warning"]);
     expect(lines.filter((line) => line.startsWith("message"))).toEqual([]);

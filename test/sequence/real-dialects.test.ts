@@ -13,8 +13,11 @@ import { noSetup } from "./fixtures.ts";
 // The stages before and the guard behind, with the dialects and jobs of this repository: what nobody refuses, the guard accepts.
 
 const root = resolve(import.meta.dirname, "../..");
-const shipped = readdirSync(join(root, "dialects")).map((file) => basename(file, ".dialect.yaml"));
-const jobs = ["weather-plate", "sensor-bracket-inch"].map((name) => join(root, "examples", name, `${name}.job.json`));
+const shipped = readdirSync(join(root, "dialects"))
+  .filter((file) => file.endsWith(".dialect.yaml"))
+  .map((file) => basename(file, ".dialect.yaml"));
+const jobs = ["weather-plate", "sensor-bracket-inch"];
+const jobFile = (name: string): string => join(root, "examples", name, `${name}.job.json`);
 
 interface Outcome {
   readonly refusals: readonly string[];
@@ -26,11 +29,11 @@ const errors = (findings: readonly Finding[]): string[] =>
   findings.filter(({ severity }) => severity === "error").map(({ rule, message }) => `${rule}: ${message}`);
 
 /** Sequences some operations of a job under a dialect; the first tool is in the spindle. */
-async function post(path: string, name: string, choose: (index: number) => boolean): Promise<Outcome> {
-  const { capabilities, machine: declared, workZero } = await loadDialect(name);
+async function post(name: string, dialect: string, choose: (index: number) => boolean): Promise<Outcome> {
+  const { capabilities, machine: declared, workZero } = await loadDialect(dialect);
   const refusals: Finding[] = [];
   const report = (finding: Finding): number => refusals.push(finding);
-  const source = memorySource(new Uint8Array(readFileSync(path)));
+  const source = memorySource(new Uint8Array(readFileSync(jobFile(name))));
   const job = readJob(source, report);
   if (!job) throw new Error(errors(refusals).join("\n"));
   const units: UnitSystem = programUnits(job, capabilities, report);
@@ -49,7 +52,11 @@ async function post(path: string, name: string, choose: (index: number) => boole
     summary: { moves: 0, dropped: 0 },
   });
   let steps = 0;
-  for (const batch of sequence(lowered, { ...common, facts, airCut: false, cleanText: (text) => text }, report)) {
+  for (const batch of sequence(
+    lowered,
+    { ...common, facts, airCut: false, cleanText: (text) => text },
+    report,
+  )) {
     steps += batch.count;
     guard.accept(batch);
   }
@@ -57,18 +64,18 @@ async function post(path: string, name: string, choose: (index: number) => boole
   return { refusals: errors(refusals), guard: errors(guardFindings), steps };
 }
 
-describe.each([...shipped, quarryRouter])("%s", (dialect) => {
-  test.each(jobs)("%s, whole", async (path) => {
-    const { refusals, guard, steps } = await post(path, dialect, () => true);
+describe.each([...shipped, quarryRouter].map((file) => [basename(file), file]))("%s", (_title, dialect) => {
+  test.each(jobs)("%s, whole", async (name) => {
+    const { refusals, guard, steps } = await post(name, dialect, () => true);
     expect(steps).toBeGreaterThan(100);
     if (refusals.length === 0) expect(guard).toEqual([]);
     else expect(refusals.every((refusal) => /^(dialect|lower|limit|offset)\//.test(refusal))).toBe(true);
   });
 
-  test.each(jobs)("%s, each operation by itself", async (path) => {
+  test.each(jobs)("%s, each operation by itself", async (name) => {
     const outcomes: Outcome[] = [];
-    const { operations } = JSON.parse(readFileSync(path, "utf8")) as { operations: unknown[] };
-    for (const index of operations.keys()) outcomes.push(await post(path, dialect, (one) => one === index));
+    const { operations } = JSON.parse(readFileSync(jobFile(name), "utf8")) as { operations: unknown[] };
+    for (const index of operations.keys()) outcomes.push(await post(name, dialect, (one) => one === index));
     for (const { refusals, guard } of outcomes) if (refusals.length === 0) expect(guard).toEqual([]);
     expect(outcomes.some(({ refusals }) => refusals.length === 0)).toBe(true);
   });

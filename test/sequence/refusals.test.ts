@@ -2,7 +2,20 @@ import { describe, expect, test } from "vitest";
 import type { Capabilities, Finding, MachineFacts } from "#base";
 import type { Job } from "#job";
 import { sequence } from "#sequence";
-import { capabilitiesOf, jobOf, lowered, machineOf, mm, operationOf, rackMachine, rackWords, requestOf, rpm, run, toolOf } from "./fixtures.ts";
+import {
+  capabilitiesOf,
+  jobOf,
+  lowered,
+  machineOf,
+  mm,
+  operationOf,
+  rackMachine,
+  rackWords,
+  requestOf,
+  rpm,
+  run,
+  toolOf,
+} from "./fixtures.ts";
 
 const one = jobOf([operationOf(1)]);
 const two = jobOf([operationOf(1), operationOf(2)]);
@@ -25,8 +38,17 @@ const cases: readonly Refusal[] = [
     machine: machineOf({ confirm: {} }),
     findings: ["dialect/undeclared confirm.stopped", "dialect/undeclared confirm.at-speed"],
   },
-  { title: "no retract", machine: machineOf({ retract: undefined }), findings: ["dialect/undeclared machine.retract.by"] },
-  { title: "no swap style", job: two, machine: machineOf({ swap: undefined }), findings: ["dialect/undeclared machine.swap"] },
+  {
+    title: "no retract",
+    machine: machineOf({ retract: undefined }),
+    findings: ["dialect/undeclared machine.retract.by"],
+  },
+  {
+    title: "no swap style",
+    job: two,
+    machine: machineOf({ swap: undefined }),
+    findings: ["dialect/undeclared machine.swap"],
+  },
   {
     title: "a controller's change whose effects nobody states",
     machine: machineOf({ changeEffects: undefined }),
@@ -44,7 +66,9 @@ const cases: readonly Refusal[] = [
   },
   {
     title: "a slide that is not described",
-    machine: rackMachine({ rack: { ...(rackMachine().rack as NonNullable<MachineFacts["rack"]>), style: "slide-in" } }),
+    machine: rackMachine({
+      rack: { ...(rackMachine().rack as NonNullable<MachineFacts["rack"]>), style: "slide-in" },
+    }),
     capabilities: capabilitiesOf({}, rackWords),
     findings: ["dialect/undeclared machine.rack.slide"],
   },
@@ -74,17 +98,40 @@ const cases: readonly Refusal[] = [
     capabilities: capabilitiesOf({ spindleBlocks: "apart", spindleOrder: undefined }),
     findings: ["dialect/undeclared spindle.order"],
   },
-  { title: "a dwell without a grid", capabilities: capabilitiesOf({ dwellGrid: undefined }), findings: ["dialect/undeclared numbers.dwell"] },
-  { title: "how moves are counted", capabilities: capabilitiesOf({ distance: undefined }), findings: ["dialect/undeclared distance.programs-in"] },
-  { title: "staging of tools", capabilities: capabilitiesOf({ preselect: undefined }), findings: ["dialect/undeclared tools.preselect"] },
-  ...["spindle.stop", "spindle.cw", "machine-move", "length-offset.on", "dwell.code", "tools.change", "stops.end", "idioms.wait-signal"].flatMap(
-    (key): Refusal[] => [
-      { title: `${key}: none`, capabilities: none(key), findings: [`lower/word ${key}`] },
-      { title: `${key} undeclared`, capabilities: without(key), findings: [`dialect/undeclared ${key}`] },
-    ],
-  ),
+  {
+    title: "a dwell without a grid",
+    capabilities: capabilitiesOf({ dwellGrid: undefined }),
+    findings: ["dialect/undeclared numbers.dwell"],
+  },
+  {
+    title: "how moves are counted",
+    capabilities: capabilitiesOf({ distance: undefined }),
+    findings: ["dialect/undeclared distance.programs-in"],
+  },
+  {
+    title: "staging of tools",
+    capabilities: capabilitiesOf({ preselect: undefined }),
+    findings: ["dialect/undeclared tools.preselect"],
+  },
+  ...[
+    "spindle.stop",
+    "spindle.cw",
+    "machine-move",
+    "length-offset.on",
+    "dwell.code",
+    "tools.change",
+    "stops.end",
+    "idioms.wait-signal",
+  ].flatMap((key): Refusal[] => [
+    { title: `${key}: none`, capabilities: none(key), findings: [`lower/word ${key}`] },
+    { title: `${key} undeclared`, capabilities: without(key), findings: [`dialect/undeclared ${key}`] },
+  ]),
   ...["plane.xy", "cancel.rotation", "coolant.off", "length-offset.off", "path.stop", "work-offset.1"].map(
-    (key): Refusal => ({ title: `${key} undeclared`, capabilities: without(key), findings: [`dialect/undeclared ${key}`] }),
+    (key): Refusal => ({
+      title: `${key} undeclared`,
+      capabilities: without(key),
+      findings: [`dialect/undeclared ${key}`],
+    }),
   ),
   {
     title: "a work offset without a word",
@@ -108,11 +155,22 @@ const cases: readonly Refusal[] = [
     capabilities: none("path.exact"),
     findings: ["lower/word path.exact"],
   },
-  { title: "a speed below the machine's least", job: jobOf([operationOf(1, 2000)]), findings: ["limit/speed machine.spindle.min-rpm"] },
-  { title: "a speed above the machine's most", job: jobOf([operationOf(1, 24001)]), findings: ["limit/speed machine.spindle.max-rpm"] },
+  {
+    title: "a speed below the machine's least",
+    job: jobOf([operationOf(1, 2000)]),
+    findings: ["limit/speed machine.spindle.min-rpm"],
+  },
+  {
+    title: "a speed above the machine's most",
+    job: jobOf([operationOf(1, 24001)]),
+    findings: ["limit/speed machine.spindle.max-rpm"],
+  },
   {
     title: "a speed outside the tool's limits",
-    job: jobOf([operationOf(1), operationOf(2, 5000)], [toolOf(1, "drill", { maxRpm: rpm(12000) }), toolOf(2, "drill", { minRpm: rpm(6000) })]),
+    job: jobOf(
+      [operationOf(1), operationOf(2, 5000)],
+      [toolOf(1, "drill", { maxRpm: rpm(12000) }), toolOf(2, "drill", { minRpm: rpm(6000) })],
+    ),
     findings: ["limit/speed", "limit/speed"],
   },
   {
@@ -148,7 +206,8 @@ function cancelling(): MachineFacts {
   });
 }
 
-const inShort = (finding: Finding): string => (finding.key === undefined ? finding.rule : `${finding.rule} ${finding.key}`);
+const inShort = (finding: Finding): string =>
+  finding.key === undefined ? finding.rule : `${finding.rule} ${finding.key}`;
 
 describe("what a job needs and the dialect does not say", () => {
   test.each(cases)("$title", ({ job = one, machine = machineOf(), capabilities, findings }) => {
@@ -171,13 +230,20 @@ describe("what a job needs and the dialect does not say", () => {
     );
     const [first] = batches;
     expect(first?.count).toBeGreaterThan(0);
-    expect(findings.map(inShort)).toEqual(["dialect/undeclared confirm.stopped", "dialect/undeclared confirm.at-speed"]);
+    expect(findings.map(inShort)).toEqual([
+      "dialect/undeclared confirm.stopped",
+      "dialect/undeclared confirm.at-speed",
+    ]);
   });
 
   test("names the key, the reason and a line that would say it", () => {
-    const { findings } = run({ job: one, machine: machineOf({ confirm: { stopped: { by: "intrinsic", reason: "" } } }) });
+    const { findings } = run({
+      job: one,
+      machine: machineOf({ confirm: { stopped: { by: "intrinsic", reason: "" } } }),
+    });
     expect(findings[0]).toMatchObject({
-      message: "the dialect does not say `confirm.at-speed`, which this job needs because no tool may cut before the spindle is up to speed",
+      message:
+        "the dialect does not say `confirm.at-speed`, which this job needs because no tool may cut before the spindle is up to speed",
       fix: "state it in the dialect file, for instance `confirm: { at-speed: { wait: at-speed, timeout: 10 s } }`",
       place: { source: "job", offset: 0 },
     });
@@ -195,21 +261,35 @@ describe("hints", () => {
 
   test("a dialect without a machine says so", () => {
     const { findings } = run({ job: one, machine: machineOf({ declared: false }) });
-    expect(findings.map(({ rule, severity }) => `${rule} ${severity}`)).toEqual(["dialect/no-machine warning"]);
+    expect(findings.map(({ rule, severity }) => `${rule} ${severity}`)).toEqual([
+      "dialect/no-machine warning",
+    ]);
   });
 
   test("a change of speed in the moves is held against the limits, too", () => {
-    const { findings } = run({ job: one, machine: machineOf() }, [{ x: 0, y: 0 }, { kind: "speed-request", rpm: rpm(30000) }]);
-    expect(findings.map(({ message }) => message)).toEqual(["30000 rpm is above the most speed of the machine, 24000 rpm"]);
+    const { findings } = run({ job: one, machine: machineOf() }, [
+      { x: 0, y: 0 },
+      { kind: "speed-request", rpm: rpm(30000) },
+    ]);
+    expect(findings.map(({ message }) => message)).toEqual([
+      "30000 rpm is above the most speed of the machine, 24000 rpm",
+    ]);
   });
 
   test("one zero set by hand is enough for one work offset", () => {
     const said = Object.fromEntries([1, 2].map((number) => [`work-offset.${String(number)}`, false]));
-    const { lines, findings } = run({ job: one, machine: machineOf(), capabilities: capabilitiesOf({}, said) });
+    const { lines, findings } = run({
+      job: one,
+      machine: machineOf(),
+      capabilities: capabilitiesOf({}, said),
+    });
     expect(findings).toEqual([]);
     expect(lines.filter((line) => line.startsWith("work"))).toEqual([]);
     const several = jobOf([operationOf(1), operationOf(1, 18000, { workOffset: 2, clearance: mm(20) })]);
     const outcome = run({ job: several, machine: machineOf(), capabilities: capabilitiesOf({}, said) });
-    expect(outcome.findings.map(inShort)).toEqual(["lower/work-offset work-offset.1", "lower/work-offset work-offset.2"]);
+    expect(outcome.findings.map(inShort)).toEqual([
+      "lower/work-offset work-offset.1",
+      "lower/work-offset work-offset.2",
+    ]);
   });
 });

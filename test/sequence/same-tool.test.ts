@@ -15,7 +15,12 @@ function link(first: Operation, second: Operation): readonly string[] {
 describe("two operations with the same tool", () => {
   test("need no swap and no stop: modes, offsets and coolant are restated", () => {
     const operation = operationOf(1, 18000, { coolant: ["mist"] });
-    expect(link(operation, operation)).toEqual([...modes, "coolant mist on", "length-offset 1", "rapid x10 y20"]);
+    expect(link(operation, operation)).toEqual([
+      ...modes,
+      "coolant mist on",
+      "length-offset 1",
+      "rapid x10 y20",
+    ]);
   });
 
   test("change the speed in between", () => {

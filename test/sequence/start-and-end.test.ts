@@ -1,7 +1,18 @@
 import { describe, expect, test } from "vitest";
+import type { LoweredStep } from "#lower";
 import { sequence } from "#sequence";
 import { printSteps } from "../support/print-steps.ts";
-import { between, capabilitiesOf, jobOf, lowered, machineOf, mm, operationOf, requestOf, run } from "./fixtures.ts";
+import {
+  between,
+  capabilitiesOf,
+  jobOf,
+  lowered,
+  machineOf,
+  mm,
+  operationOf,
+  requestOf,
+  run,
+} from "./fixtures.ts";
 
 // The order is that of a tool change and a safe start by common practice (no source); modes stand in the order of NISTIR
 // 6556 Table 8. Step names follow the canonical functions of NISTIR 6556 4.3.
@@ -82,7 +93,12 @@ describe("a program with one tool", () => {
         { name: "light", number: 9, during: "program" },
       ],
     });
-    const said = { "idioms.hood-up": true, "idioms.hood-down": true, "idioms.output-on": true, "idioms.output-off": true };
+    const said = {
+      "idioms.hood-up": true,
+      "idioms.hood-down": true,
+      "idioms.output-on": true,
+      "idioms.output-off": true,
+    };
     const { lines, findings } = run({ job, machine, capabilities: capabilitiesOf({}, said) });
     expect(findings).toEqual([]);
     expect(between(lines, "length-offset 0", "rapid x10 y20")).toEqual([
@@ -120,7 +136,11 @@ describe("a program with one tool", () => {
   test("leaves the hood up where the operation wants it up", () => {
     const said = { "idioms.hood-up": true, "idioms.hood-down": true };
     const raised = jobOf([operationOf(1, 18000, { hood: "up" })]);
-    const { lines } = run({ job: raised, machine: machineOf({ hood: true }), capabilities: capabilitiesOf({}, said) });
+    const { lines } = run({
+      job: raised,
+      machine: machineOf({ hood: true }),
+      capabilities: capabilitiesOf({}, said),
+    });
     expect(lines.filter((line) => line.startsWith("hood"))).toEqual(["hood-up", "hood-up"]);
   });
 
@@ -131,10 +151,9 @@ describe("a program with one tool", () => {
 
   test("asks for the exact path where the operation does, and for blending otherwise", () => {
     const exact = jobOf([operationOf(1, 18000, { path: "exact" })]);
-    expect(run({ job: exact, machine: machineOf() }).lines.filter((line) => line.startsWith("path"))).toEqual([
-      "path exact",
-      "path exact",
-    ]);
+    expect(run({ job: exact, machine: machineOf() }).lines.filter((line) => line.startsWith("path"))).toEqual(
+      ["path exact", "path exact"],
+    );
     const onlyExact = capabilitiesOf({}, { "path.blend": false });
     expect(run({ job, machine: machineOf(), capabilities: onlyExact }).lines).toContain("path exact");
     const onlyStop = capabilitiesOf({}, { "path.blend": false, "path.exact": false, "path.stop": true });
@@ -143,7 +162,8 @@ describe("a program with one tool", () => {
 
   test("goes without a spindle for a pen, and never starts it in an air cut", () => {
     const pen = jobOf([operationOf(1, 0)]);
-    const started = (lines: readonly string[]): readonly string[] => lines.filter((line) => /start (cw|ccw)|speed/.test(line));
+    const started = (lines: readonly string[]): readonly string[] =>
+      lines.filter((line) => /start (cw|ccw)|speed/.test(line));
     expect(started(run({ job: pen, machine: machineOf() }).lines)).toEqual([]);
     const air = run({ job, machine: machineOf(), airCut: true });
     expect(started(air.lines)).toEqual([]);
@@ -156,7 +176,9 @@ describe("retracting", () => {
 
   test("by reference return, with an intermediate point of zero increment", () => {
     const retract = machineOf().retract;
-    const machine = machineOf({ retract: retract && { ...retract, by: "reference-return", intermediate: "incremental-zero" } });
+    const machine = machineOf({
+      retract: retract && { ...retract, by: "reference-return", intermediate: "incremental-zero" },
+    });
     const { lines, findings } = run({ job, machine });
     expect(findings).toEqual([]);
     const end = lines.lastIndexOf("reference-return z");
@@ -186,13 +208,60 @@ describe("retracting", () => {
   });
 
   test("again where cancelling the length offset moves Z", () => {
-    const machine = machineOf({ lengthOffset: { form: "with-first-z", selectMoves: false, cancelMoves: true } });
+    const machine = machineOf({
+      lengthOffset: { form: "with-first-z", selectMoves: false, cancelMoves: true },
+    });
     const { lines } = run({ job, machine });
-    expect(between(lines, "coolant all off", "select-tool 1")).toEqual(["machine rapid z0", "length-offset 0", "machine rapid z0"]);
+    expect(between(lines, "coolant all off", "select-tool 1")).toEqual([
+      "machine rapid z0",
+      "length-offset 0",
+      "machine rapid z0",
+    ]);
   });
 });
 
 describe("incremental programs", () => {
+  test("have the levels of a fixed cycle in absolute coordinates", () => {
+    const drill: LoweredStep = {
+      kind: "cycle-definition",
+      cycle: "drill",
+      depth: mm(-5),
+      retract: mm(2),
+      level: mm(2),
+      between: "retract",
+      peck: 0,
+      dwell: 0,
+    };
+    const off: LoweredStep = { kind: "cycle", value: "off" };
+    const given = {
+      job: jobOf([operationOf(1)]),
+      machine: machineOf(),
+      capabilities: capabilitiesOf({ distance: "incremental" }),
+    };
+    const { lines } = run(given, [
+      { x: 1, y: 1 },
+      { z: 5 },
+      drill,
+      { z: 2, feed: 100 },
+      { x: 3, feed: 100 },
+      off,
+      { z: 9 },
+    ]);
+    expect(between(lines, "rapid z15", "machine rapid z0")).toEqual([
+      "distance incremental",
+      "rapid z5",
+      "distance absolute",
+      "cycle drill to z-5",
+      "line z2 f100",
+      "line x3 f100",
+      "cycle off",
+      "distance incremental",
+      "rapid z9",
+      "rapid z15",
+      "distance absolute",
+    ]);
+  });
+
   test("go back to increments before a batch of moves that passes whole", () => {
     const { request } = requestOf({
       job: jobOf([operationOf(1)]),
@@ -203,15 +272,24 @@ describe("incremental programs", () => {
     const cut = lowered(0, operationOf(1), { x: 10, y: 20 }, { x: 11, feed: 100 });
     // The start and the way in make one batch, the cut another without a rare step in it.
     way.count = 2;
-    for (const column of [cut.kind, cut.known, cut.stated, cut.x, cut.y, cut.z, cut.feed]) column.copyWithin(0, 2, 3);
+    for (const column of [cut.kind, cut.known, cut.stated, cut.x, cut.y, cut.z, cut.feed])
+      column.copyWithin(0, 2, 3);
     cut.count = 1;
     const lines: string[] = [];
     for (const batch of sequence([way, cut], request, () => undefined)) lines.push(...printSteps([batch]));
-    expect(between(lines, "rapid z15", "machine rapid z0")).toEqual(["distance incremental", "line x11 f100", "distance absolute"]);
+    expect(between(lines, "rapid z15", "machine rapid z0")).toEqual([
+      "distance incremental",
+      "line x11 f100",
+      "distance absolute",
+    ]);
   });
 
   test("are absolute wherever there is nothing to count from", () => {
-    const { lines } = run({ job: jobOf([operationOf(1)]), machine: machineOf(), capabilities: capabilitiesOf({ distance: "incremental" }) });
+    const { lines } = run({
+      job: jobOf([operationOf(1)]),
+      machine: machineOf(),
+      capabilities: capabilitiesOf({ distance: "incremental" }),
+    });
     expect(lines.slice(lines.indexOf("rapid x10 y20"))).toEqual([
       "rapid x10 y20",
       "length-offset 1",

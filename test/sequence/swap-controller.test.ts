@@ -41,7 +41,10 @@ describe("the controller's own change", () => {
 
   test("is followed by a retract where it ends nobody knows where", () => {
     const { lines } = run({ job: two, machine: withEffects({ position: "unknown" }) });
-    expect(between(swapOf(lines), "select-tool 2", "feed-mode per-minute")).toEqual(["change-tool", "machine rapid z0"]);
+    expect(between(swapOf(lines), "select-tool 2", "feed-mode per-minute")).toEqual([
+      "change-tool",
+      "machine rapid z0",
+    ]);
   });
 
   test("is not followed by a retract where it ends at swap height", () => {
@@ -51,8 +54,14 @@ describe("the controller's own change", () => {
 
   test("orients the spindle before", () => {
     const machine = machineOf();
-    const { lines } = run({ job: two, machine: { ...machine, spindle: { ...machine.spindle, orient: true } } });
-    expect(between(swapOf(lines), "wait input 5 on 30s", "select-tool 2")).toEqual(["spindle-orient", "length-offset 0"]);
+    const { lines } = run({
+      job: two,
+      machine: { ...machine, spindle: { ...machine.spindle, orient: true } },
+    });
+    expect(between(swapOf(lines), "wait input 5 on 30s", "select-tool 2")).toEqual([
+      "spindle-orient",
+      "length-offset 0",
+    ]);
   });
 
   test("stages the next tool behind each change, none behind the last", () => {
@@ -83,7 +92,9 @@ describe("the controller's own change", () => {
   });
 
   test("brings the length offset where the tool word does, for a tool that is held, too", () => {
-    const machine = machineOf({ lengthOffset: { form: "in-tool-word", selectMoves: false, cancelMoves: false } });
+    const machine = machineOf({
+      lengthOffset: { form: "in-tool-word", selectMoves: false, cancelMoves: false },
+    });
     const { lines } = run({ job: two, machine, setup: { spindleHolds: 1 } });
     expect(lines.filter((line) => /tool|length/.test(line))).toEqual([
       "length-offset 0",
@@ -98,13 +109,25 @@ describe("the controller's own change", () => {
 
   test("goes on with a measurement where lengths are measured, and with a retract from it", () => {
     const machine = machineOf({ lengths: "measured" });
-    const { lines } = run({ job: two, machine, capabilities: capabilitiesOf({}, { "idioms.measure": true }) });
-    expect(between(swapOf(lines), "select-tool 2", "feed-mode per-minute")).toEqual(["change-tool", "measure", "machine rapid z0"]);
+    const { lines } = run({
+      job: two,
+      machine,
+      capabilities: capabilitiesOf({}, { "idioms.measure": true }),
+    });
+    expect(between(swapOf(lines), "select-tool 2", "feed-mode per-minute")).toEqual([
+      "change-tool",
+      "measure",
+      "machine rapid z0",
+    ]);
   });
 
   test("measures a single tool where the job asks for it", () => {
     const job = { ...two, tools: [toolOf(1), toolOf(2, "end-mill", { measure: true })] };
-    const { lines } = run({ job, machine: machineOf(), capabilities: capabilitiesOf({}, { "idioms.measure": true }) });
+    const { lines } = run({
+      job,
+      machine: machineOf(),
+      capabilities: capabilitiesOf({}, { "idioms.measure": true }),
+    });
     expect(lines.filter((line) => line === "measure")).toHaveLength(1);
   });
 });

@@ -2,7 +2,10 @@ import { describe, expect, test } from "vitest";
 import type { MachineFacts } from "#base";
 import { between, capabilitiesOf, jobOf, machineOf, mm, operationOf, run, toolOf } from "./fixtures.ts";
 
-const two = { ...jobOf([operationOf(1), operationOf(2)]), tools: [toolOf(1, "end-mill", { description: "end-mill 6" }), toolOf(2)] };
+const two = {
+  ...jobOf([operationOf(1), operationOf(2)]),
+  tools: [toolOf(1, "end-mill", { description: "end-mill 6" }), toolOf(2)],
+};
 const machine = machineOf({ swap: "operator", changeEffects: undefined });
 
 const noLengthWords = capabilitiesOf({}, { "length-offset.on": false, "length-offset.off": false });
@@ -22,7 +25,7 @@ describe("a change by the operator", () => {
     const { lines, findings } = run({ job: two, machine });
     expect(findings).toEqual([]);
     expect(between(lines, "length-offset 0", "feed-mode per-minute")).toEqual([
-      "message LOAD TOOL 1 end-mill 6",
+      "message LOAD TOOL 1, end-mill 6",
       "select-tool 1",
       "pause",
       "machine rapid z0",
@@ -52,21 +55,36 @@ describe("a change by the operator", () => {
   });
 
   test("goes without a message where the dialect has none: the tool word says the number", () => {
-    const { lines, findings } = run({ job: two, machine, capabilities: capabilitiesOf({}, { "idioms.message": undefined }) });
+    const { lines, findings } = run({
+      job: two,
+      machine,
+      capabilities: capabilitiesOf({}, { "idioms.message": undefined }),
+    });
     expect(findings).toEqual([]);
     expect(lines.filter((line) => line.startsWith("message"))).toEqual([]);
   });
 
   test("waits for the clamp where it can be sensed", () => {
     const signals = { ...machine.signals, clamped: { input: 7, level: "on" as const, settle: 0 } };
-    const confirm = { ...machine.confirm, clamped: { by: "wait" as const, signal: "clamped" as const, timeout: 2_000_000 } };
+    const confirm = {
+      ...machine.confirm,
+      clamped: { by: "wait" as const, signal: "clamped" as const, timeout: 2_000_000 },
+    };
     const { lines } = run({ job: two, machine: { ...machine, signals, confirm } });
-    expect(between(lines, "select-tool 1", "feed-mode per-minute")).toEqual(["pause", "machine rapid z0", "wait input 7 on 2s"]);
+    expect(between(lines, "select-tool 1", "feed-mode per-minute")).toEqual([
+      "pause",
+      "machine rapid z0",
+      "wait input 7 on 2s",
+    ]);
   });
 
   test("stops the spindle again before a length is measured: the operator may have turned it", () => {
     const measured = { ...machine, lengths: "measured" as const };
-    const { lines } = run({ job: two, machine: measured, capabilities: capabilitiesOf({}, { "idioms.measure": true }) });
+    const { lines } = run({
+      job: two,
+      machine: measured,
+      capabilities: capabilitiesOf({}, { "idioms.measure": true }),
+    });
     expect(between(lines, "select-tool 1", "feed-mode per-minute")).toEqual([
       "pause",
       "machine rapid z0",
@@ -80,7 +98,11 @@ describe("a change by the operator", () => {
 
 describe("a machine that retracts by clearance only", () => {
   test("goes to its change position, Z first, and comes back by way of the clearance", () => {
-    const { lines, findings } = run({ job: two, machine: byClearance({ x: mm(-50), y: 0, z: mm(80) }), capabilities: noLengthWords });
+    const { lines, findings } = run({
+      job: two,
+      machine: byClearance({ x: mm(-50), y: 0, z: mm(80) }),
+      capabilities: noLengthWords,
+    });
     expect(findings).toEqual([]);
     const cut = lines.indexOf("line z-1 f200");
     expect(lines.slice(cut + 1, lines.indexOf("feed-mode per-minute", cut))).toEqual([
@@ -88,23 +110,28 @@ describe("a machine that retracts by clearance only", () => {
       "coolant all off",
       "spindle-stop",
       "wait input 5 on 30s",
-      "message LOAD TOOL 2, THEN SET Z",
+      "message LOAD TOOL 2 AND SET Z",
       "rapid z80",
       "rapid x-50 y0",
       "select-tool 2",
       "pause",
       "rapid z15",
     ]);
-    expect(between(lines.slice(cut + 1), "wait input 4 on 10s", "line z-1 f200")).toEqual(["coolant all off", "rapid x10 y20"]);
+    expect(between(lines.slice(cut + 1), "wait input 4 on 10s", "line z-1 f200")).toEqual([
+      "coolant all off",
+      "rapid x10 y20",
+    ]);
   });
 
   test("needs a change position of its own, above the clearance", () => {
     const missing = run({ job: two, machine: byClearance() });
-    expect(missing.findings.map(({ rule, key }) => [rule, key])).toEqual([["dialect/undeclared", "machine.retract.change-position"]]);
+    expect(missing.findings.map(({ rule, key }) => [rule, key])).toEqual([
+      ["dialect/undeclared", "machine.retract.change-position"],
+    ]);
     const first = run({ job: jobOf([operationOf(1)]), machine: byClearance(), capabilities: noLengthWords });
     expect(first.findings).toEqual([]);
     expect(between(first.lines, "rapid z15", "feed-mode per-minute")).toEqual([
-      "message LOAD TOOL 1, THEN SET Z",
+      "message LOAD TOOL 1 AND SET Z",
       "select-tool 1",
       "pause",
       "rapid z15",

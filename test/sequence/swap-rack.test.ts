@@ -13,7 +13,11 @@ function withRack(change: Partial<RackFacts>, more: Partial<MachineFacts> = {}):
   return { ...machine, rack: machine.rack && { ...machine.rack, ...change } };
 }
 
-function post(machine: MachineFacts, holds: number | undefined = 0, words: Record<string, boolean> = {}): Outcome {
+function post(
+  machine: MachineFacts,
+  holds: number | undefined = 0,
+  words: Record<string, boolean> = {},
+): Outcome {
   const capabilities = capabilitiesOf({}, { ...rackWords, ...words });
   const outcome = run({ job: two, machine, capabilities, setup: { spindleHolds: holds } });
   expect(outcome.findings).toEqual([]);
@@ -69,7 +73,9 @@ describe("a rack that tools drop into", () => {
 
   test("is travelled with a closed drawbar where the machine asks for that", () => {
     const machine = rackMachine({ drawbar: { travels: "clamped", taperAir: false } });
-    expect(between(secondSwap(post(machine).lines), "machine line z-78.4 f600", "machine line z-78.4 f600")).toEqual([
+    expect(
+      between(secondSwap(post(machine).lines), "machine line z-78.4 f600", "machine line z-78.4 f600"),
+    ).toEqual([
       "wait input 6 on 5s",
       "release",
       "wait input 8 on 2s",
@@ -113,7 +119,10 @@ describe("a rack that tools drop into", () => {
   });
 
   test("has its cover open for the visit only", () => {
-    const { lines } = post(withRack({ cover: true }), 0, { "idioms.cover-open": true, "idioms.cover-close": true });
+    const { lines } = post(withRack({ cover: true }), 0, {
+      "idioms.cover-open": true,
+      "idioms.cover-close": true,
+    });
     const swap = secondSwap(lines);
     expect(swap.slice(0, 3)).toEqual(["path exact", "cover-open", "machine rapid x40 y20"]);
     expect(swap.slice(-2)).toEqual(["machine rapid z0", "cover-close"]);
@@ -227,13 +236,23 @@ describe("what the spindle holds at the start", () => {
 
   test("goes behind the tools of the job where the job does not use it", () => {
     const job = { ...two };
-    const { lines } = run({ job, machine: rackMachine(), capabilities: capabilitiesOf({}, rackWords), setup: { spindleHolds: 9 } });
+    const { lines } = run({
+      job,
+      machine: rackMachine(),
+      capabilities: capabilitiesOf({}, rackWords),
+      setup: { spindleHolds: 9 },
+    });
     expect(between(lines, "length-offset 0", "release")).toContain("machine rapid x200 y20");
   });
 
   test("finds each tool where the set-up says", () => {
     const setup = { spindleHolds: 0, rack: [0, 0, 2, 0, 1] };
-    const { lines } = run({ job: two, machine: rackMachine(), capabilities: capabilitiesOf({}, rackWords), setup });
+    const { lines } = run({
+      job: two,
+      machine: rackMachine(),
+      capabilities: capabilitiesOf({}, rackWords),
+      setup,
+    });
     expect(lines.filter((line) => /machine rapid x/.test(line))).toEqual([
       "machine rapid x360 y20",
       "machine rapid x360 y20",
@@ -251,6 +270,11 @@ describe("modes at the rack", () => {
     const { lines } = run({ job, machine: rackMachine(), capabilities, setup: { spindleHolds: 0 } });
     const cut = lines.indexOf("line z-1 f200");
     const from = lines.indexOf("length-offset 0", cut);
-    expect(lines.slice(from, from + 4)).toEqual(["length-offset 0", "feed-mode per-minute", "path exact", "machine rapid x40 y20"]);
+    expect(lines.slice(from, from + 4)).toEqual([
+      "length-offset 0",
+      "feed-mode per-minute",
+      "path exact",
+      "machine rapid x40 y20",
+    ]);
   });
 });

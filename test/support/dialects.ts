@@ -21,7 +21,9 @@ function read(path: string, file: string): DialectFile | undefined {
 
 /** File access for tests: the shipped dialects of this tree, and any file; `texts` stand in for files that are not there. */
 export function dialectLoader(texts: Readonly<Record<string, string>> = {}): DialectLoader {
-  const shipped = readdirSync(folder).filter((name) => name.endsWith(ending)).map((name) => basename(name, ending));
+  const shipped = readdirSync(folder)
+    .filter((name) => name.endsWith(ending))
+    .map((name) => basename(name, ending));
   return {
     shipped,
     readShipped: (name) => read(join(folder, name + ending), name + ending),
@@ -36,6 +38,7 @@ export function dialectLoader(texts: Readonly<Record<string, string>> = {}): Dia
 export async function loadDialect(nameOrPath: string): Promise<Dialect> {
   const findings: Finding[] = [];
   const dialect = await resolveDialect(nameOrPath, dialectLoader(), (finding) => findings.push(finding));
-  if (dialect === undefined) throw new Error(findings.map(({ rule, message }) => `${rule}: ${message}`).join("\n"));
+  if (dialect === undefined)
+    throw new Error(findings.map(({ rule, message }) => `${rule}: ${message}`).join("\n"));
   return dialect;
 }

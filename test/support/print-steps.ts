@@ -6,7 +6,9 @@ export function printSteps(batches: Iterable<Batch>): string[] {
   const lines: string[] = [];
   for (const batch of batches) {
     for (let row = 0; row < batch.count; row++) {
-      lines.push(batch.kind[row] === rowKind.aside ? printStep(batch.asides[batch.aside[row]]) : printRow(batch, row));
+      lines.push(
+        batch.kind[row] === rowKind.aside ? printStep(batch.asides[batch.aside[row]]) : printRow(batch, row),
+      );
     }
   }
   return lines;

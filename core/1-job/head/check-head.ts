@@ -26,7 +26,11 @@ function placeOf(tree: Tree, ...keys: readonly string[]): number {
 }
 
 function checkBoxes(job: Job, tree: Tree, report: Report): void {
-  const check = (name: string, { min, max }: Pick<NonNullable<Job["stock"]>, "min" | "max">, part: Tree): void => {
+  const check = (
+    name: string,
+    { min, max }: Pick<NonNullable<Job["stock"]>, "min" | "max">,
+    part: Tree,
+  ): void => {
     ["x", "y", "z"].forEach((axis, index) => {
       if (min[index] >= max[index]) report(findings.boxInsideOut(placeOf(part, "min"), name, axis));
     });
@@ -71,6 +75,11 @@ function checkOperation(operation: Operation, tools: readonly Tool[], part: Tree
   const against = spindle?.direction === "cw" ? "left" : "right";
   if (spindle && tool.hand === against)
     report(
-      findings.handAgainstDirection(placeOf(part, "spindle", "direction"), tool.number, tool.hand, spindle.direction),
+      findings.handAgainstDirection(
+        placeOf(part, "spindle", "direction"),
+        tool.number,
+        tool.hand,
+        spindle.direction,
+      ),
     );
 }

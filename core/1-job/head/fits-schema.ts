@@ -49,19 +49,29 @@ function withoutOtherBranches(errors: readonly SchemaError[]): readonly SchemaEr
 
 /** What is of another type altogether breaks other rules as well; that is no news. */
 function withoutEchoes(errors: readonly SchemaError[]): readonly SchemaError[] {
-  const mistyped = new Set(errors.filter(({ keyword }) => keyword === "type").map(({ instancePath }) => instancePath));
+  const mistyped = new Set(
+    errors.filter(({ keyword }) => keyword === "type").map(({ instancePath }) => instancePath),
+  );
   return errors.filter(({ keyword, instancePath }) => keyword === "type" || !mistyped.has(instancePath));
 }
 
 function contextOf(root: Tree, { instancePath }: SchemaError): Context {
   const steps = pointer(instancePath);
-  const tree = steps.reduce((inner, step) => inner.members?.get(step)?.tree ?? inner.elements?.[Number(step)] ?? inner, root);
+  const tree = steps.reduce(
+    (inner, step) => inner.members?.get(step)?.tree ?? inner.elements?.[Number(step)] ?? inner,
+    root,
+  );
   const part = steps.reduce(partAt, schema as SchemaPart);
   const last = steps.at(-1) ?? "";
   const element = /^\d+$/.test(last) ? `Element ${Number(last) + 1} of \`${steps.at(-2)}\`` : `\`${last}\``;
   const key = steps.length === 0 ? "The job" : element;
   const { title, properties } = resolve(part);
-  return { tree, key, owner: title === undefined ? key : `The ${title.toLowerCase()}`, known: Object.keys(properties ?? {}) };
+  return {
+    tree,
+    key,
+    owner: title === undefined ? key : `The ${title.toLowerCase()}`,
+    known: Object.keys(properties ?? {}),
+  };
 }
 
 /** "/tools/0/a~1b" -> ["tools", "0", "a/b"] (RFC 6901). */
@@ -93,13 +103,14 @@ const types: Readonly<Record<string, string>> = {
 };
 
 const atLeast: ToFinding = ({ params }, { tree, key }) =>
-  findings.outOfRange(tree.offset, key, `at least ${params["limit"]}`);
+  findings.outOfRange(tree.offset, key, `at least ${String(params["limit"])}`);
 
 /** What each keyword of the schema finds. */
 const byKeyword: Readonly<Record<string, ToFinding>> = {
   type: ({ params }, { tree, key }) => findings.wrongType(tree.offset, key, types[String(params["type"])]),
   anyOf: (_, { tree, key }) => findings.wrongType(tree.offset, key, "a text or a list"),
-  required: ({ params }, { tree, owner }) => findings.missingKey(tree.offset, String(params["missingProperty"]), owner),
+  required: ({ params }, { tree, owner }) =>
+    findings.missingKey(tree.offset, String(params["missingProperty"]), owner),
   additionalProperties: ({ params }, { tree, owner, known }) => {
     const key = String(params["additionalProperty"]);
     const offset = tree.members?.get(key)?.keyOffset ?? tree.offset;
@@ -112,10 +123,14 @@ const byKeyword: Readonly<Record<string, ToFinding>> = {
   const: (_, { tree }) => findings.otherVersion(tree.offset),
   pattern: (_, { tree, key }) => findings.blankText(tree.offset, key),
   minimum: atLeast,
-  exclusiveMinimum: ({ params }, { tree, key }) => findings.outOfRange(tree.offset, key, `above ${params["limit"]}`),
-  maximum: ({ params }, { tree, key }) => findings.outOfRange(tree.offset, key, `at most ${params["limit"]}`),
-  minItems: ({ params }, { tree, key }) => findings.wrongCount(tree.offset, key, elements("at least", params["limit"])),
-  maxItems: ({ params }, { tree, key }) => findings.wrongCount(tree.offset, key, elements("at most", params["limit"])),
+  exclusiveMinimum: ({ params }, { tree, key }) =>
+    findings.outOfRange(tree.offset, key, `above ${String(params["limit"])}`),
+  maximum: ({ params }, { tree, key }) =>
+    findings.outOfRange(tree.offset, key, `at most ${String(params["limit"])}`),
+  minItems: ({ params }, { tree, key }) =>
+    findings.wrongCount(tree.offset, key, elements("at least", params["limit"])),
+  maxItems: ({ params }, { tree, key }) =>
+    findings.wrongCount(tree.offset, key, elements("at most", params["limit"])),
   uniqueItems: (_, { tree, key }) => findings.repeatedElement(tree.offset, key),
 };
 

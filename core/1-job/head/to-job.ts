@@ -1,7 +1,12 @@
 import type { CoolantMedium, Report } from "#base";
 import { outOfRange } from "../findings.ts";
 import type { Job, Operation, Tool } from "../job.ts";
-import type { Coolant, JobSchema, Operation as OperationSchema, Tool as ToolSchema } from "../job-schema.generated.ts";
+import type {
+  Coolant,
+  JobSchema,
+  Operation as OperationSchema,
+  Tool as ToolSchema,
+} from "../job-schema.generated.ts";
 import type { Scale } from "../scan/number.ts";
 import { scales, toBaseUnits } from "../scan/number.ts";
 import type { Tree } from "./tree.ts";
@@ -58,7 +63,12 @@ export function toJob(tree: Tree, raw: JobSchema, report: Report): Job {
     clearance,
     tools: raw.tools.map((tool, index) => toTool(member(tree, "tools", index) ?? tree, tool, conversion)),
     operations: raw.operations.map((operation, index) =>
-      toOperation(member(tree, "operations", index) ?? tree, operation, { clearance, workOffset }, conversion),
+      toOperation(
+        member(tree, "operations", index) ?? tree,
+        operation,
+        { clearance, workOffset },
+        conversion,
+      ),
     ),
   };
 }
@@ -67,7 +77,9 @@ type Corner = readonly [number, number, number];
 
 function box(tree: Tree, { length, report }: Conversion): { readonly min: Corner; readonly max: Corner } {
   const corner = (key: string): Corner => {
-    const [x, y, z] = (member(tree, key)?.elements ?? []).map((element) => convert(element, `\`${key}\``, length, report));
+    const [x, y, z] = (member(tree, key)?.elements ?? []).map((element) =>
+      convert(element, `\`${key}\``, length, report),
+    );
     return [x, y, z];
   };
   return { min: corner("min"), max: corner("max") };

@@ -76,7 +76,8 @@ function readValue(outline: Outline, role: Role, depth: number): Tree {
     fail(scanner, overLimit(offset, "The nesting of lists and objects", `${deepest} deep`));
   if (scanner.failed) return { value: undefined, offset };
   if (byte === 123) return readObject(outline, role, depth + 1, offset);
-  if (byte === 91) return role === "moves" ? skipMoves(outline, depth, offset) : readList(outline, role, depth + 1, offset);
+  if (byte === 91)
+    return role === "moves" ? skipMoves(outline, depth, offset) : readList(outline, role, depth + 1, offset);
   if (byte === 34) return { value: scanText(scanner), offset };
   if (byte === 45 || (byte >= 48 && byte <= 57)) return readDigits(scanner, offset);
   const literal = scanLiteral(scanner, "A number");

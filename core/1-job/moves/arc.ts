@@ -84,10 +84,13 @@ function hasWords(reader: MoveReader, { name, first, second }: ArcPlane): boolea
   const { words, wordAt, valueAt, source, seen } = reader.move;
   const errors = reader.errors;
   for (const word of [first, second, 3 + first, 3 + second])
-    if ((words & (1 << word)) === 0) reader.report(missingKey(valueAt, arcWords.names[word], `The arc in ${name}`));
+    if ((words & (1 << word)) === 0)
+      reader.report(missingKey(valueAt, arcWords.names[word], `The arc in ${name}`));
   const third = 6 - first - second;
   if ((words & (1 << third)) !== 0)
-    reader.report(strayKey(wordAt[third], arcWords.names[third], `The arc in ${name}`, "a centre is in the plane"));
+    reader.report(
+      strayKey(wordAt[third], arcWords.names[third], `The arc in ${name}`, "a centre is in the plane"),
+    );
   if ((seen & (1 << keyIndex.turn)) === 0) reader.report(missingKey(source, "turn", "The arc"));
   return reader.errors === errors;
 }

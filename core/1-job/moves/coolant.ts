@@ -26,7 +26,10 @@ function readCoolant(reader: MoveReader): boolean {
   if (byte === 91) return readMedia(reader);
   if (byte !== 34) return otherType(scanner, "`coolant`", "a text or a list");
   const index = readWord(scanner, coolantWords, "`coolant`");
-  move.media = { kind: "coolant", media: index < mediumNames.length && index >= 0 ? [mediumNames[index]] : [] };
+  move.media = {
+    kind: "coolant",
+    media: index < mediumNames.length && index >= 0 ? [mediumNames[index]] : [],
+  };
   return index >= 0;
 }
 

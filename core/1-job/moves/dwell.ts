@@ -7,5 +7,6 @@ import { slot } from "./reader.ts";
 export const dwell: KindOfMove = {
   beside: [],
   read: ({ scanner, move }) => readNumber(scanner, scales.second, move.values, slot.dwell, true, "`dwell`"),
-  finish: ({ batch, move }) => pushAside(batch, { kind: "dwell", time: move.values[slot.dwell] }, move.source),
+  finish: ({ batch, move }) =>
+    pushAside(batch, { kind: "dwell", time: move.values[slot.dwell] }, move.source),
 };

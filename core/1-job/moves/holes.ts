@@ -30,7 +30,9 @@ type HoleKey = (typeof holeKeys)[number];
 
 const holeWords = createWords(holeKeys);
 
-const bit = Object.fromEntries(holeKeys.map((key, index) => [key, 1 << index])) as Readonly<Record<HoleKey, number>>;
+const bit = Object.fromEntries(holeKeys.map((key, index) => [key, 1 << index])) as Readonly<
+  Record<HoleKey, number>
+>;
 
 /** What each kind needs, and may have, beside the keys of all. */
 const holeKinds = {
@@ -41,7 +43,10 @@ const holeKinds = {
   tap: { needs: ["lead"], may: [] },
   bore: { needs: [], may: ["feedOut", "dwell"] },
   ream: { needs: [], may: ["feedOut"] },
-} as const satisfies Record<HoleKind, { readonly needs: readonly HoleKey[]; readonly may: readonly HoleKey[] }>;
+} as const satisfies Record<
+  HoleKind,
+  { readonly needs: readonly HoleKey[]; readonly may: readonly HoleKey[] }
+>;
 
 const kindNames = Object.keys(holeKinds) as readonly HoleKind[];
 const kindWords = createWords(kindNames);
@@ -49,9 +54,6 @@ const betweenNames = ["retract", "initial"] as const;
 const betweenWords = createWords(betweenNames);
 
 const neededByAll: readonly HoleKey[] = ["kind", "at", "top", "depth", "retract"];
-
-/** 0.25 mm, in atoms: the back-off unless the job states one. */
-const usualBackOff = 2_500_000;
 
 /** { "holes": { "kind": "peck", "at": [[10, 10]], "top": 0, "depth": -12, "retract": 2, "peck": 3 }, "feed": 200 } */
 export const holes: KindOfMove = { beside: ["feed"], read: readHoles, finish: finishHoles };
@@ -149,9 +151,8 @@ function checkLevels(reader: MoveReader): void {
 function describeHoles(reader: MoveReader): Holes {
   const { words, values, choice, between } = reader.move;
   const cycle = kindNames[choice];
-  const number = (key: "peck" | "dwell" | "lead" | "backOff" | "feedOut", otherwise = 0): number =>
-    (words & bit[key]) === 0 ? otherwise : values[slot[key]];
-  const pecks = cycle === "peck" || cycle === "chip-break";
+  const number = (key: "peck" | "dwell" | "lead" | "backOff" | "feedOut"): number =>
+    (words & bit[key]) === 0 ? 0 : values[slot[key]];
   return {
     kind: "holes",
     cycle,
@@ -159,7 +160,7 @@ function describeHoles(reader: MoveReader): Holes {
     depth: values[slot.depth],
     retract: values[slot.retract],
     peck: number("peck"),
-    backOff: number("backOff", pecks ? usualBackOff : 0),
+    backOff: number("backOff"),
     dwell: number("dwell"),
     lead: number("lead"),
     feedOut: number("feedOut"),
@@ -173,12 +174,17 @@ function checkTap(reader: MoveReader): void {
   const { move, tool, operation, rpm } = reader;
   const lead = move.values[slot.lead];
   if (tool && !turns(tool.kind)) reader.report(findings.tapStandstill(move.source));
-  else if (tool && tool.kind !== "tap") reader.report(findings.tapTool(move.source, tool.kind));
+  else if (tool && tool.kind !== "tap" && !reader.warned) {
+    reader.warned = true;
+    reader.report(findings.tapTool(move.source, tool.kind));
+  }
   const leadAt = move.wordAt[holeKeys.indexOf("lead")];
   if (tool?.lead !== undefined && tool.lead !== lead) reader.report(findings.tapLead(leadAt));
   if (!statesFeed(reader) || rpm === 0) return;
   const feed = move.values[slot.feed];
   const right = operation.feedMode === "per-revolution" ? lead : (rpm * lead) / 1000;
   if (Math.abs(feed - right) > right / 1000)
-    reader.report(findings.tapFeed(move.keyAt[keyIndex.feed], String(Math.round((feed / lead) * 1000) / 1000)));
+    reader.report(
+      findings.tapFeed(move.keyAt[keyIndex.feed], String(Math.round((feed / lead) * 1000) / 1000)),
+    );
 }

@@ -13,7 +13,11 @@ export const line: KindOfMove = {
     const { words, source, valueAt } = reader.move;
     checkMoved(reader);
     // A feed in length units has no meaning for a motion that turns and goes straight at once.
-    if ((words & rotaryAxes) !== 0 && (words & linearAxes) !== 0 && reader.operation.feedMode !== "inverse-time")
+    if (
+      (words & rotaryAxes) !== 0 &&
+      (words & linearAxes) !== 0 &&
+      reader.operation.feedMode !== "inverse-time"
+    )
       reader.report(rotaryTogether(valueAt));
     moveTo(reader, words);
     pushRow(reader, rowKind.line, words, effectiveFeed(reader, "The line"), 0, 0, 0, source);

@@ -31,7 +31,8 @@ function readPath(reader: MoveReader): boolean {
     if (word >= 0) seen |= 1 << word;
   }
   pathWords.names.forEach((name, index) => {
-    if ((seen & (1 << index)) === 0 && !scanner.failed) reader.report(missingKey(move.valueAt, name, "The path"));
+    if ((seen & (1 << index)) === 0 && !scanner.failed)
+      reader.report(missingKey(move.valueAt, name, "The path"));
   });
   return reader.errors === errors;
 }

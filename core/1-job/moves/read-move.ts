@@ -39,7 +39,8 @@ const mostTurns = 32767;
 
 /** Reads the values of keys beside the kind's own. @returns whether there is no fault */
 const besides = {
-  feed: ({ scanner, feedScale, move }) => readNumber(scanner, feedScale, move.values, slot.feed, true, "`feed`"),
+  feed: ({ scanner, feedScale, move }) =>
+    readNumber(scanner, feedScale, move.values, slot.feed, true, "`feed`"),
   turn: ({ scanner, move }) => (move.turn = readWord(scanner, turnWords, "`turn`")) >= 0,
   plane: ({ scanner, move }) => (move.plane = readWord(scanner, planeWords, "`plane`")) >= 0,
   turns: readTurns,
@@ -72,7 +73,9 @@ const besideTable: readonly ((reader: MoveReader) => boolean)[] = moveKeys
   .map((key) => besides[key as BesideKey]);
 
 /** By index of the kind: bits of the keys that the move may have. */
-const allowedKeys = kindTable.map(({ beside }, index) => beside.reduce((mask, key) => mask | (1 << keyIndex[key]), 1 << index));
+const allowedKeys = kindTable.map(({ beside }, index) =>
+  beside.reduce((mask, key) => mask | (1 << keyIndex[key]), 1 << index),
+);
 
 /** Reads a whole move into `reader.move`; its rows are written by `finishMove`, when it is known that there is room. */
 export function readMove(reader: MoveReader): void {
@@ -123,7 +126,14 @@ function checkBeside(reader: MoveReader): void {
   if (strays === 0) return;
   moveKeys.forEach((key, index) => {
     if ((strays & (1 << index)) === 0) return;
-    reader.report(strayKey(move.keyAt[index], key, `A move of kind \`${moveKeys[move.kind]}\``, "it belongs to other kinds"));
+    reader.report(
+      strayKey(
+        move.keyAt[index],
+        key,
+        `A move of kind \`${moveKeys[move.kind]}\``,
+        "it belongs to other kinds",
+      ),
+    );
   });
 }
 

@@ -43,7 +43,9 @@ export type MoveKind = Exclude<MoveKey, BesideKey>;
 export const moveWords: Words = createWords(moveKeys);
 
 /** Index of a key, which is its bit in `Move.seen`, too. */
-export const keyIndex = Object.fromEntries(moveKeys.map((key, index) => [key, index])) as Readonly<Record<MoveKey, number>>;
+export const keyIndex = Object.fromEntries(moveKeys.map((key, index) => [key, index])) as Readonly<
+  Record<MoveKey, number>
+>;
 
 /** Places of numbers in `Move.values`; x to c are in the order of the axis bits. */
 export const slot = {
@@ -140,6 +142,8 @@ export interface MoveReader {
   /** Whether a fault has left the place or the feed open, so that what depends on them is not checked. */
   lost: boolean;
   errors: number;
+  /** Whether the operation's one warning has been given. */
+  warned: boolean;
   /** Whether a move is read whose rows are still to be written. */
   held: boolean;
 }
@@ -183,6 +187,7 @@ export function createReader(
     compensated: false,
     lost: false,
     errors: 0,
+    warned: false,
     held: false,
   };
   return reader;

@@ -41,5 +41,7 @@ export function scanToken(scanner: Scanner): string {
 
 function isTokenByte(byte: number): boolean {
   const letter = byte | 32;
-  return (letter >= 97 && letter <= 122) || (byte >= 48 && byte <= 57) || byte === 43 || byte === 45 || byte === 46;
+  return (
+    (letter >= 97 && letter <= 122) || (byte >= 48 && byte <= 57) || byte === 43 || byte === 45 || byte === 46
+  );
 }

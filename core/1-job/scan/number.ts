@@ -30,7 +30,10 @@ function createScale(perUnit: number, largest: number, unit: string): Scale {
   let power = 0;
   while (perUnit % 10 ** (power + 1) === 0) power++;
   const factor = perUnit / 10 ** power;
-  const multipliers = Float64Array.from({ length: power + 1 }, (_, digits) => factor * 10 ** (power - digits));
+  const multipliers = Float64Array.from(
+    { length: power + 1 },
+    (_, digits) => factor * 10 ** (power - digits),
+  );
   return { factor, power, multipliers, largest, most: `${Math.floor(largest / perUnit)} ${unit}` };
 }
 
@@ -72,26 +75,29 @@ export function readNumber(
   if (byte === 45) byte = bytes[++at];
   const first = at;
   let digits = 0;
-  if (byte === 48) byte = bytes[++at];
-  else
-    while (byte >= 48 && byte <= 57) {
-      digits = (digits * 10 + byte - 48) | 0;
-      byte = bytes[++at];
+  // The digits 0 to 9 are the bytes 48 to 57, and 48 has no bit in common with 0 to 9.
+  let digit = byte ^ 48;
+  if (digit === 0) byte = bytes[++at];
+  else {
+    while (digit < 10) {
+      digits = (digits * 10 + digit) | 0;
+      digit = bytes[++at] ^ 48;
     }
+    byte = digit ^ 48;
+  }
   let count = at - first;
   let fraction = 0;
   if (byte === 46 && count > 0) {
     const point = at;
-    byte = bytes[++at];
-    while (byte >= 48 && byte <= 57) {
-      digits = (digits * 10 + byte - 48) | 0;
-      byte = bytes[++at];
-    }
+    while ((digit = bytes[++at] ^ 48) < 10) digits = (digits * 10 + digit) | 0;
+    byte = digit ^ 48;
     fraction = at - point - 1;
     count += fraction === 0 ? shortDigits : fraction;
   }
-  // An exponent, the end of the window, more digits, or no number at all: the long way looks at all of it.
-  if (count === 0 || count > shortDigits || fraction > scale.power || byte === 0 || (byte | 32) === 101)
+  // An exponent, the end of the window, more digits, or no number at all: the long way looks at all of it. What goes on
+  // like a number (a second point, a digit behind a first 0) lies between + and 9, where only the comma ends one.
+  const goesOn = byte === 0 || (byte | 32) === 101 || (byte >= 43 && byte <= 57 && byte !== 44);
+  if (count === 0 || count > shortDigits || fraction > scale.power || goesOn)
     return readLongNumber(scanner, scale, target, slot, above0, key);
   const size = digits * scale.multipliers[fraction];
   if (size > scale.largest || (above0 && (size === 0 || first !== from)))
@@ -102,9 +108,18 @@ export function readNumber(
   return true;
 }
 
-function refuse(scanner: Scanner, offset: number, at: number, scale: Scale, above0: boolean, key: string): false {
+function refuse(
+  scanner: Scanner,
+  offset: number,
+  at: number,
+  scale: Scale,
+  above0: boolean,
+  key: string,
+): false {
   scanner.at = at;
-  scanner.report(outOfRange(offset, key, above0 ? `above 0 and at most ${scale.most}` : `within ${scale.most} of 0`));
+  scanner.report(
+    outOfRange(offset, key, above0 ? `above 0 and at most ${scale.most}` : `within ${scale.most} of 0`),
+  );
   return false;
 }
 
@@ -174,7 +189,8 @@ function checkNumber(scanner: Scanner, text: string, key: string): string | unde
  * @returns undefined if it is too large
  */
 export function toBaseUnits(text: string, scale: Scale): number | undefined {
-  const [, sign, whole, fraction = "", exponent = "0"] = /^(-?)(\d+)(?:\.(\d+))?(?:[eE]([-+]?\d+))?$/.exec(text) ?? [];
+  const [, sign, whole, fraction = "", exponent = "0"] =
+    /^(-?)(\d+)(?:\.(\d+))?(?:[eE]([-+]?\d+))?$/.exec(text) ?? [];
   const digits = BigInt(whole + fraction) * BigInt(scale.factor);
   if (digits === 0n) return 0;
   const power = scale.power - fraction.length + Number(exponent);

@@ -149,8 +149,7 @@ export function expected(scanner: Scanner, wanted: string): void {
   const byte = peek(scanner);
   const offset = offsetOf(scanner);
   if (byte !== 0) fail(scanner, notJson(offset, wanted, describe(byte)));
-  else if (scanner.bounded && scanner.limit < scanner.source.size)
-    fail(scanner, headTooLarge(offset));
+  else if (scanner.bounded && scanner.limit < scanner.source.size) fail(scanner, headTooLarge(offset));
   else fail(scanner, cutShort(offset, wanted));
 }
 

@@ -140,30 +140,6 @@ export function skipValue(scanner: Scanner, what: string): boolean {
   return scanLiteral(scanner, what) !== undefined;
 }
 
-/**
- * Goes over a value strictly, down to its last number, up to the first fault of form. It is slow; it finds where a
- * bracket is missing after the fast way has found that one is.
- */
-export function walkValue(scanner: Scanner, depth: number): void {
-  const byte = peek(scanner);
-  if (depth >= deepest && (byte === openBracket || byte === openBrace))
-    refuse(scanner, scanner.at, "The nesting of lists and objects", `${deepest} deep`);
-  else if (byte === openBrace)
-    for (let more = openObject(scanner, "The job"); more; more = nextMember(scanner)) {
-      walkKey(scanner);
-      walkValue(scanner, depth + 1);
-    }
-  else if (byte === openBracket)
-    for (let more = openList(scanner, "The list"); more; more = nextElement(scanner)) walkValue(scanner, depth + 1);
-  else skipValue(scanner, "A number");
-}
-
-function walkKey(scanner: Scanner): void {
-  if (peek(scanner) !== quote) expected(scanner, "A name between quotes");
-  else if (scanText(scanner) !== undefined && peek(scanner) !== colon) expected(scanner, "`:`");
-  else scanner.at++;
-}
-
 /** Goes over a number, strictly. */
 function skipNumber(scanner: Scanner, what: string): boolean {
   const from = offsetOf(scanner);

@@ -109,7 +109,8 @@ function findQuote(scanner: Scanner): number {
       length += byte === backslash && at + 1 < scanner.end && bytes[at + 1] >= 32 ? 2 : 1;
       if (byte !== backslash || at + 1 < scanner.end) continue;
       length--;
-      if (!refill(scanner, scanner.at)) return stop(scanner, cutShort(scanner.start + scanner.end, "the end of a text"));
+      if (!refill(scanner, scanner.at))
+        return stop(scanner, cutShort(scanner.start + scanner.end, "the end of a text"));
     } else if (at < scanner.end) {
       return stop(scanner, notJson(scanner.start + at, "An escape such as \\n", "a control character"));
     } else if (!refill(scanner, scanner.at)) {

@@ -26,19 +26,32 @@ const firstMultiplier = 0x9e3779b1;
 export function createWords(names: readonly string[]): Words {
   const bytes = names.map((name) => Uint8Array.from(name, (letter) => letter.charCodeAt(0)));
   for (let multiplier = firstMultiplier; multiplier < firstMultiplier + 100_000; multiplier += 2) {
-    const slots = spread(bytes, (word) => hash(word[0], word[1] ?? quote, word[word.length - 1], word.length, multiplier));
+    const slots = spread(bytes, (word) =>
+      hash(word[0], word[1] ?? quote, word[word.length - 1], word.length, multiplier),
+    );
     const four = bytes.map((word) => (word.length === 4 ? fourBytes(word, 0) : 0));
     const fours = spread(bytes, (_, index) => (four[index] === 0 ? -1 : hashFour(four[index], multiplier)));
     if (!slots || !fours) continue;
     const ones = new Int8Array(256).fill(-1);
     bytes.forEach((word, index) => word.length === 1 && (ones[word[0]] = index));
-    return { names, bytes, multiplier, slots, ones, fours, fourBytes: Int32Array.from(fours, (index) => four[index] ?? 0) };
+    return {
+      names,
+      bytes,
+      multiplier,
+      slots,
+      ones,
+      fours,
+      fourBytes: Int32Array.from(fours, (index) => four[index] ?? 0),
+    };
   }
   throw new Error(`no multiplier tells these words apart: ${names.join(", ")}`);
 }
 
 /** Slot -> index of the word with this slot; undefined if two words share one. Slot -1 is left out. */
-function spread(bytes: readonly Uint8Array[], slotOf: (word: Uint8Array, index: number) => number): Int8Array | undefined {
+function spread(
+  bytes: readonly Uint8Array[],
+  slotOf: (word: Uint8Array, index: number) => number,
+): Int8Array | undefined {
   const slots = new Int8Array(1 << slotBits).fill(-1);
   const clash = bytes.some((word, index) => {
     const slot = slotOf(word, index);

@@ -5,8 +5,7 @@ import { add, cases, get, numberOf, send, str } from "../builders.ts";
 import type { Case, Statement } from "../builders.ts";
 import type { Context } from "../context.ts";
 import { faultOn } from "../fault.ts";
-import { blockOf, codeWord, inOrder, settled, tracing, writing } from "../words.ts";
-import type { Word } from "../words.ts";
+import { blockOf, codeWord, settled, writing } from "../words.ts";
 import { idiomCase } from "../write-idiom.ts";
 import { forgetPlaces } from "../write-state.ts";
 
@@ -46,20 +45,16 @@ function opaqueCodes(context: Context): Statement {
   );
   const branches = codes.map((code) => ({
     of: str(`${code.letter}${code.value / 10}`),
-    statements: blockOf(context, inOrder(context, opaqueWords(context, code))),
+    statements: blockOf(context, opaqueWords(context, code)),
   }));
   const name = add(send(get("step", "code"), "charAt", 0), numberOf(send(get("step", "code"), "slice", 1)));
   return cases(name, branches, [faultOn("codes")]);
 }
 
-/** The code and the fixed words beside it. */
-function opaqueWords(context: Context, { letter, value, words, key }: ExtraCode): Word[] {
-  const fixed = Object.entries(words).map(([address, number]): Word => {
-    const text = address + String(number) + context.format.separator;
-    return {
-      address,
-      statements: typeof number === "number" ? [...tracing(context, key), writing(text)] : [faultOn(key)],
-    };
-  });
-  return [codeWord(context, key, { letter, value }), ...fixed];
+/** The code and the fixed words beside it, in the order in which the dialect declares them. */
+function opaqueWords(context: Context, { letter, value, words, key }: ExtraCode): Statement[] {
+  const fixed = Object.entries(words).map(([address, number]) =>
+    typeof number === "number" ? writing(address + String(number) + context.format.separator) : faultOn(key),
+  );
+  return [...codeWord(context, key, { letter, value }).statements, ...fixed];
 }

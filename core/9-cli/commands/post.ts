@@ -34,6 +34,8 @@ export function postCommand(end: (code: number) => void): CommandModule<object, 
           demandOption: true,
           describe: "a job, .json; - is standard input",
         })
+        // Otherwise "-" would be taken for an option without a name.
+        .nargs("input", 1)
         .options(dialectOptions)
         .options(outputOption)
         .options(programOptions)

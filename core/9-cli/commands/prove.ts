@@ -26,6 +26,8 @@ export function proveCommand(end: (code: number) => void): CommandModule<object,
           demandOption: true,
           describe: "a program; - is standard input",
         })
+        // Otherwise "-" would be taken for an option without a name.
+        .nargs("program", 1)
         .options(dialectOptions)
         .options(againstOption)
         .options(programOptions)

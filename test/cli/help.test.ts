@@ -1,0 +1,40 @@
+import { expect, test } from "vitest";
+import { run, temporaryFolder } from "./command.ts";
+
+const folder = temporaryFolder();
+
+const pages = [
+  [],
+  ["post"],
+  ["prove"],
+  ["dialect"],
+  ["dialect", "list"],
+  ["dialect", "show"],
+  ["dialect", "check"],
+] as const;
+
+test.each(pages.map((words) => [words.join(" ") || "tapewright", words] as const))(
+  "the help of %s has examples and fits 80 columns",
+  (_name, words) => {
+    const { status, stdout, stderr } = run([...words, "--help"], { cwd: folder });
+    expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
+    expect(stdout).toContain(`Examples:\n  tapewright ${words.join(" ")}`.trimEnd());
+    expect(stdout).toMatch(/Exit code 0: no error/);
+    for (const line of stdout.split("\n")) expect([...line].length).toBeLessThanOrEqual(80);
+  },
+);
+
+test("every option of the contract stands on the page of its command", () => {
+  const shared = ["--dialect", "--report", "--quiet", "--no-color", "--no-cache"];
+  const program = ["--only", "--from", "--spindle-holds", "--setup"];
+  const { stdout: post } = run(["post", "--help"], { cwd: folder });
+  const { stdout: prove } = run(["prove", "--help"], { cwd: folder });
+  for (const option of [...shared, ...program, "--output"]) expect(post).toContain(option);
+  for (const option of [...shared, ...program, "--against"]) expect(prove).toContain(option);
+});
+
+test("--version prints the version alone", () => {
+  const { status, stdout } = run(["--version"], { cwd: folder });
+  expect(status).toBe(0);
+  expect(stdout).toMatch(/^\d+\.\d+\.\d+\n$/);
+});

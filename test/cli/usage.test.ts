@@ -1,0 +1,43 @@
+import { expect, test } from "vitest";
+import type { JsonReport } from "./command.ts";
+import { run, temporaryFolder } from "./command.ts";
+
+const folder = temporaryFolder();
+
+const mistakes: readonly (readonly [words: string, says: string])[] = [
+  ["", "Say what to do: post, prove or dialect."],
+  ["pots plate.json", "There is no command `pots`. Did you mean `post`?"],
+  ["dialect lst", "There is no command `lst`. Did you mean `list`?"],
+  ["dialect", "Say what to do with dialects: list, show or check."],
+  ["post plate.json --dialct x", "There is no option --dialct. Did you mean `--dialect`?"],
+  ["post plate.json -d x --otuput=y", "There is no option --otuput. Did you mean `--output`?"],
+  ["post plate.json -d x -z", "There is no option -z."],
+  ["post plate.json", "--dialect must be given."],
+  ["post -d x", "The name of the file is missing."],
+  ["post plate.json -d", "--dialect needs a value."],
+  ["post plate.json -d x -d y", "--dialect is given twice."],
+  ["post plate.json other.json -d x", "`other.json` is one word too many."],
+  ["post plate.json -d x --report xml", "--report can be text, json, and not xml."],
+  [
+    "post plate.json -d x --spindle-holds three",
+    "--spindle-holds is the number of a tool, or none, and not three.",
+  ],
+  ["post plate.json -d x --spindle-holds 0", "--spindle-holds is the number of a tool, or none, and not 0."],
+  ["post plate.json -d x --only op10,,op20", "--only lists the ids of operations with commas between"],
+];
+
+test.each(mistakes)("`%s` is a mistake with a way out", (line, says) => {
+  const words = line.split(" ").filter((word) => word !== "");
+  const { status, stdout, stderr } = run(words, { cwd: folder });
+  expect({ status, stdout }).toEqual({ status: 2, stdout: "" });
+  expect(stderr).toMatch(/^error +job\/usage\n/);
+  expect(stderr.replace(/\n +/g, " ")).toContain(says);
+  expect(stderr).toMatch(/fix +`tapewright (\w+ )*--help`/);
+});
+
+test("a mistake is a JSON report where JSON is asked for", () => {
+  const { status, stdout } = run(["post", "--report", "json"], { cwd: folder });
+  const report = JSON.parse(stdout) as JsonReport;
+  expect(status).toBe(2);
+  expect(report).toMatchObject({ verdict: "refused", findings: [{ rule: "job/usage", severity: "error" }] });
+});

@@ -1,0 +1,81 @@
+import { jobOf } from "../jobs.ts";
+import type { FindingCase } from "./builders.ts";
+import { tool, operation, head, tapJob } from "./builders.ts";
+
+/** What the head means. */
+export const casesOfHead: readonly FindingCase[] = [
+  {
+    rule: "job/box",
+    what: "stock inside out",
+    job: head(`"stock":{"min":¦[0,0,0],"max":[1,1,0]},`),
+    says: "in z",
+  },
+  {
+    rule: "job/box",
+    what: "a fixture inside out",
+    job: head(`"fixtures":[{"name":"stop","min":¦[5,0,0],"max":[1,1,1]}],`),
+    says: "`stop`",
+  },
+  { rule: "job/tool", what: "speeds inside out", job: tool(`"kind":"drill","minRpm":¦2000,"maxRpm":1000`) },
+  {
+    rule: "job/tool-undefined",
+    what: "a tool that is not there",
+    job: jobOf(`{"rapid":{"x":0,"y":0}}`).replace(`"tool":1`, `"tool":¦7`),
+  },
+  {
+    rule: "job/unique",
+    what: "two tools of one number",
+    job: tool(`"kind":"drill"},{"number":¦1,"kind":"drill","diameter":2`),
+  },
+  {
+    rule: "job/unique",
+    what: "two operations of one id",
+    job: jobOf(
+      `{"rapid":{"x":0,"y":0}}]},{"id":¦"op10","tool":1,"spindle":{"rpm":1,"direction":"cw"},"moves":[{"rapid":{"x":0,"y":0}}`,
+    ),
+  },
+  { rule: "job/spindle", what: "a drill without a spindle", job: operation("drill", "") },
+  {
+    rule: "job/spindle",
+    what: "a pen with a spindle",
+    job: operation("pen", `"spindle":¦{"rpm":9,"direction":"cw"},`).replace("¦{", "{"),
+  },
+  {
+    rule: "job/spindle",
+    what: "a probe with a spindle",
+    job: operation("probe", `"spindle":¦{"rpm":9,"direction":"cw"},`).replace("¦{", "{"),
+  },
+  {
+    rule: "job/spindle",
+    what: "a knife with a spindle",
+    job: operation("drag-knife", `"spindle":¦{"rpm":9,"direction":"cw"},`).replace("¦{", "{"),
+  },
+  { rule: "job/spindle", what: "a speed for a pen", job: tapJob("", "pen", "", `¦{"spindle":{"rpm":9}}`) },
+  {
+    rule: "job/feed",
+    what: "a pen that feeds per revolution",
+    job: operation("pen", `"feedMode":¦"per-revolution",`).replace("¦{", "{"),
+  },
+  {
+    rule: "limit/tool",
+    what: "a left-hand tool turned cw",
+    job: tool(`"kind":"drill","hand":"left"`).replace(`"direction":`, `"direction":¦`),
+    fix: "ccw",
+  },
+  {
+    rule: "limit/tool",
+    what: "a right-hand tool turned ccw",
+    job: tool(`"kind":"drill","hand":"right"`).replace(`"direction":"cw"`, `"direction":¦"ccw"`),
+    fix: "Turn it cw",
+  },
+  {
+    rule: "offset/shared",
+    what: "one length offset for two tools",
+    job: tool(`"kind":"drill"},{"number":2,"kind":"drill","diameter":2,"lengthOffset":¦1`),
+  },
+  {
+    rule: "offset/shared",
+    what: "a length offset that is another's number",
+    job: tool(`"kind":"drill","lengthOffset":2},¦{"number":2,"kind":"drill","diameter":2`),
+  },
+];

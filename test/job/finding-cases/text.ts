@@ -1,0 +1,58 @@
+import { jobOf, jobWith } from "../jobs.ts";
+import type { FindingCase } from "./builders.ts";
+
+/** The text itself. */
+export const casesOfText: readonly FindingCase[] = [
+  { rule: "job/json", what: "an empty file", job: "¦" },
+  { rule: "job/json", what: "white space alone", job: "¦ \n\t ", says: "empty" },
+  { rule: "job/json", what: "binary data", job: "¦\u0003\u0001\u0002", says: "binary" },
+  { rule: "job/type", what: "a list", job: "¦[1]" },
+  { rule: "job/json", what: "a job cut short in a key", job: `{"job":"1","un¦`, says: "cut short" },
+  { rule: "job/json", what: "a job cut short behind a value", job: `{"job":"1"¦` },
+  { rule: "job/json", what: "a job cut short in moves", job: jobWith(`{"line":{"x":1`).slice(0, -4) + "¦" },
+  { rule: "job/json", what: "a comma too many in an object", job: `{"job":"1",¦}` },
+  { rule: "job/json", what: "a comma too many in moves", job: jobOf(`{"rapid":{"x":0,"y":0}},¦`) },
+  {
+    rule: "job/json",
+    what: "a comma left out in a move",
+    job: jobWith(`{"line":{"x":1¦"y":2},"feed":9}`),
+    says: '`"`',
+  },
+  { rule: "job/json", what: "brackets that do not match", job: jobWith(`{"line":{"x":1¦]},"feed":9}`) },
+  { rule: "job/json", what: "a number with a leading zero", job: jobWith(`{"line":{"x":¦01},"feed":9}`) },
+  { rule: "job/json", what: "a number that ends in a point", job: jobWith(`{"line":{"x":¦1.},"feed":9}`) },
+  {
+    rule: "job/json",
+    what: "a number that begins with a point",
+    job: jobWith(`{"line":{"x":¦.5},"feed":9}`),
+  },
+  { rule: "job/json", what: "a number that begins with a plus", job: jobWith(`{"line":{"x":¦+5},"feed":9}`) },
+  { rule: "job/json", what: "a minus alone", job: jobWith(`{"line":{"x":¦-},"feed":9}`) },
+  { rule: "job/json", what: "an exponent without digits", job: jobWith(`{"line":{"x":¦1e},"feed":9}`) },
+  { rule: "job/json", what: "a number with two points", job: jobWith(`{"line":{"x":¦1.2.3},"feed":9}`) },
+  { rule: "job/json", what: "a sum", job: jobWith(`{"line":{"x":¦1+2},"feed":9}`) },
+  { rule: "job/json", what: "a key without quotes", job: jobWith(`{¦line:{"x":1}}`) },
+  { rule: "job/json", what: "a comment", job: `{"job":"1",¦// version\n"units":"mm"}` },
+  { rule: "job/json", what: "an unknown literal", job: jobWith(`{"pause":"p","optional":¦yes}`) },
+  { rule: "job/json", what: "a control character in a text", job: jobWith(`{"note":"a¦\nb"}`) },
+  { rule: "job/json", what: "an escape that JSON does not have", job: jobWith(`{"note":"a¦\\x"}`) },
+  { rule: "job/json", what: "half an escape", job: jobWith(`{"note":"a¦\\u12g4"}`) },
+  { rule: "job/json", what: "something behind the job", job: `${jobWith('{"note":""}')} ¦x` },
+  { rule: "job/json", what: "moves closed by a brace", job: `{"operations":[{"moves":[1¦}]}]}` },
+  { rule: "job/json", what: "a NUL", job: `{"job":¦\0"1"}` },
+  { rule: "job/encoding", what: "a byte order mark", job: "¦\ufeff{}", fix: "without a byte order mark" },
+  { rule: "job/encoding", what: "half a surrogate pair", job: jobWith(`{"note":"¦\\ud800"}`) },
+  { rule: "job/limit", what: "a text over 64 kB", job: `{"job":¦"${"x".repeat(65_600)}"}` },
+  {
+    rule: "job/limit",
+    what: "a text over 64 kB in moves",
+    job: jobWith(`{"note":¦"${"x".repeat(65_600)}"}`),
+  },
+  { rule: "job/limit", what: "lists 17 deep", job: `{"job":${"[".repeat(15)}¦[` },
+  { rule: "job/limit", what: "lists 17 deep in moves", job: jobOf("[".repeat(12) + "¦[") },
+  {
+    rule: "job/limit",
+    what: "a number of 2000 digits",
+    job: jobWith(`{"line":{"x":¦${"1".repeat(2000)}},"feed":9}`),
+  },
+];

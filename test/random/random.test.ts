@@ -1,0 +1,41 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { postText } from "../../core/index.ts";
+import { errorRules, ready } from "../support/ready.ts";
+import type { KnownDialect } from "./predicate.ts";
+import { predictedRefusals } from "./predicate.ts";
+import { randomJob } from "./random-job.ts";
+
+/*
+ * Random jobs under both dialects: what the predicate says cannot be said is refused by the predicted rule, all else is
+ * proved, and there is never a fault. TAPEWRIGHT_RANDOM_JOBS sets the number (2,000 a dialect unless set).
+ */
+const runs = Number(process.env["TAPEWRIGHT_RANDOM_JOBS"] ?? 2000);
+
+describe.each(["rs274ngc", "explicit-words"] as const)("random jobs under %s", (name: KnownDialect) => {
+  it(`are proved or refused as predicted, ${String(runs)} of them`, async () => {
+    const made = await ready(name);
+    const counts = { proved: 0, refused: 0 };
+    fc.assert(
+      fc.property(randomJob, (job) => {
+        const predicted = predictedRefusals(job, name);
+        const { outcome } = postText({ job: JSON.stringify(job) }, made);
+        const rules = errorRules(outcome.findings);
+        if (predicted.size === 0) {
+          expect({ verdict: outcome.verdict, rules, first: outcome.findings.find((one) => one.severity === "error")?.message }).toEqual({ verdict: "proved", rules: [], first: undefined });
+          counts.proved++;
+        } else {
+          expect(outcome.verdict).toBe("refused");
+          // Errors of lowering hide those of sequencing: at least one of the predicted rules, and no other.
+          expect(rules.length).toBeGreaterThan(0);
+          for (const rule of rules) expect([...predicted]).toContain(rule);
+          counts.refused++;
+        }
+      }),
+      { numRuns: runs, seed: 2026, endOnFailure: false },
+    );
+    expect(counts.proved).toBeGreaterThan(runs / 5);
+    expect(counts.refused).toBeGreaterThan(runs / 40);
+    console.info(`${name}: ${String(counts.proved)} proved, ${String(counts.refused)} refused as predicted`);
+  });
+});

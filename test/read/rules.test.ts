@@ -1,0 +1,278 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+import { format } from "./formats.ts";
+import type { Reading } from "./support.ts";
+import { formatWith, readBlocks, readText } from "./support.ts";
+
+/** A rule, the smallest blocks that break it, and how the dialect must be for that. */
+interface Case {
+  readonly rule: string;
+  readonly blocks: string;
+  readonly reading?: Reading;
+  /** Text of the block on which the finding stands; the first block unless given. */
+  readonly on?: string;
+}
+
+const modal = (change: Partial<typeof format.modal>): Reading => ({
+  format: formatWith({ modal: { ...format.modal, ...change } }),
+});
+
+const formCases: readonly Case[] = [
+  { rule: "block/motion-word", blocks: "G0 X1\nX2", on: "X2", reading: modal({ motion: "each-block" }) },
+  { rule: "block/motion-word", blocks: "G0 X1\nT1 M6\nX2", on: "X2" },
+  { rule: "block/motion-word", blocks: "G0 X1\nM0\nX2", on: "X2" },
+  {
+    rule: "block/motion-word",
+    blocks: "G0 X1 Y1\nG99 G81 Z-1 R1 F9\nX2",
+    on: "X2",
+    reading: modal({ motion: "each-block" }),
+  },
+  { rule: "block/word-order", blocks: "X1 G0", on: "G0" },
+  { rule: "block/word-order", blocks: "G0 N5 X1", on: "N5" },
+  { rule: "block/word-order", blocks: "M6 T1", on: "T1" },
+  {
+    rule: "block/word-order",
+    blocks: "T1 M6",
+    on: "M6",
+    reading: { format: formatWith({ tools: { blocks: "together", order: "change-first" } }) },
+  },
+  { rule: "block/feed-word", blocks: "G1 X1 F10\nX2", on: "X2", reading: modal({ feed: "each-block" }) },
+  {
+    rule: "block/feed-word",
+    blocks: "G1 X1 F10\nG0 X2\nG1 X3",
+    on: "G1 X3",
+    reading: modal({ feed: "after-rapid" }),
+  },
+  { rule: "block/feed-word", blocks: "G1 X1 F10\nM0\nG1 X3", on: "G1 X3" },
+  { rule: "block/axis-words", blocks: "G0 X1 Y1\nX2", on: "X2", reading: modal({ axes: "all" }) },
+  {
+    rule: "block/arc-words",
+    blocks: "G0 X0 Y0\nG2 X2 I1 F9",
+    on: "G2 X2",
+    reading: modal({ arcEnd: "both" }),
+  },
+  {
+    rule: "block/arc-words",
+    blocks: "G0 X0 Y0\nG2 X2 I1 F9",
+    on: "G2 X2",
+    reading: modal({ arcCentre: "both" }),
+  },
+  {
+    rule: "block/cycle-words",
+    blocks: "G0 X0 Y0\nG99 G81 Z-1 R1 F9\nX2",
+    on: "X2",
+    reading: { format: formatWith({ cycles: format.cycles && { ...format.cycles, repeat: "all" } }) },
+  },
+  {
+    rule: "block/length",
+    blocks: "G0 X1 (THIS IS LONG)",
+    reading: { format: formatWith({ longest: 12, comments: { style: "parentheses", longest: 80 } }) },
+    on: "G0 X1",
+  },
+  {
+    rule: "block/length",
+    blocks: "(THIS IS LONG)",
+    reading: { format: formatWith({ comments: { style: "parentheses", longest: 5 } }) },
+  },
+  { rule: "block/separator", blocks: "G0X1", on: "X1" },
+  { rule: "block/separator", blocks: "G0 X 1", on: " 1" },
+  {
+    rule: "block/characters",
+    blocks: "G0 x1",
+    on: "x1",
+    reading: { format: formatWith({ characters: "upper" }) },
+  },
+  {
+    rule: "block/characters",
+    blocks: "(Left)",
+    on: "eft)",
+    reading: { format: formatWith({ characters: "upper" }) },
+  },
+  {
+    rule: "block/g-words",
+    blocks: "G55 G0 X1",
+    on: "G0",
+    reading: { format: formatWith({ gWords: "one" }) },
+  },
+  {
+    rule: "block/g-words",
+    blocks: "G55 G61",
+    on: "G61",
+    reading: { format: formatWith({ modes: "apart" }) },
+  },
+  {
+    rule: "block/g-words",
+    blocks: "G55 G0 X1",
+    on: "G0",
+    reading: { format: formatWith({ modes: "apart" }) },
+  },
+  { rule: "block/m-words", blocks: "M5 M9", on: "M9", reading: { format: formatWith({ mWords: 1 }) } },
+  { rule: "block/own-block", blocks: "G0 X1 M5", on: "M5" },
+  { rule: "block/own-block", blocks: "G0 X1 S9 M3", on: "M3" },
+  { rule: "block/own-block", blocks: "G0 X1 M8", on: "M8" },
+  { rule: "block/own-block", blocks: "G0 X1 T1 M6", on: "M6" },
+  { rule: "block/own-block", blocks: "G0 X1 M0", on: "M0" },
+  { rule: "block/spindle-order", blocks: "M3 S10", on: "M3" },
+  { rule: "block/spindle-order", blocks: "M3\nS10", on: "S10" },
+  {
+    rule: "block/spindle-order",
+    blocks: "S10 M3",
+    on: "M3",
+    reading: { format: formatWith({ spindle: { order: "start-first", blocks: "together" } }) },
+  },
+  {
+    rule: "block/spindle-order",
+    blocks: "S10\nM3",
+    on: "M3",
+    reading: { format: formatWith({ spindle: { order: "start-first", blocks: "apart" } }) },
+  },
+];
+
+const meaningCases: readonly Case[] = [
+  { rule: "read/unknown-code", blocks: "G12 X1", on: "G12" },
+  { rule: "read/unknown-code", blocks: "M77 P1", on: "M77" },
+  { rule: "read/unknown-word", blocks: "G0 X1 U2", on: "U2" },
+  { rule: "read/unknown-word", blocks: "G0 X1 @", on: "@" },
+  { rule: "read/unknown-word", blocks: "G0 X1 DIAMETER", on: "DIAMETER" },
+  { rule: "read/number", blocks: "G0 X", on: "X" },
+  { rule: "read/decimal", blocks: "G0 X10", on: "X10", reading: { format: pointed("always") } },
+  { rule: "read/decimal", blocks: "G0 X1.5", on: "X1.5", reading: { format: pointed("never") } },
+  { rule: "read/finer-than-grid", blocks: "G0 X1.00005", on: "X1" },
+  { rule: "read/repeated-word", blocks: "G0 X1 X2", on: "X2" },
+  { rule: "read/modal-conflict", blocks: "G0 G1 X1 F9", on: "G1" },
+  { rule: "read/modal-conflict", blocks: "G4 P1 M94 R1 Q1", on: "M94" },
+  { rule: "read/variable", blocks: "G0 X#1", on: "X#1" },
+  { rule: "read/variable", blocks: "G0 X[1+2]", on: "X[1+2]" },
+  { rule: "read/variable", blocks: "#1=5", on: "#1" },
+  { rule: "read/variable", blocks: "#1=[G1 X5] (c)", on: "#1" },
+  { rule: "read/variable", blocks: "G1 F#<feed>", on: "F#" },
+  { rule: "read/subprogram", blocks: "M98 P100 L2", on: "M98" },
+  { rule: "read/subprogram", blocks: "M99" },
+  { rule: "read/subprogram", blocks: "G65 P9010 X1 Y2", on: "G65" },
+  { rule: "read/subprogram", blocks: "CALL 100" },
+  { rule: "read/subprogram", blocks: "O100", on: "O100" },
+  { rule: "read/subprogram", blocks: "O<PROBE> CALL" },
+  { rule: "read/branch", blocks: "IF [#1 EQ 2] GOTO 20" },
+  { rule: "read/branch", blocks: "GOTO 20" },
+  { rule: "read/branch", blocks: "WHILE [#1 LT 5] DO1" },
+  { rule: "read/comment", blocks: "(LEFT" },
+  { rule: "read/unused-word", blocks: "G0 X1 P5", on: "P5" },
+  { rule: "read/unused-word", blocks: "H1", on: "H1" },
+  { rule: "read/unused-word", blocks: "M20 P1 Q2", on: "Q2" },
+  { rule: "read/word-missing", blocks: "G43", on: "G43" },
+  { rule: "read/word-missing", blocks: "G4", on: "G4" },
+  { rule: "read/word-missing", blocks: "M94 P4 R1", on: "M94" },
+  { rule: "read/word-missing", blocks: "M20", on: "M20" },
+  { rule: "read/arc", blocks: "G0 X0 Y0\nG2 X1 F9", on: "X1" },
+  { rule: "read/cycle", blocks: "G0 X0 Y0\nG99 G81 X1 Z2 R1 F9", on: "Z2" },
+  { rule: "read/position", blocks: "G91 G0 X1", on: "X1" },
+  { rule: "read/encoding", blocks: "G0 X1 \u00fc", on: "\u00fc" },
+  { rule: "read/encoding", blocks: "G0 \u0000X1", on: "\u0000" },
+  { rule: "read/encoding", blocks: "(A\u0007)", on: "\u0007" },
+  { rule: "read/block-delete", blocks: "/G0 X1" },
+  { rule: "read/after-end", blocks: "M2\nG0 X1", on: "G0 X1" },
+];
+
+function pointed(point: "always" | "never"): typeof format {
+  const style = { ...format.numbers.length.mm, point };
+  return formatWith({ numbers: { ...format.numbers, length: { mm: style, inch: style } } });
+}
+
+describe("each rule by the smallest blocks that break it", () => {
+  test.each(
+    [...formCases, ...meaningCases].map((one): [string, string, Case] => [one.rule, one.blocks, one]),
+  )("%s: %j", (rule, blocks, { reading, on }) => {
+    const { findings } = readBlocks(blocks, reading);
+    const found = findings.filter((finding) => finding.rule === rule);
+    expect(found.length).toBeGreaterThan(0);
+    const text = textOf(blocks);
+    const bytes = new TextEncoder().encode(
+      text.slice(0, text.indexOf(blocks) + blocks.lastIndexOf(on ?? blocks)),
+    );
+    const here = found.find(({ place }) => place?.offset === bytes.length);
+    expect(here?.place?.source).toBe("program");
+    expect(here?.fix).toMatch(/\.$|[;*]$/);
+    expect(here?.message).toMatch(/\.$/);
+    if (rule.startsWith("block/")) expect(here?.key).toBeDefined();
+  });
+
+  test.each(formCases.map((one): [string, string, Case] => [one.rule, one.blocks, one]))(
+    "%s: the meaning of %j stays clear",
+    (rule, blocks, { reading }) => {
+      const { rules } = readBlocks(blocks, reading);
+      expect(new Set(rules)).toEqual(new Set([rule]));
+    },
+  );
+});
+
+function textOf(blocks: string): string {
+  return `G21 G17 G90 G94 G91.1 G98\n${blocks}\nM2\n`;
+}
+
+describe("the catalogue", () => {
+  const folder = join(import.meta.dirname, "../../core/6-read");
+  const rulesIn = (file: string, prefix: string): string[] => {
+    const source = readFileSync(join(folder, file), "utf8");
+    return [...source.matchAll(/(?:form|unclear)\(\s*"([a-z-]+)"/g)].map(([, name]) => prefix + name);
+  };
+  const catalogue = new Set([
+    ...rulesIn("findings-form.ts", "block/"),
+    ...rulesIn("findings-meaning.ts", "read/"),
+  ]);
+
+  /** Rules about the whole program, which framing.test.ts and modes.test.ts have cases for. */
+  const elsewhere = ["block/framing", "block/number", "read/mode-unknown", "read/no-end"];
+
+  test("each rule has a case", () => {
+    const cased = new Set([...formCases, ...meaningCases].map(({ rule }) => rule));
+    expect([...cased, ...elsewhere].sort()).toEqual([...catalogue].sort());
+  });
+});
+
+describe("words of unknown value", () => {
+  test("the axis is lost, and told once", () => {
+    const { lines, rules } = readBlocks("G0 X1 Y1\nG1 X#1 Y2 F100\nG1 Y3");
+    expect(rules).toEqual(["read/variable"]);
+    expect(lines).toEqual(["rapid x1 y1", "line y3 f100"]);
+  });
+
+  test("modes of the block still hold", () => {
+    expect(readBlocks("G55 G1 X#1 F100").lines).toEqual(["work-offset number=2"]);
+  });
+
+  test("a block with an unknown G code moves nothing", () => {
+    expect(readBlocks("G0 X1 Y1\nG12 X5\nY2")).toMatchObject({ lines: ["rapid x1 y1", "rapid x1 y2"] });
+  });
+
+  test("words beside an unknown M code are not told as unused", () => {
+    expect(readBlocks("P1 Q2 M77").rules).toEqual(["read/unknown-code"]);
+  });
+});
+
+test("a flood of one rule is told a hundred times, and then by number", () => {
+  const { findings } = readBlocks(Array.from({ length: 5000 }, () => "X1 G0").join("\n"));
+  expect(findings).toHaveLength(101);
+  expect(findings.at(-1)?.message).toContain("4900 more");
+});
+
+test("extra codes that share a code differ by fixed words", () => {
+  expect(readBlocks("M20 P7\nM20 P3\nM21 P3\nM93").lines).toEqual([
+    "auxiliary action=release code=",
+    "output number=3 on=true",
+    "output number=3 on=false",
+    "auxiliary action=opaque code=M93",
+  ]);
+});
+
+test("an extra code whose fixed word has another value", () => {
+  const only = format.extraCodes.filter(({ key }) => key === "idioms.release");
+  const reading = { format: formatWith({ extraCodes: only }) };
+  expect(readBlocks("M20 P7", reading).rules).toEqual([]);
+  expect(readBlocks("M20 P3", reading)).toMatchObject({ lines: [], rules: ["read/unused-word"] });
+  expect(readBlocks("M20", reading)).toMatchObject({ lines: [], rules: ["read/word-missing"] });
+});
+
+test("words of an idiom stand as the dialect file has them, whatever the order of blocks", () => {
+  expect(readText(`${textOf("M94 P4 R1 Q10")}`).rules).toEqual([]);
+});
