@@ -57,6 +57,8 @@ export interface CycleDefinition {
   readonly level: number;
   /** Whether `level` is the initial level (G98) or the retract level (G99). */
   readonly between: "initial" | "retract";
+  /** Whether the definition says so by a word of its own, and does not rely on the one before. */
+  readonly levelStated: boolean;
   /** Depth of one peck counted from `retract`, atoms; 0 where the cycle has none. */
   readonly peck: number;
   /** Dwell at depth, microseconds; 0 where the cycle has none. */

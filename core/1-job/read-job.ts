@@ -7,7 +7,6 @@ import type { Tree } from "./head/tree.ts";
 import { readTree } from "./head/tree.ts";
 import type { Job } from "./job.ts";
 import type { JobSchema } from "./job-schema.generated.ts";
-import { readingSizes } from "./moves/reader.ts";
 import { readMoves } from "./read-moves.ts";
 import type { Scanner } from "./scan/scanner.ts";
 import { createScanner, ensure, fail, largestHead, offsetOf, peek, windowBytes } from "./scan/scanner.ts";
@@ -35,7 +34,7 @@ export function readJob(source: ByteSource, report: Report, window: number = win
   checkHead(job, tree, counted);
   if (errors === 0) return job;
   // Nobody will read the moves of a job that is refused, so their findings are gathered here.
-  const sizes = { ...readingSizes, windowBytes: window };
+  const sizes = { windowBytes: window, rows: 64 };
   for (const operation of job.operations) for (const _ of readMoves(source, job, operation, report, sizes));
   return undefined;
 }
@@ -59,11 +58,12 @@ function readForm(source: ByteSource, report: Report, window: number): Tree | un
  */
 function firstFault(source: ByteSource, window: number, fault: Finding): Finding {
   if (fault.rule !== "job/json") return fault;
-  const findings: Finding[] = [];
+  const last: { finding?: Finding } = {};
   const part = { from: 0, to: fault.place?.offset ?? 0 };
-  const scanner = createScanner(source, (finding) => findings.push(finding), part, window);
+  const scanner = createScanner(source, (finding) => (last.finding = finding), part, window);
   walkValue(scanner, 0);
-  const first = findings.pop();
+  // What ends the reading is reported last.
+  const first = last.finding;
   // At the fault that is known the text ends for this reading, which is no fault of its own.
   return first === undefined || first.place?.offset === part.to ? fault : first;
 }

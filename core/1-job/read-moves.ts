@@ -4,7 +4,7 @@ import { compensationOn, wrongCount } from "./findings.ts";
 import type { Job, JobStep, Operation } from "./job.ts";
 import { finishMove, namesRotary, readMove } from "./moves/read-move.ts";
 import type { MoveReader, ReadingSizes } from "./moves/reader.ts";
-import { createReader, readingSizes } from "./moves/reader.ts";
+import { batchSize, createReader, readingSizes } from "./moves/reader.ts";
 import { streamRows } from "./moves/stream.ts";
 import { refill } from "./scan/scanner.ts";
 import { nextElement, openList } from "./scan/structure.ts";
@@ -41,7 +41,8 @@ export function* readMoves(
   while (more) {
     more = fillBatch(reader);
     if (reader.batch.count > 0 && reader.errors === 0) yield reader.batch;
-    if (reader.held && !reader.batch.abc) reader.batch = createBatch<JobStep>(sizes.rows, true);
+    if (reader.held && !reader.batch.abc)
+      reader.batch = createBatch<JobStep>(batchSize(operation, sizes), true);
     clearBatch(reader.batch);
   }
 }

@@ -14,8 +14,8 @@ const literalWords = /^(?:[A-Z][-+]?(?:\d+(?:\.\d*)?|\.\d+))*[A-Z]?$/;
 const oneWord = /([A-Z])([-+]?(?:\d+(?:\.\d*)?|\.\d+))?/g;
 
 /**
- * Splits parts into words: `M94 P` `{{signal}}` -> M94, P = signal. A value is the whole number of a word; blanks and
- * tabs between words have no meaning.
+ * Splits parts into words: `M94 P` `{{signal}}` -> M94, P = signal. A value is the whole number of a word; blanks between
+ * words have no meaning.
  */
 export function toWords(parts: readonly IdiomPart[]): WordsResult {
   const words: IdiomWord[] = [];
@@ -44,7 +44,7 @@ function readLiteral(
 ): { words: IdiomWord[]; waiting: string | undefined } | { problem: string } {
   if (waiting !== undefined) return { problem: `the word ${waiting} has no number` };
   const words: IdiomWord[] = [];
-  const runs = literal.split(/[ \t]+/);
+  const runs = literal.split(/ +/);
   let open: string | undefined;
   for (const [index, run] of runs.entries()) {
     if (!literalWords.test(run)) return { problem: `\`${run}\` is not made of words such as M21 or P4` };

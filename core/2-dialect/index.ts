@@ -6,10 +6,8 @@ import type { Setup } from "./setup.ts";
 export type * from "./dialect.ts";
 export type { DialectFile, DialectLoader } from "./loader.ts";
 export type { Setup } from "./setup.ts";
-export { cautions } from "./cautions.ts";
 export { originOf } from "./origin.ts";
 export { packDialect, unpackDialect } from "./pack.ts";
-export { workZeroOf } from "./setup.ts";
 
 /*
  * What reads files is loaded when it is called: a start with a dialect that was resolved ahead loads none of the parsers.

@@ -6,11 +6,12 @@ import type {
   MachineFacts,
   SignalName,
 } from "#base";
+import { evaluate } from "#base";
 import { isTime } from "./expression-units.ts";
 import type { Resolving } from "./resolving.ts";
 import type { TreeNode } from "./tree.ts";
 import { isNone, nodeAt } from "./tree.ts";
-import { parseTime, time, word } from "./values.ts";
+import { parseTime, speed, time, word } from "./values.ts";
 
 const always = [
   "min_rpm",
@@ -68,15 +69,13 @@ async function resolveOne(resolving: Resolving, name: ConfirmationName): Promise
 }
 
 /** A wait whose words have no place for a timeout waits for ever: its timeout is 0. */
-function resolveWait({ tree, need }: Resolving, path: string): Confirmation {
+function resolveWait({ tree, need, fail }: Resolving, path: string): Confirmation {
   const signal = word<SignalName>(tree, `${path}.wait`)!;
   const stated = time(tree, `${path}.timeout`);
+  if (stated === 0) fail("dialect/confirm", `${path}.timeout`, "A timeout of nothing waits for nothing.");
   const saysTimeout = word(tree, "idioms.wait-signal")?.includes("{{timeout}}") === true;
-  return {
-    by: "wait",
-    signal,
-    timeout: saysTimeout ? need(stated, `${path}.timeout`, "10 s") : (stated ?? 0),
-  };
+  const timeout = saysTimeout ? need(stated, `${path}.timeout`, "10 s") : (stated ?? 0);
+  return { by: "wait", signal, timeout };
 }
 
 async function resolveDwell(
@@ -84,29 +83,69 @@ async function resolveDwell(
   name: ConfirmationName,
   path: string,
 ): Promise<Confirmation | undefined> {
-  const text = word(resolving.tree, `${path}.dwell`) ?? "";
+  const text = word(resolving.tree, `${path}.dwell`)!;
   const plain = parseTime(text);
-  if (plain !== undefined) return { by: "dwell", time: { op: "number", value: plain } };
+  const expression =
+    plain === undefined
+      ? await parseDwell(resolving, name, path, text)
+      : ({ op: "number", value: plain } as const);
+  if (expression === undefined) return undefined;
+  needFacts(resolving, expression, `${path}.dwell`);
+  checkDwell(resolving, name, expression, `${path}.dwell`);
+  return { by: "dwell", time: expression };
+}
+
+async function parseDwell(
+  { fail }: Resolving,
+  name: ConfirmationName,
+  path: string,
+  text: string,
+): Promise<Expression | undefined> {
   const { parseExpression } = await import("./expression-parser.ts");
   const found = parseExpression(text, allowedNames[name]);
-  const example =
-    'Write a time such as "5 s", or an expression such as "spin_up * rpm / max_rpm + 0.5 * second".';
   if ("problem" in found) {
-    resolving.fail("dialect/expression", `${path}.dwell`, `In \`${path}.dwell\`: ${found.problem}.`, example);
+    fail("dialect/expression", `${path}.dwell`, `In \`${path}.dwell\`: ${found.problem}.`, dwellExample);
     return undefined;
   }
-  if (!isTime(found)) {
-    resolving.fail(
-      "dialect/expression",
-      `${path}.dwell`,
-      `\`${path}.dwell\` does not come out as a time.`,
-      example,
-    );
-    return undefined;
-  }
-  needFacts(resolving, found.expression, `${path}.dwell`);
-  return { by: "dwell", time: found.expression };
+  if (isTime(found)) return found.expression;
+  fail("dialect/expression", `${path}.dwell`, `\`${path}.dwell\` does not come out as a time.`, dwellExample);
+  return undefined;
 }
+
+const dwellExample =
+  'Write a time such as "5 s", or an expression such as "spin_up * rpm / max_rpm + 0.5 * second".';
+
+/**
+ * A dwell confirms something only if it lasts: it must come out above 0 for the changes that take longest, from standstill
+ * to the highest speed and from there to the lowest one or to standstill.
+ */
+function checkDwell(
+  { tree, fail }: Resolving,
+  name: ConfirmationName,
+  expression: Expression,
+  path: string,
+): void {
+  const max = speed(tree, factOf.max_rpm) ?? 1;
+  const min = speed(tree, factOf.min_rpm) ?? 0;
+  const times = {
+    spin_up: time(tree, factOf.spin_up) ?? 0,
+    spin_down: time(tree, factOf.spin_down) ?? 0,
+    coast_down: time(tree, factOf.coast_down) ?? 0,
+  };
+  const speeds = { max_rpm: max, min_rpm: min };
+  const slow = min > 0 ? min : max / 10;
+  const up = { ...times, ...speeds, rpm: max, from_rpm: 0 };
+  const down = { ...times, ...speeds, rpm: slow, from_rpm: max };
+  const lasts = (name === "stopped" ? [down] : [up, down]).map((values) => evaluate(expression, values));
+  const short = lasts.find((value) => !(value > 0 && value < longestDwell));
+  if (short === undefined) return;
+  const shown = Number.isFinite(short) ? `${short / 1e6} s` : "no number";
+  const message = `\`${path}\` comes out as ${shown} for a change of speed over the whole range.`;
+  fail("dialect/confirm", path, message, "It must last as long as that change, up or down.");
+}
+
+/** An hour in microseconds: nothing on a small machine takes that long. */
+const longestDwell = 3.6e9;
 
 function needFacts({ tree, fail }: Resolving, expression: Expression, path: string): void {
   for (const name of namesIn(expression)) {

@@ -1,6 +1,7 @@
 import type { UnitSystem } from "#base";
 import type { Format, NumberFormat, UnitFormats } from "./dialect.ts";
 import type { Resolving } from "./resolving.ts";
+import { must } from "./resolving.ts";
 import type { TreeNode } from "./tree.ts";
 import { nodeAt } from "./tree.ts";
 import { number, word, yes } from "./values.ts";
@@ -72,21 +73,29 @@ function unitFormats(resolving: Resolving, key: NumberKey): UnitFormats {
 }
 
 function formatOf(resolving: Resolving, key: NumberKey, decimals: number): NumberFormat {
-  const { tree, need } = resolving;
-  const stating = (name: string): string =>
-    nodeAt(tree, `numbers.${key}.${name}`) === undefined ? `numbers.${name}` : `numbers.${key}.${name}`;
+  const { tree } = resolving;
+  const states = (name: string): boolean => nodeAt(tree, `numbers.${key}.${name}`) !== undefined;
+  const at = (name: string): string => (states(name) ? `numbers.${key}.${name}` : `numbers.${name}`);
   const choice = <T extends string>(name: string, example: T): T =>
-    need(word<T>(tree, stating(name)), stating(name), example);
-  const flag = (name: string): boolean => need(yes(tree, stating(name)), stating(name), "no");
+    must(resolving, word<T>, at(name), example);
   const point = choice<NumberFormat["point"]>("point", "always");
   const implied = point === "never";
-  const suppressed = implied ? choice<NumberFormat["suppressed"]>("suppressed-zeros", "leading") : "leading";
-  const needsDigits = implied && suppressed !== "leading";
-  const digits = needsDigits ? need(number(tree, stating("digits")), stating("digits"), 7) : 0;
-  const trailingZeros = implied ? "keep" : choice<NumberFormat["trailingZeros"]>("trailing-zeros", "keep");
-  const leadingZero = implied || choice<"keep" | "drop">("leading-zero", "keep") === "keep";
-  return { decimals, point, trailingZeros, leadingZero, plus: flag("plus"), suppressed, digits };
+  // A whole number has no zeros that an implied point could be counted from, unless the file says so for this address.
+  const counted = implied && (decimals > 0 || states("suppressed-zeros"));
+  const suppressed = counted ? choice<NumberFormat["suppressed"]>("suppressed-zeros", "leading") : "leading";
+  return {
+    decimals,
+    point,
+    trailingZeros: implied ? "keep" : choice<NumberFormat["trailingZeros"]>("trailing-zeros", "keep"),
+    leadingZero: implied || choice<"keep" | "drop">("leading-zero", "keep") === "keep",
+    plus: (directed.has(key) || states("plus")) && must(resolving, yes, at("plus"), "no"),
+    suppressed,
+    digits: suppressed === "trailing" || suppressed === "none" ? must(resolving, number, at("digits"), 7) : 0,
+  };
 }
+
+/** Addresses whose numbers have a direction, so that a sign means something. */
+const directed: ReadonlySet<NumberKey> = new Set(["length", "arc-centre", "angle"]);
 
 function codeWidth(resolving: Resolving, letter: string): number {
   const path = `numbers.code-width.${letter}`;

@@ -1,5 +1,3 @@
-import type { Dialect } from "./dialect.ts";
-
 /** What belongs to one set-up and not to the machine; it overrides the dialect file. */
 export interface Setup {
   /** Origins of the work offsets in machine coordinates, atoms, where they are stated; index is the offset number. */
@@ -10,9 +8,4 @@ export interface Setup {
   readonly rack: readonly number[] | undefined;
   /** Tool in the spindle: its number, 0 for none, undefined where it is not stated. */
   readonly spindleHolds: number | undefined;
-}
-
-/** Origins of the work offsets: those of the set-up, and those of the dialect file where the set-up states none. */
-export function workZeroOf(dialect: Dialect, setup?: Setup): Setup["workOffsets"] {
-  return dialect.workZero.map((place, number) => setup?.workOffsets[number] ?? place);
 }

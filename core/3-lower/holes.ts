@@ -103,7 +103,8 @@ function defineCycle(state: Lowering, levels: Levels, source: number): CycleDefi
     return undefined;
   }
   const { depth, retract, level, peck } = levels;
-  return { kind: "cycle-definition", cycle, depth, retract, level, between, peck, dwell: cycleDwell(state, levels) };
+  const levelStated = state.capabilities.cycles.levels === "both";
+  return { kind: "cycle-definition", cycle, depth, retract, level, between, levelStated, peck, dwell: cycleDwell(state, levels) };
 }
 
 /** Which level between holes the dialect can say for this move; undefined where it cannot. */

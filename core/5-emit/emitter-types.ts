@@ -132,6 +132,7 @@ export type Step =
       readonly retract: number;
       readonly level: number;
       readonly between: "initial" | "retract";
+      readonly levelStated: boolean;
       readonly peck: number;
       readonly dwell: number;
     }

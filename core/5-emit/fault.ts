@@ -1,3 +1,4 @@
+import ts from "typescript";
 import { add, back, call, create, fail, func, str } from "./builders.ts";
 import type { FunctionDeclaration, Statement } from "./builders.ts";
 
@@ -7,6 +8,11 @@ import type { FunctionDeclaration, Statement } from "./builders.ts";
  */
 export function faultOn(key: string): Statement {
   return fail(call("fault", str(key)));
+}
+
+/** Whether a statement throws, so that nothing can stand behind it. */
+export function isFault(statement: Statement | undefined): boolean {
+  return statement !== undefined && ts.isThrowStatement(statement);
 }
 
 /** The function that makes the error. */

@@ -51,6 +51,7 @@ export const names = [
   "pecks",
   "dwells",
   "between",
+  "levelStated",
   "peck",
   "dwell",
   "action",

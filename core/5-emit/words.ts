@@ -6,7 +6,7 @@ import { character, isLetter } from "./characters.ts";
 import { codeText, hasWord } from "./code-text.ts";
 import type { Context } from "./context.ts";
 import { keyIndex } from "./context.ts";
-import { faultOn } from "./fault.ts";
+import { faultOn, isFault } from "./fault.ts";
 
 /** What writes one word: statements that move `at` behind the word and its separator. */
 export interface Word {
@@ -94,8 +94,9 @@ export function inOrder(context: Context, words: readonly Word[]): Statement[] {
   );
 }
 
-/** A block of its own with these statements. */
+/** A block of its own with these statements; where the first word can't be said, the fault alone. */
 export function blockOf(context: Context, statements: readonly Statement[]): Statement[] {
+  if (isFault(statements[0])) return [statements[0]];
   return [variable("at", beginning(context)), ...statements, run(call("endBlock", "state", "at"))];
 }
 

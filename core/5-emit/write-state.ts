@@ -71,7 +71,13 @@ function defineCreateState(context: Context): FunctionDeclaration {
       constant("start", orElse(get("options", "start"), nowhere(format))),
       constant(
         "state",
-        record([...textFields(format), ...trace, ...modeFields(format), ...placeFields(), ...cycleFields()]),
+        record([
+          ...textFields(format),
+          ...trace,
+          ...modeFields(format),
+          ...placeFields(),
+          ...cycleFields(context),
+        ]),
       ),
       back("state"),
     ],
@@ -133,16 +139,20 @@ function placeFields(): [Name, Value][] {
 }
 
 /** The fixed cycle in force. */
-function cycleFields(): [Name, Value][] {
+function cycleFields({ traced }: Context): [Name, Value][] {
   const levels = (["initial", "depth", "retract", "peck", "dwell"] as const).map((level): [Name, Value] => [
     level,
     0,
   ]);
   return [
     ["code", str("")],
-    ["key", 0],
     ["returnCode", str("")],
-    ["returnKey", 0],
+    ...(traced
+      ? ([
+          ["key", 0],
+          ["returnKey", 0],
+        ] as [Name, Value][])
+      : []),
     ["fresh", false],
     ["pecks", false],
     ["dwells", false],

@@ -3,7 +3,7 @@ import { noCode } from "./block.ts";
 import * as findings from "./findings-meaning.ts";
 import { subprogramCodes } from "./keywords.ts";
 import { letterBit, letterG, letterM, letterName, letterNumber } from "./letters.ts";
-import { groupOf, groups } from "./modal-groups.ts";
+import { groupOf } from "./modal-groups.ts";
 import { plainValue, textAt, wordText } from "./read-number.ts";
 import type { Reader } from "./reader.ts";
 import { codeIndex } from "./tables.ts";
@@ -14,8 +14,8 @@ import { codeIndex } from "./tables.ts";
  */
 export function classify(reader: Reader): void {
   const { block, slots, extras } = reader;
-  for (const group of groups) slots[group] = undefined;
-  extras.length = 0;
+  for (const group of reader.filled) slots[group] = undefined;
+  reader.filled.length = extras.length = 0;
   for (let index = 0; index < block.gCount; index++)
     classifyCode(reader, letterG, block.gCode[index], block.gAt[index]);
   for (let index = 0; index < block.mCount; index++)
@@ -39,8 +39,10 @@ function classifyCode(reader: Reader, letter: number, tenths: number, at: number
   }
   const group = groupOf(meaning);
   const taken = slots[group];
-  if (taken === undefined) slots[group] = { meaning, at };
-  else {
+  if (taken === undefined) {
+    slots[group] = { meaning, at };
+    reader.filled.push(group);
+  } else {
     const reason = `is of the same modal group as ${textAt(reader, taken.at)}, which stands in the same block`;
     reader.report(findings.modalConflict(block.start + at, textAt(reader, at), reason));
   }

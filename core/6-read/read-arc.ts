@@ -2,16 +2,7 @@ import { freeLetters, placeOf } from "./block.ts";
 import { checkSweep } from "./arc-sweep.ts";
 import * as formFindings from "./findings-form.ts";
 import * as findings from "./findings-meaning.ts";
-import {
-  axesOfLetters,
-  centreLetters,
-  letterBit,
-  letterName,
-  letterNumber,
-  letterOfAxis,
-  letterR,
-  lettersOfAxes,
-} from "./letters.ts";
+import { axesOfLetters, centreLetters, letterName, letterOfAxis, lettersOfAxes } from "./letters.ts";
 import { firstOf, lettersText, needModes } from "./need-mode.ts";
 import { bitOfAxis, moveAxes } from "./read-axes.ts";
 import { feedOfRow } from "./read-feed.ts";
@@ -20,27 +11,21 @@ import type { Reader } from "./reader.ts";
 import { pushRow } from "./rows.ts";
 import { losePlace, modeBit } from "./state.ts";
 
-/** The letter of the radius: the dialect's, or R as everywhere (NISTIR 6556 3.5.3.1). */
-function radiusLetter(reader: Reader): number {
-  const { radiusWord } = reader.format.arc;
-  return radiusWord === "" ? letterR : letterNumber(radiusWord);
-}
-
 /** Letters that belong to an arc beside its end. */
-export function arcLetters(reader: Reader): number {
-  return centreLetters | (1 << radiusLetter(reader));
+export function arcLetters({ tables }: Reader): number {
+  return centreLetters | (1 << tables.radiusLetter);
 }
 
 /** An arc in the plane in force; its third axis makes a helix (NISTIR 6556 3.5.3). */
 export function readArc(reader: Reader, clockwise: boolean): void {
-  const { block, state } = reader;
-  const radiusBit = 1 << radiusLetter(reader);
+  const { block, state, tables } = reader;
+  const radiusBit = 1 << tables.radiusLetter;
   const words = freeLetters(block);
   const named = axesOfLetters(words);
   const centre = words & centreLetters;
   block.used |= lettersOfAxes(named) | centre | (words & radiusBit);
   const needed = modeBit.units | modeBit.distance | modeBit.plane | (centre ? modeBit.arcCentre : 0);
-  needModes(reader, needed, firstOf(reader, words));
+  if ((state.modes & needed) !== needed) needModes(reader, needed, firstOf(reader, words));
   const turns = (clockwise ? -1 : 1) * readTurns(reader);
   const wrong = faultOf(reader, named, centre, (words & radiusBit) !== 0);
   if (wrong !== undefined) {
@@ -100,11 +85,11 @@ function knowsStart(reader: Reader, named: number, words: number): boolean {
 
 /** Turns started; 1 without a word for them. */
 function readTurns(reader: Reader): number {
-  const { block, format } = reader;
-  const bit = letterBit(format.arc.turnsWord) & freeLetters(block);
-  if (bit === 0 || format.arc.turnsWord === null) return 1;
+  const { block, tables } = reader;
+  const bit = tables.turnsBit & freeLetters(block);
+  if (bit === 0) return 1;
   block.used |= bit;
-  const letter = letterNumber(format.arc.turnsWord);
+  const letter = 31 - Math.clz32(bit);
   const turns = readWhole(reader, letter, 1) ?? 1;
   if (turns <= 32_767) return turns;
   reader.report(findings.badNumber(placeOf(block, letter), letterName(letter), "is too large"));
@@ -120,14 +105,14 @@ function readByCentre(reader: Reader, named: number, turns: number): void {
   const c1 = centreOf(reader, plane.firstCentre, first);
   const c2 = centreOf(reader, plane.secondCentre, second);
   const normal = state.work[plane.normal];
-  const stated = moveAxes(reader, 0, named);
+  moveAxes(reader, 0, named);
   const end1 = state.work[plane.first];
   const end2 = state.work[plane.second];
   if (end1 === first && end2 === second && format.arc.fullCircle === false)
     reportDialect(reader, "no full circle in one block", "arc.full-circle");
   checkHelix(reader, named, normal);
   checkSweep(reader, first - c1, second - c2, end1 - c1, end2 - c2, turns);
-  pushRow(reader, plane.byCentre, 0, stated, feedOfRow(reader), c1, c2, turns);
+  pushRow(reader, plane.byCentre, 0, named, feedOfRow(reader), c1, c2, turns);
 }
 
 /** Absolute place of the centre on one axis; a word that is left out stands for the start itself. */
@@ -149,15 +134,15 @@ function centreOf(reader: Reader, letter: number, start: number): number {
 }
 
 function readByRadius(reader: Reader, named: number, turns: number): void {
-  const { state, block } = reader;
+  const { state, block, tables } = reader;
   const { plane } = state;
-  const letter = radiusLetter(reader);
+  const letter = tables.radiusLetter;
   checkEndWords(reader, named);
   const radius = readNumber(reader, letter, state.centre);
   const first = state.work[plane.first];
   const second = state.work[plane.second];
   const normal = state.work[plane.normal];
-  const stated = moveAxes(reader, 0, named);
+  moveAxes(reader, 0, named);
   const closed = state.work[plane.first] === first && state.work[plane.second] === second;
   if (closed || radius === 0) {
     const message = closed ? "An arc by its radius cannot be a full circle." : "The arc has the radius 0.";
@@ -170,7 +155,7 @@ function readByRadius(reader: Reader, named: number, turns: number): void {
   const { largestSweep } = reader.format.arc;
   if (radius < 0 && largestSweep !== undefined && largestSweep <= 180_000_000)
     reportDialect(reader, "no arc of more than 180 degrees in one block", "arc.largest-sweep");
-  pushRow(reader, plane.byRadius, 0, stated, feedOfRow(reader), radius, 0, turns);
+  pushRow(reader, plane.byRadius, 0, named, feedOfRow(reader), radius, 0, turns);
 }
 
 /** Under a dialect that states both end and centre words, none of them may be left out. */

@@ -106,6 +106,7 @@ function drill(reader: Reader, numbers: CycleNumbers, named: number): void {
     retract,
     level,
     between,
+    levelStated: cycle.levelSaid,
     peck,
     dwell,
   };
@@ -114,15 +115,16 @@ function drill(reader: Reader, numbers: CycleNumbers, named: number): void {
   if (changed) pushStep(reader, definition);
   else checkRepeat(reader);
   cycle.definition = definition;
+  cycle.levelSaid = false;
   const count = readRepeats(reader);
   block.used |= lettersOfAxes(named & 3);
   const x = state.work[0];
   const y = state.work[1];
-  const moved = (named & 3) === 0 ? 0 : moveAxes(reader, 0, named & 3);
+  if ((named & 3) !== 0) moveAxes(reader, 0, named & 3);
   state.work[2] = level;
   state.workKnown |= axisBit.z;
   loseMachine(state, 7);
-  pushRow(reader, rowKind.hole, 0, moved, changed ? feedOfRow(reader) : state.feed, 0, 0, 0);
+  pushRow(reader, rowKind.hole, 0, named & 3, changed ? feedOfRow(reader) : state.feed, 0, 0, 0);
   const steps = state.incremental && count > 1;
   Object.assign(state.repeat, {
     count: count - 1,
@@ -165,7 +167,17 @@ function checkRepeat(reader: Reader): void {
     (needsPeck(kind) ? letterBit(cycles.peckWord) : 0) |
     (needsDwell(kind) ? letterBit(cycles.dwellWord) : 0);
   const missing = wanted & ~block.mask;
+  checkReturnWord(reader);
   if (missing !== 0) reader.report(formFindings.cycleWords(block.start, lettersText(missing)));
+}
+
+/** Where all words of a cycle are restated, the one for the level between holes is among them. */
+function checkReturnWord(reader: Reader): void {
+  const { format, block, slots } = reader;
+  const { initial, retract } = format.codes.cycleReturn;
+  const hasWords = Boolean(initial) && Boolean(retract);
+  if (hasWords && slots["cycle-return"] === undefined && format.gWords === "any")
+    reader.report(formFindings.cycleWords(block.start, "the return level"));
 }
 
 /** The L word: the hole again and again, in incremental mode each a step further. */
@@ -201,7 +213,7 @@ export function endSeries(reader: Reader, place: number): void {
         "cycles.ended-by",
       ),
     );
-  pushStep(reader, { kind: "cycle", value: "off" });
+  // The end is not said, so there is no step for it.
   state.cycle.kind = state.cycle.definition = undefined;
   state.motion = motion.none;
 }

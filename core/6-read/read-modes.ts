@@ -75,9 +75,12 @@ export function readMode(group: Group): (reader: Reader) => void {
 }
 
 /** The level between holes, which is no step of its own: it shows in the definition of the cycle. */
-export function readCycleReturn({ slots, state }: Reader): void {
+export function readCycleReturn({ slots, state, format }: Reader): void {
   const meaning = slots["cycle-return"]?.meaning;
   if (meaning?.kind !== "cycle-return") return;
   state.modes |= modeBit.cycleReturn;
   state.cycle.between = meaning.between;
+  // Where there is but one level, its word chooses nothing.
+  const { initial, retract } = format.codes.cycleReturn;
+  state.cycle.levelSaid = Boolean(initial) && Boolean(retract);
 }

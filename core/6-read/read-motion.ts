@@ -94,7 +94,10 @@ export function move(reader: Reader, explicit: boolean, inFrame: number): void {
     reportNoMotion(reader);
     return;
   }
-  if (!explicit && (state.motionForgotten || reader.format.modal.motion === "each-block"))
+  // The motion word goes with the one for machine coordinates, whatever is in force: G53 alone moves as the last block did.
+  const due =
+    state.motionForgotten || inFrame === frame.machine || reader.format.modal.motion === "each-block";
+  if (!explicit && due)
     reader.report(formFindings.motionWord(block.start, reader.format.modal.motion === "each-block"));
   state.motionForgotten = false;
   if (block.unknown & (axisLetters | centreLetters)) {
@@ -124,14 +127,14 @@ function reportNoMotion(reader: Reader): void {
 function readStraight(reader: Reader, named: number, inFrame: number): void {
   const { block, state, format } = reader;
   block.used |= lettersOfAxes(named);
-  const stated = moveAxes(reader, inFrame, named);
+  moveAxes(reader, inFrame, named);
   if (format.modal.axes === "all") checkAllAxes(reader, named, inFrame);
   if (state.motion === motion.line) {
-    pushRow(reader, rowKind.line, inFrame, stated, feedOfRow(reader), 0, 0, 0);
+    pushRow(reader, rowKind.line, inFrame, named, feedOfRow(reader), 0, 0, 0);
     return;
   }
   if (format.modal.feed === "after-rapid") state.feedDue = true;
-  pushRow(reader, rowKind.rapid, inFrame, stated, 0, 0, 0, 0);
+  pushRow(reader, rowKind.rapid, inFrame, named, 0, 0, 0, 0);
 }
 
 /** Under a dialect that states all axes, those that are known must be named. */

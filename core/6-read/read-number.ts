@@ -3,7 +3,7 @@ import { placeOf } from "./block.ts";
 import * as findings from "./findings-meaning.ts";
 import type { Quantity } from "./quantities.ts";
 import type { Reader } from "./reader.ts";
-import { isBlank, textBetween } from "./scan-bytes.ts";
+import { isBlank } from "./scan-bytes.ts";
 import { isNumberByte } from "./scan-number.ts";
 
 /**
@@ -87,11 +87,15 @@ export function wordText(reader: Reader, letter: number): string {
   return textAt(reader, reader.block.at[letter]);
 }
 
-/** The word that stands at `at`, bytes from the start of the line. */
+/** The word that stands at `at`, bytes from the start of the line, without its blanks. */
 export function textAt(reader: Reader, at: number): string {
   const { bytes, from } = reader;
-  const start = from + at;
-  let end = start + 1;
-  while (end < bytes.length && (isNumberByte(bytes[end]) || isBlank(bytes[end]))) end++;
-  return textBetween(bytes, start, end).replace(/\s/g, "");
+  let text = "";
+  for (let index = from + at; index < bytes.length; index++) {
+    const byte = bytes[index];
+    if (isBlank(byte)) continue;
+    if (text !== "" && !isNumberByte(byte)) break;
+    text += String.fromCharCode(byte);
+  }
+  return text;
 }

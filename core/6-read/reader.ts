@@ -4,7 +4,7 @@ import type { ExtraCode, Format } from "#dialect";
 import type { Block } from "./block.ts";
 import { createBlock } from "./block.ts";
 import { limitReport } from "./limit-report.ts";
-import type { Slots } from "./modal-groups.ts";
+import type { Group, Slots } from "./modal-groups.ts";
 import { createSlots } from "./modal-groups.ts";
 import type { Quantities } from "./quantities.ts";
 import { createQuantities } from "./quantities.ts";
@@ -41,6 +41,8 @@ export interface Reader {
   readonly quantities: Quantities;
   readonly block: Block;
   readonly slots: Slots;
+  /** The groups that have a code in the block at hand: the others' slots are empty. */
+  readonly filled: Group[];
   /** Extra codes of the block at hand. */
   readonly extras: PlacedExtra[];
   readonly state: State;
@@ -78,6 +80,7 @@ export function createReader(
     quantities,
     block: createBlock(),
     slots: createSlots(),
+    filled: [],
     extras: [],
     state: createState(format, quantities, units ?? "mm"),
     batch: createBatch(),

@@ -27,6 +27,8 @@ export interface CycleState {
   peck: number | undefined;
   dwell: number | undefined;
   between: "initial" | "retract";
+  /** Whether the level was said in the block of the hole at hand, or since the hole before. */
+  levelSaid: boolean;
   /** The definition that was handed on last in this series. */
   definition: CycleDefinition | undefined;
 }
@@ -128,6 +130,7 @@ function createCycle(format: Format): CycleState {
     peck: undefined,
     dwell: undefined,
     between: format.cycles?.levelWithout ?? "initial",
+    levelSaid: false,
     definition: undefined,
   };
 }

@@ -1,5 +1,5 @@
 import type { ExtraCode, Format } from "#dialect";
-import { letterG, letterNumber } from "./letters.ts";
+import { letterBit, letterG, letterNumber, letterR } from "./letters.ts";
 import type { CodeMeaning, Meaning } from "./meanings.ts";
 import { meaningsOf } from "./meanings.ts";
 import { modeBit } from "./state.ts";
@@ -34,6 +34,10 @@ export interface Tables {
   readonly required: number;
   readonly refused: number;
   readonly message: MessageForm | undefined;
+  /** Letter of the radius of an arc: the dialect's, or R as everywhere (NISTIR 6556 3.5.3.1). */
+  readonly radiusLetter: number;
+  /** Bit of the letter for the turns of an arc; 0 for none. */
+  readonly turnsBit: number;
   /** Bits of the modes for which the dialect has words, see `modeBit`. */
   readonly statable: number;
 }
@@ -62,6 +66,8 @@ export function createTables(format: Format, fragment: boolean): Tables {
     required: format.blockNumber?.on === "all" && !fragment ? number : 0,
     refused: format.blockNumber === null ? number : 0,
     message: messageForm(format),
+    radiusLetter: format.arc.radiusWord === "" ? letterR : letterNumber(format.arc.radiusWord),
+    turnsBit: letterBit(format.arc.turnsWord),
     statable: statableModes(format),
   };
 }

@@ -14,7 +14,12 @@ export const lookAhead = 64;
 const longestRun = 8;
 
 /** How many pairs of rows from two places on are the same; both sides ending together settles it. */
-function runLength(expected: readonly RowRecord[], i: number, actual: readonly RowRecord[], j: number): number {
+function runLength(
+  expected: readonly RowRecord[],
+  i: number,
+  actual: readonly RowRecord[],
+  j: number,
+): number {
   for (let run = 0; run < longestRun; run++) {
     const wanted = expected[i + run];
     const got = actual[j + run];
@@ -53,7 +58,8 @@ function shiftOf(expected: readonly RowRecord[], actual: readonly RowRecord[]): 
   if (expected.length === 0) return { missing: 0, extra: 1, run: 0 };
   if (actual.length === 0) return { missing: 1, extra: 0, run: 0 };
   const best = bestShift(expected, actual);
-  if (isVariant(expected[0], actual[0])) return runLength(expected, 1, actual, 1) >= best.run ? undefined : best;
+  if (isVariant(expected[0], actual[0]))
+    return runLength(expected, 1, actual, 1) >= best.run ? undefined : best;
   if (best.run > 0) return best;
   if (expected[0].step && !actual[0].step) return { missing: 1, extra: 0, run: 0 };
   return !expected[0].step && actual[0].step ? { missing: 0, extra: 1, run: 0 } : undefined;

@@ -1,6 +1,6 @@
 import { axisBit, linearAxes, rowKind } from "#base";
 import { findings } from "./findings.ts";
-import { heightText, standUp, xyAxes } from "./position.ts";
+import { heightText, riseTo, standUp, xyAxes } from "./position.ts";
 import { isTurning, neverTurns } from "./spindle.ts";
 import { beginMotion } from "./start.ts";
 import type { FirstMotion } from "./start.ts";
@@ -49,7 +49,8 @@ export function checkApproach(watch: Watch): boolean {
   }
   if (!(row.moved & linearAxes)) {
     // Named again where the tool stands already: that is the approach in X and Y.
-    if (row.stated & xyAxes && !approach.mustRetract && (state.work.known & xyAxes) === xyAxes) approach.mustXy = false;
+    if (row.stated & xyAxes && !approach.mustRetract && (state.work.known & xyAxes) === xyAxes)
+      approach.mustXy = false;
     return true;
   }
   if (!state.program.moved) {
@@ -60,7 +61,7 @@ export function checkApproach(watch: Watch): boolean {
     return first === "other";
   }
   if (approach.mustRetract) {
-    if (isClearanceRetract(watch)) standUp(watch);
+    if (isClearanceRetract(watch)) riseTo(watch);
     else fail(watch, "retract");
     return true;
   }
@@ -80,7 +81,7 @@ function approachXy(watch: Watch): void {
   else if (row.moved & axisBit.z) fail(watch, row.moved & xyAxes ? "together" : "z-first");
   approach.mustXy = false;
   const confirmed = isTurning(watch) && spindle.confirmed;
-  if (!confirmed && !neverTurns(watch)) approach.unconfirmedAt = row.offset;
+  if (!confirmed && !neverTurns(watch) && !spindle.excused) approach.unconfirmedAt = row.offset;
 }
 
 /** Above the place of work: Z alone down to clearance. */

@@ -1,6 +1,6 @@
 import { rowKind } from "#base";
 import type { Batch, Step } from "#base";
-import { feedCounts, placeCounts } from "./forgiven.ts";
+import { feedCounts, namesAll, placeCounts } from "./forgiven.ts";
 import type { RowRecord } from "./row-record.ts";
 
 /** Whether two steps are equal in every field. */
@@ -19,6 +19,7 @@ export function sameRow(expected: RowRecord, actual: RowRecord): boolean {
   return (
     expected.frame === actual.frame &&
     expected.known === actual.known &&
+    namesAll(expected.stated, actual.stated) &&
     expected.at.every((place, axis) => !placeCounts(expected.known, axis) || place === actual.at[axis]) &&
     (!feedCounts(expected.kind) || expected.feed === actual.feed) &&
     expected.c1 === actual.c1 &&
@@ -33,6 +34,7 @@ function equalAt(e: Batch, i: number, a: Batch, j: number): boolean {
   if (kind !== a.kind[j]) return false;
   if (kind === rowKind.aside) return sameStep(e.asides[e.aside[i]], a.asides[a.aside[j]]);
   if (e.frame[i] !== a.frame[j] || e.known[i] !== a.known[j]) return false;
+  if (!namesAll(e.stated[i], a.stated[j])) return false;
   if (e.x[i] !== a.x[j] || e.y[i] !== a.y[j] || e.z[i] !== a.z[j]) return false;
   if (kind !== rowKind.rapid && e.feed[i] !== a.feed[j]) return false;
   return e.c1[i] === a.c1[j] && e.c2[i] === a.c2[j] && e.turns[i] === a.turns[j];

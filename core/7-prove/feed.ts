@@ -57,6 +57,8 @@ export function checkFeed(watch: Watch, length = 0): void {
     return;
   }
   state.feedExcused = false;
+  if (row.frame === frame.machine && modes.feed !== "per-minute")
+    tell(watch, findings["motion/feed"]({ fault: "machine" }));
   if (modes.feed !== "inverse-time" && row.moved & linearAxes && row.moved & rotaryAxes) {
     tell(watch, findings["motion/feed"]({ fault: "mixed" }));
   }

@@ -25,6 +25,7 @@ const approachFaults = {
   "z-first": "Z leaves swap height before X and Y are in place",
   deep: "Z goes below clearance in its first move down",
   curve: "the way back to the work is not straight",
+  down: "Z goes down in machine coordinates where no pocket is",
   low: "X and Y move in machine coordinates before Z is up",
   speed: "X and Y move to the work before the spindle is confirmed",
   pause: "the program stops with Z away from swap height",
@@ -42,6 +43,7 @@ const compensationFaults = {
 const feedFaults = {
   none: "A feed motion has no feed.",
   cycle: "A fixed cycle runs in inverse-time feed.",
+  machine: "A feed in machine coordinates is not by the minute, and the spindle stands still.",
   mixed: "A linear and a rotary axis feed together outside inverse-time feed.",
 } as const;
 

@@ -21,6 +21,7 @@ const reversalFaults = {
 const clampFaults = {
   empty: "The spindle starts without a tool in it.",
   unknown: "The spindle starts, but nothing says which tool it holds.",
+  unswapped: "The spindle starts before the tool selected was put in.",
   unsensed: "The spindle starts before the tool picked from the rack was sensed.",
 } as const;
 
@@ -56,6 +57,7 @@ const pocketFaults = {
   full: "goes down into a pocket that holds another tool",
   foreign: "goes back to a pocket that is not its own",
   outside: "is released outside a pocket",
+  sideways: "is lowered into or lifted out of a pocket that it slides into",
   second: "is in the spindle when the next one is picked",
 } as const;
 

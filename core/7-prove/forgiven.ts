@@ -6,7 +6,8 @@ import { rowKind } from "#base";
  */
 export const forgiven = {
   source: "Where a row comes from is a place in the job on one side and in the program on the other.",
-  stated: "Which axes a block names is a matter of form; where they are after it is compared.",
+  "stated-again":
+    "An axis that is named though it stands where it is moves nothing; one that should be named and is not is a difference.",
   "rapid-feed": "A rapid has no feed word, and a feed left in its column moves nothing.",
   "unknown-axis":
     "The value of an axis whose place is unknown means nothing; that it is unknown is compared.",
@@ -19,6 +20,11 @@ export type Forgiven = keyof typeof forgiven;
 /** "rapid-feed": whether the feed of a row counts. */
 export function feedCounts(kind: number): boolean {
   return kind !== rowKind.rapid;
+}
+
+/** "stated-again": whether all axes are named that the sequence names. */
+export function namesAll(expected: number, actual: number): boolean {
+  return (expected & ~actual) === 0;
 }
 
 /** "unknown-axis": whether the value of an axis counts. */

@@ -100,6 +100,7 @@ function cruise(watch: Watch, batch: Batch, first: number): number {
   let [fromX, fromY, fromZ] = at;
   let fedTo = state.fedTo;
   let sides = boxed ? sidesOf(watch, fromX, fromY, fromZ) : 0;
+  let cuts = false;
   let index = first;
   for (; index < count; index++) {
     const sort = kind[index];
@@ -117,13 +118,16 @@ function cruise(watch: Watch, batch: Batch, first: number): number {
       if ((next & sides) === 0) break;
       sides = next;
     }
-    if (sort === rowKind.line) fedTo = moves || toZ < fedTo ? toZ : fedTo;
-    else if (moves) fedTo = Infinity;
+    if (sort === rowKind.line) {
+      cuts = true;
+      fedTo = moves || toZ < fedTo ? toZ : fedTo;
+    } else if (moves) fedTo = Infinity;
     fromX = toX;
     fromY = toY;
     fromZ = toZ;
   }
   if (index > first) leaveCruise(watch, fromX, fromY, fromZ, fedTo);
+  if (cuts) state.feedExcused = false;
   return index;
 }
 
@@ -136,7 +140,6 @@ function leaveCruise(watch: Watch, x: number, y: number, z: number, fedTo: numbe
   state.machine.known = 0;
   state.fedTo = fedTo;
   state.spindle.timePassed = true;
-  state.feedExcused = false;
   if (!traits.byClearance) return;
   state.approach.up = state.swap.retracted = z >= traits.clearance;
 }

@@ -2,11 +2,11 @@ import { axisBit, rowKind } from "#base";
 import { compensationOff } from "./compensation.ts";
 import { checkFeed } from "./feed.ts";
 import { findings } from "./findings.ts";
-import { arrive, findMoved, heightText, standUp, xyAxes } from "./position.ts";
-import { checkDrawbarRow, checkRackRow, isSlide } from "./rack.ts";
+import { arrive, findMoved, heightText, riseTo, standUp, xyAxes } from "./position.ts";
+import { checkDrawbarRow, checkRackRow, isAtPocket, isSlide } from "./rack.ts";
 import { beginMotion } from "./start.ts";
-import { isPlace, tell } from "./watch.ts";
-import type { Watch } from "./watch.ts";
+import { isPlace, tell, tellOnce } from "./watch.ts";
+import type { Draft, Watch } from "./watch.ts";
 import { checkMachineTravel } from "./travel.ts";
 import { axesText } from "./words.ts";
 
@@ -14,6 +14,7 @@ import { axesText } from "./words.ts";
 export function machineRow(watch: Watch): void {
   const { row, state } = watch;
   findMoved(row, state.machine);
+  if (row.moved & xyAxes) state.once.told.delete("down");
   checkRestated(watch);
   compensationOff(watch, "a motion in machine coordinates");
   const travels = checkDrawbarRow(watch);
@@ -32,10 +33,20 @@ function checkRestated(watch: Watch): void {
   const { row, state } = watch;
   const claimed = row.known & ~(state.machine.known | row.stated);
   const half = row.moved & xyAxes && (row.known & xyAxes) !== xyAxes ? xyAxes & ~row.known : 0;
-  const missing = (claimed | half) & ~state.excusedAxes;
+  tellUnknown(watch, claimed | half);
+}
+
+/** motion/known, once for each axis until its place is known again. */
+function tellUnknown(watch: Watch, axes: number): void {
+  const missing = axes & ~watch.state.excusedAxes;
   if (!missing) return;
   tell(watch, findings["motion/known"]({ axes: axesText(missing) }));
-  state.excusedAxes |= missing;
+  watch.state.excusedAxes |= missing;
+}
+
+function approachFinding(watch: Watch, fault: "retract" | "down"): Draft {
+  const { after } = watch.state.approach;
+  return findings["motion/approach"]({ fault, after, height: heightText(watch) });
 }
 
 /** program/start for a first motion in machine coordinates; false where it was wrong and Z counts as up. */
@@ -56,11 +67,31 @@ function checkHeight(watch: Watch, reaches: boolean): boolean {
   const movesXy = (row.moved & xyAxes) !== 0;
   const movesZ = (row.moved & axisBit.z) !== 0;
   const rises = !approach.mustRetract || checkRetract(watch, movesXy, movesZ, reaches);
-  if (!movesXy) return rises;
+  if (!movesXy) return rises && checkSinks(watch, movesZ);
   const level = !movesZ || (approach.up && reaches);
   if (level && (approach.up || isRackTravel(watch))) return rises;
   // Whether this belongs to a swap, a stop or the end shows later.
   if (!isPlace(approach.lowAt)) approach.lowAt = row.offset;
+  standUp(watch);
+  return false;
+}
+
+/**
+ * Z goes down in machine coordinates at a pocket only, whose X and Y are known: motion/known and motion/approach.
+ *
+ * @returns false where it was wrong and Z counts as up
+ */
+function checkSinks(watch: Watch, movesZ: boolean): boolean {
+  const { row, state, traits } = watch;
+  const { rack } = traits;
+  const floor = rack ? rack.clearZ : traits.swapZ;
+  const { known, at } = state.machine;
+  if (!movesZ || row.at[2] >= floor || !(known & axisBit.z) || row.at[2] >= at[2]) return true;
+  const placed = (row.known & xyAxes) === xyAxes;
+  if (rack && placed && isAtPocket(watch, rack)) return true;
+  if (rack && !placed) tellUnknown(watch, xyAxes & ~row.known);
+  else tellOnce(watch, "down", approachFinding(watch, "down"));
+  state.once.told.add("down");
   standUp(watch);
   return false;
 }
@@ -80,8 +111,7 @@ function checkRetract(watch: Watch, movesXy: boolean, movesZ: boolean, reaches: 
   const rises =
     !movesXy && (reaches || ((state.machine.known & axisBit.z) !== 0 && row.at[2] > state.machine.at[2]));
   if (rises || (traits.rack && isSlide(watch, traits.rack))) return true;
-  const { after } = state.approach;
-  tell(watch, findings["motion/approach"]({ fault: "retract", after, height: heightText(watch) }));
+  tell(watch, approachFinding(watch, "retract"));
   standUp(watch);
   return false;
 }
@@ -90,7 +120,7 @@ function checkRetract(watch: Watch, movesXy: boolean, movesZ: boolean, reaches: 
 function leaveHeight(watch: Watch, reaches: boolean): void {
   const { row, state } = watch;
   if (!(row.moved & axisBit.z)) return;
-  if (reaches) standUp(watch);
+  if (reaches) riseTo(watch);
   else state.approach.up = false;
   state.fedTo = Infinity;
 }

@@ -1,8 +1,8 @@
 import { axisBit, linearAxes } from "#base";
 import { findings } from "./findings.ts";
-import { beginApproach, forgetPosition, forgetWork } from "./position.ts";
+import { beginApproach, forgetPosition, forgetWork, standUp } from "./position.ts";
 import { checkStopped } from "./spindle.ts";
-import { unknownTool } from "./state.ts";
+import { nowhere, unknownTool } from "./state.ts";
 import { tell } from "./watch.ts";
 import type { Watch } from "./watch.ts";
 
@@ -13,12 +13,14 @@ export function workOffset(watch: Watch, number: number): void {
   if (changes && program.moved) {
     const say = (fault: "height" | "compensation" | "cycle"): void =>
       tell(watch, findings["offset/change"]({ fault, number }));
-    if (!approach.up) say("height");
+    // Where Z still has to go up, the next motion shows whether the change or the motion is the fault.
+    if (approach.mustRetract) offsets.changedBelowAt = watch.row.offset;
+    else if (!approach.up) say("height");
     else if (compensation.on) say("compensation");
     else if (cycle) say("cycle");
     compensation.on = compensation.entry = false;
     watch.state.cycle = undefined;
-    approach.up = true;
+    if (!approach.mustRetract) approach.up = true;
   }
   if (!changes) return;
   offsets.work = number;
@@ -40,7 +42,8 @@ export function lengthOffset(watch: Watch, number: number): void {
     offsets.length !== 0
   ) {
     tell(watch, findings["offset/cancel-moves"]());
-    approach.up = true;
+    standUp(watch);
+    watch.state.swap.stopBelowAt = nowhere;
   }
   if (number === 0 && !program.moved && !facts.retract?.cancelLengthFirst)
     offsets.cancelledEarlyAt = watch.row.offset;

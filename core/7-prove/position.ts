@@ -1,7 +1,9 @@
 import { axisBit, linearAxes } from "#base";
+import { findings } from "./findings.ts";
 import { nowhere } from "./state.ts";
 import type { ApproachState, Position } from "./state.ts";
 import { lengthText } from "./words.ts";
+import { isPlace, tell } from "./watch.ts";
 import type { Row, Watch } from "./watch.ts";
 
 /** Bits of X and Y. */
@@ -55,10 +57,21 @@ export function beginApproach(watch: Watch, after: ApproachState["after"], retra
 
 /** Z has reached the swap height, or is taken to have. */
 export function standUp(watch: Watch): void {
-  const { approach, swap } = watch.state;
+  const { approach, swap, offsets } = watch.state;
   approach.up = true;
   approach.mustRetract = false;
   swap.retracted = true;
+  offsets.changedBelowAt = nowhere;
+}
+
+/** Z has gone up as it should: a work offset that was changed before that is a fault of its own. */
+export function riseTo(watch: Watch): void {
+  const { offsets } = watch.state;
+  if (isPlace(offsets.changedBelowAt)) {
+    const draft = findings["offset/change"]({ fault: "height", number: offsets.work });
+    tell(watch, draft, offsets.changedBelowAt);
+  }
+  standUp(watch);
 }
 
 /** The swap height in words, for the way out of a finding. */

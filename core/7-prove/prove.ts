@@ -36,6 +36,9 @@ export interface ProveInput {
 /** Differences that are listed; the rest is counted. */
 const mostListed = 20;
 
+/** Differences after which no more care is taken to find where both sides agree again. */
+const mostAligned = 200;
+
 /** One side of the comparison: its batch in hand, and rows looked at ahead. */
 interface Side {
   readonly pull: () => Batch | undefined;
@@ -146,9 +149,18 @@ function compareAligned(comparison: Comparison): void {
       takeEqual(comparison);
       continue;
     }
-    for (const difference of takeDifferences(expected.ahead, actual.ahead))
-      reportDifference(comparison, difference);
+    for (const difference of differencesAt(comparison)) reportDifference(comparison, difference);
   }
+}
+
+/** The next differences: aligned while they are few; two texts that have nothing in common are only paired off. */
+function differencesAt({ expected, actual, differences }: Comparison): Difference[] {
+  const [wanted] = expected.ahead;
+  const [got] = actual.ahead;
+  if (differences <= mostAligned || !wanted || !got) return takeDifferences(expected.ahead, actual.ahead);
+  expected.ahead.shift();
+  actual.ahead.shift();
+  return [{ kind: "differs", expected: wanted, actual: got }];
 }
 
 function takeEqual(comparison: Comparison): void {

@@ -16,13 +16,21 @@ export function pocketAt(rack: RackFacts, x: number, y: number): number {
 }
 
 /** Whether a place lies in the rack zone, or at a pocket or its approach where no zone is declared. */
-function isInRack(rack: RackFacts, x: number, y: number): boolean {
+function isInRack(watch: Watch, rack: RackFacts): boolean {
+  const [x, y] = watch.row.at;
   if (rack.zone) {
     const { min, max } = rack.zone;
     return x >= min[0] && x <= max[0] && y >= min[1] && y <= max[1];
   }
+  return isAtPocket(watch, rack);
+}
+
+/** Whether a row ends at a pocket, or at the place beside it from which a holder slides in. */
+export function isAtPocket(watch: Watch, rack: RackFacts): boolean {
+  const { at } = watch.row;
   const { slide } = rack;
-  return pocketAt(rack, x, y) >= 0 || (slide !== undefined && pocketAt(rack, x + slide.x, y + slide.y) >= 0);
+  const beside = slide !== undefined && pocketAt(rack, at[0] + slide.x, at[1] + slide.y) >= 0;
+  return beside || pocketAt(rack, at[0], at[1]) >= 0;
 }
 
 /** The pocket that the spindle stands at in machine coordinates; -1 where its place is not known, or there is none. */
@@ -44,6 +52,18 @@ export function isSlide(watch: Watch, rack: RackFacts): boolean {
   return pocketAt(rack, at[0], at[1]) >= 0 && row.at[0] === at[0] - slide.x && row.at[1] === at[1] - slide.y;
 }
 
+/** swap/drawbar: nothing moves before a release or a clamp is confirmed. */
+export function checkHeldStill(watch: Watch): void {
+  const { drawbar } = watch.state;
+  if (drawbar.confirmed) return;
+  const how = howToConfirm(watch, drawbar.open ? "released" : "clamped");
+  tell(
+    watch,
+    findings["swap/drawbar"]({ fault: drawbar.open ? "release-unconfirmed" : "clamp-unconfirmed", how }),
+  );
+  drawbar.confirmed = true;
+}
+
 /**
  * swap/drawbar for a row in machine coordinates.
  *
@@ -53,14 +73,7 @@ export function checkDrawbarRow(watch: Watch): boolean {
   const { drawbar } = watch.state;
   const { rack } = watch.traits;
   if (!watch.row.moved) return true;
-  if (!drawbar.confirmed) {
-    const fault = drawbar.open ? "release-unconfirmed" : "clamp-unconfirmed";
-    tell(
-      watch,
-      findings["swap/drawbar"]({ fault, how: howToConfirm(watch, drawbar.open ? "released" : "clamped") }),
-    );
-    drawbar.confirmed = true;
-  }
+  checkHeldStill(watch);
   const fault = drawbar.open && rack ? openFault(watch, rack) : undefined;
   if (!fault) return true;
   if (!drawbar.excused) tell(watch, findings["swap/drawbar"]({ fault, how: "" }));
@@ -86,7 +99,7 @@ function openFault(watch: Watch, rack: RackFacts): "travel" | "low" | "full" | "
 export function checkRackRow(watch: Watch): void {
   const { rack } = watch.traits;
   const { row, state } = watch;
-  if (!rack || !row.moved || (row.known & xyAxes) !== xyAxes || !isInRack(rack, row.at[0], row.at[1])) return;
+  if (!rack || !row.moved || (row.known & xyAxes) !== xyAxes || !isInRack(watch, rack)) return;
   beforeSwap(watch, "rack");
   if (watch.facts.retract?.actsOn === "tool-tip") lengthCancelled(watch);
   if (rack.cover && !state.drawbar.coverOpen) {
@@ -95,8 +108,20 @@ export function checkRackRow(watch: Watch): void {
   }
   if (row.moved & xyAxes) state.swap.puts = -1;
   const pocket = pocketAt(rack, row.at[0], row.at[1]);
+  checkSideways(watch, rack, pocket);
   const arrives = (row.moved & xyAxes) !== 0 || row.at[2] < state.machine.at[2];
   if (pocket >= 0 && arrives && row.known & axisBit.z && row.at[2] < rack.clearZ) checkDescent(watch, pocket);
+}
+
+/** swap/pocket: where holders slide in and out, a tool is neither lowered into its pocket nor lifted out of it. */
+function checkSideways(watch: Watch, rack: RackFacts, pocket: number): void {
+  const { swap, machine } = watch.state;
+  const { row } = watch;
+  if (rack.style !== "slide-in" || pocket < 0 || swap.held === 0 || row.moved !== axisBit.z) return;
+  const low = Math.min(row.at[2], machine.at[2]);
+  if (low >= rack.clearZ || watch.state.once.told.has("sideways")) return;
+  watch.state.once.told.add("sideways");
+  tell(watch, findings["swap/pocket"]({ fault: "sideways", tool: swap.held, pocket: pocket + 1 }));
 }
 
 /** swap/pocket and swap/drawbar on the way down to a pocket. */
@@ -140,14 +165,22 @@ export function release(watch: Watch): void {
   beforeSwap(watch, "release");
   checkAir(watch, "release");
   checkHeldKnown(watch);
-  if (rack && swap.held > 0) {
-    const seated = seatedIn(watch, rack) >= 0 && swap.puts >= 0;
-    if (!seated) tell(watch, findings["swap/pocket"]({ fault: "outside", tool: swap.held, pocket: 0 }));
-    else swap.pockets[swap.puts] = swap.held;
-  }
+  if (rack && swap.held > 0) putBack(watch, rack);
   swap.puts = -1;
+  watch.state.once.told.delete("sideways");
   if (swap.held !== 0) holdTool(watch, 0);
   commandDrawbar(watch, true, true);
+}
+
+/** swap/pocket: a tool is let go in a pocket. Where the way there was wrong and named, it counts as put in its own. */
+function putBack(watch: Watch, rack: RackFacts): void {
+  const { swap, once } = watch.state;
+  const seated = seatedIn(watch, rack) >= 0 && swap.puts >= 0;
+  const pocket = seated ? swap.puts : (swap.homes.get(swap.held) ?? -1);
+  if (!seated && !once.told.has("down")) {
+    tell(watch, findings["swap/pocket"]({ fault: "outside", tool: swap.held, pocket: 0 }));
+  }
+  if (pocket >= 0) swap.pockets[pocket] = swap.held;
 }
 
 /** The pocket that the spindle sits in; -1 where it sits in none. */
@@ -164,6 +197,11 @@ export function clamp(watch: Watch): void {
   checkAir(watch, "clamp");
   const pocket = rack ? seatedIn(watch, rack) : -1;
   if (rack && pocket >= 0) pick(watch, rack, pocket);
+  else if (rack && watch.state.drawbar.excused && swap.held === 0) {
+    // The way to the pocket was named: what would have been picked there is in the spindle.
+    holdTool(watch, unknownTool);
+    watch.state.once.told.add("held");
+  }
   commandDrawbar(watch, false, pocket >= 0 || swap.held !== 0);
 }
 

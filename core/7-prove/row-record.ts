@@ -6,6 +6,8 @@ export interface RowRecord {
   readonly kind: number;
   readonly frame: number;
   readonly known: number;
+  /** Axes that the motion names. */
+  readonly stated: number;
   /** Places of x, y, z in atoms and a, b, c in micro-degrees. */
   readonly at: readonly number[];
   readonly feed: number;
@@ -24,6 +26,7 @@ export function recordRow(batch: Batch, row: number): RowRecord {
     kind: batch.kind[row],
     frame: batch.frame[row],
     known: batch.known[row],
+    stated: batch.stated[row],
     at: [
       batch.x[row],
       batch.y[row],

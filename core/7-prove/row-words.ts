@@ -64,6 +64,7 @@ function motionPairs(expected: RowRecord, actual: RowRecord, words: RowWords): P
     ["kind", kindText(expected.kind), kindText(actual.kind)],
     ["coordinates", frames(expected), frames(actual)],
     ["known axes", axesText(expected.known), axesText(actual.known)],
+    ["named axes", axesText(expected.stated), axesText(expected.stated & actual.stated)],
   ];
   axes.forEach((name, axis) =>
     pairs.push([name.toUpperCase(), placeText(expected, axis, words), placeText(actual, axis, words)]),

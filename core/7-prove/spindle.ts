@@ -78,27 +78,34 @@ function tellStillFeed(watch: Watch): void {
   spindle.stillFeedAt = nowhere;
 }
 
-/** spindle/clamped: what the spindle holds when it starts. */
+/** spindle/clamped: what the spindle holds when it starts, and swap/drawbar: that it is held. */
 function checkHeld(watch: Watch): void {
-  const { swap, drawbar } = watch.state;
+  const { swap, drawbar, once } = watch.state;
   if (drawbar.open) {
     tell(watch, findings["swap/drawbar"]({ fault: "start", how: "" }));
     drawbar.open = false;
     drawbar.confirmed = true;
+    once.told.add("held");
   }
-  if (swap.held === 0) {
-    tell(watch, findings["spindle/clamped"]({ fault: "empty" }));
-    swap.held = unknownTool;
-    watch.state.once.told.add("held");
-  } else if (swap.held === unknownTool && watch.job.known && !watch.state.once.told.has("held")) {
-    watch.state.once.told.add("held");
-    tell(watch, findings["spindle/clamped"]({ fault: "unknown" }));
-  } else if (swap.tool && !turns(swap.tool.kind)) {
+  const fault = heldFault(watch);
+  if (fault && !once.told.has("held")) {
+    once.told.add("held");
+    tell(watch, findings["spindle/clamped"]({ fault }));
+  } else if (swap.tool && neverTurns(watch)) {
     tell(watch, findings["spindle/never-turns"]({ tool: `tool ${swap.held}, a ${swap.tool.kind}` }));
-  } else if (!drawbar.toolSensed && watch.facts.signals["tool-present"] !== undefined) {
-    tell(watch, findings["spindle/clamped"]({ fault: "unsensed" }));
-    drawbar.toolSensed = true;
   }
+  if (swap.held === 0) swap.held = unknownTool;
+}
+
+/** What is wrong with what the spindle holds; each is named once for a tool. */
+function heldFault(watch: Watch): "empty" | "unknown" | "unswapped" | "unsensed" | undefined {
+  const { swap, drawbar } = watch.state;
+  if (swap.held === 0) return "empty";
+  const waits =
+    watch.facts.swap === "operator" && swap.selected !== unknownTool && swap.selected !== swap.held;
+  if (waits) return "unswapped";
+  if (swap.held === unknownTool && watch.job.known) return "unknown";
+  return !drawbar.toolSensed && watch.facts.signals["tool-present"] !== undefined ? "unsensed" : undefined;
 }
 
 function checkReversal(watch: Watch, direction: SpindleDirection): void {

@@ -116,6 +116,8 @@ export interface OffsetState {
   length: number;
   /** A code with declared effects made the length active. */
   lengthByEffect: boolean;
+  /** Place of a change of work offset before Z was up again. */
+  changedBelowAt: number;
   /** Place of a cancellation before Z was first up. */
   cancelledEarlyAt: number;
 }
@@ -306,6 +308,7 @@ export function createState(facts: MachineFacts, job: JobFacts): State {
       workExcused: false,
       length: unknownTool,
       lengthByEffect: false,
+      changedBelowAt: nowhere,
       cancelledEarlyAt: nowhere,
     },
     approach: {

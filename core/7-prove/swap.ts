@@ -66,6 +66,8 @@ export function changeTool(watch: Watch): void {
   if (swap.selected === unknownTool && watch.job.known)
     tell(watch, findings["limit/tool-unknown"]({ tool: unknownTool }));
   holdTool(watch, swap.selected);
+  // Named already: which tool is held is not asked again.
+  if (swap.selected === unknownTool) watch.state.once.told.add("held");
   const effects = watch.facts.changeEffects;
   applyEffects(watch, effects, "the swap");
   beginApproach(watch, "the swap", !approach.up);

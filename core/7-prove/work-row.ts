@@ -60,7 +60,11 @@ function checkKnown(watch: Watch): void {
 /** The rules of each kind of row. */
 function checkKind(watch: Watch): void {
   const { row, state } = watch;
-  if (row.kind !== rowKind.hole) leaveCycle(watch);
+  if (row.kind !== rowKind.hole) {
+    leaveCycle(watch);
+    // Any other motion ends a series, whether the program says so or not (NISTIR 6556 3.5.16).
+    state.cycle = undefined;
+  }
   if (row.kind === rowKind.rapid) {
     checkRapid(watch);
     checkKeepOut(watch, watch.facts.rapids === "straight");

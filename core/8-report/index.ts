@@ -18,3 +18,5 @@ export { gather } from "./gather.ts";
 export type { Gathering, ReportingStage } from "./gather.ts";
 export { withCorrectedBlocks } from "./corrected.ts";
 export type { Correction } from "./corrected.ts";
+export { ruleChapters, rulesPage } from "./rules.ts";
+export type { RuleChapter } from "./rules.ts";

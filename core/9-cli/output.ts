@@ -1,7 +1,7 @@
 import type { Reportable } from "#report";
 import { createPaint, defaultWidth, findingsText, jsonReport, tally } from "#report";
 import type { Layout } from "#report";
-import type { ReportArguments } from "./commands/options.ts";
+import type { ReportArguments } from "./commands/arguments.ts";
 import { exit, exitCode } from "./exit-code.ts";
 import { writeText } from "./files/write.ts";
 

@@ -1,7 +1,7 @@
 import type { Finding } from "#base";
 import type { Reportable, Sources } from "#report";
 import { locate } from "#report";
-import type { DialectArguments, ProgramArguments } from "./commands/options.ts";
+import type { DialectArguments, ProgramArguments } from "./commands/arguments.ts";
 import { loadDialect } from "./dialects/load.ts";
 import type { LoadedDialect } from "./dialects/loaded.ts";
 import { byteSource, openInput, readWhole } from "./files/input.ts";

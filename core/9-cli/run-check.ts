@@ -1,6 +1,6 @@
 import type { Layout, Reportable } from "#report";
 import { clean, hang, locate } from "#report";
-import type { OneDialectArguments } from "./commands/dialect.ts";
+import type { OneDialectArguments } from "./commands/arguments.ts";
 import { pathsOf } from "./dialects/loader.ts";
 import type { BuiltDialect } from "./dialects/own.ts";
 import { buildDialect } from "./dialects/own.ts";

@@ -1,6 +1,6 @@
 import type { Layout, Reportable } from "#report";
 import { hang } from "#report";
-import type { ReportArguments } from "./commands/options.ts";
+import type { ReportArguments } from "./commands/arguments.ts";
 import { loadDialect } from "./dialects/load.ts";
 import { shippedNames } from "./dialects/shipped.ts";
 import { reportOptionsOf, show } from "./output.ts";

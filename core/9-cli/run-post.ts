@@ -1,11 +1,12 @@
 import { statSync } from "node:fs";
 import type { Reportable } from "#report";
 import { programText } from "#report";
-import type { PostArguments } from "./commands/post.ts";
+import type { PostArguments } from "./commands/arguments.ts";
 import type { LoadedDialect } from "./dialects/loaded.ts";
 import { standardStream } from "./files/input.ts";
-import type { Protected } from "./files/target.ts";
+import type { Protected, Target } from "./files/target.ts";
 import { besideInput, resolveTarget } from "./files/target.ts";
+import type { Staged } from "./files/staged.ts";
 import { commit, discard, stage } from "./files/staged.ts";
 import { isCarried } from "./files/world.ts";
 import { reportOptionsOf, show } from "./output.ts";
@@ -36,7 +37,7 @@ async function post(args: PostArguments): Promise<Reportable> {
     if ("verdict" in job) return job;
     const output = outputName(args) ?? besideInput(args.input, prepared.dialect.format.extension);
     const target = resolveTarget(output, protectedFiles(job, prepared));
-    return await produce({ kind: "post", dialect: prepared, job, staged: stage(target) });
+    return await produce(target, (staged) => ({ kind: "post", dialect: prepared, job, staged }));
   } catch (error) {
     if (!isCarried(error)) throw error;
     return refusedResult([error.finding]);
@@ -44,26 +45,26 @@ async function post(args: PostArguments): Promise<Reportable> {
 }
 
 /** Does the work, and releases the program if it is proved; in every other case nothing of it is left. */
-async function produce(plan: PostPlan): Promise<Reportable> {
-  const { staged } = plan;
-  const running: { work?: Work } = {};
+async function produce(target: Target, planFor: (staged: Staged) => PostPlan): Promise<Reportable> {
+  const running: { staged?: Staged; work?: Work } = {};
   const tidy = async (): Promise<void> => {
     await running.work?.stop();
-    discard(staged);
+    if (running.staged) discard(running.staged);
   };
   return tidyOnSignal(tidy, async () => {
     const bar = createProgressBar("posting");
     try {
-      running.work = perform(plan, bar.show);
-      const { result, proof } = await running.work.computed;
+      const staged = (running.staged = stage(target));
+      const work = (running.work = perform(planFor(staged), bar.show));
+      const { result, proof } = await work.computed;
       bar.end();
       await pendingSignals();
       if (proof === undefined || result.verdict !== "proved") return result;
       commit(staged, proof);
-      return { ...result, output: staged.target.shown };
+      return { ...result, output: target.shown };
     } finally {
       bar.end();
-      discard(staged);
+      if (running.staged) discard(running.staged);
     }
   });
 }

@@ -1,6 +1,6 @@
 import type { Reportable } from "#report";
 import { readingText } from "#report";
-import type { ProveArguments } from "./commands/prove.ts";
+import type { ProveArguments } from "./commands/arguments.ts";
 import { openInput } from "./files/input.ts";
 import { isCarried } from "./files/world.ts";
 import { reportOptionsOf, show } from "./output.ts";

@@ -2,7 +2,7 @@ import type { Finding } from "#base";
 import { showDialect } from "#dialect";
 import type { Reportable } from "#report";
 import { locate } from "#report";
-import type { OneDialectArguments } from "./commands/dialect.ts";
+import type { OneDialectArguments } from "./commands/arguments.ts";
 import { createFileLoader, pathsOf } from "./dialects/loader.ts";
 import { withoutEcho } from "./dialects/own.ts";
 import { reportOptionsOf, show } from "./output.ts";

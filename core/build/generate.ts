@@ -6,6 +6,7 @@ import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { dialectsReadmePage } from "./generate/dialects-readme.ts";
 import type { Product } from "./generate/product.ts";
+import { rulesPageProduct } from "./generate/rules-page.ts";
 import { schemaTypes } from "./generate/schema-types.ts";
 import { schemaValidator } from "./generate/schema-validator.ts";
 
@@ -21,6 +22,7 @@ const products: readonly Product[] = [
   }),
   schemaValidator("schemas/setup.schema.json", "core/2-dialect/setup-validator.generated.ts", { validateSetup: "" }),
   dialectsReadmePage(),
+  rulesPageProduct,
 ];
 
 async function generate(product: Product): Promise<"current" | "written" | "missing"> {

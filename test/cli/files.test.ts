@@ -129,6 +129,7 @@ test("a file or folder without the right to it is a finding", () => {
   ] as const;
   for (const [words, rule] of cases) expect(asNobody(words)).toEqual({ rules: [rule], status: 2 });
   expect(readFileSync(guarded, "utf8")).toBe("kept");
+  chmodSync(open, 0o755);
 });
 
 /** Runs the command without any rights of its own; errors that it reports, and how it ends. */

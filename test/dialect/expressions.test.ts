@@ -3,12 +3,20 @@ import { evaluate } from "#base";
 import type { Confirmation } from "#base";
 import { resolveText } from "./findings.ts";
 
-const machine = "machine: { spindle: { min-rpm: 1000, max-rpm: 24000, spin-up: 6 s, spin-down: 4 s, coast-down: 25 s } }";
+const machine =
+  "machine: { spindle: { min-rpm: 1000, max-rpm: 24000, spin-up: 6 s, spin-down: 4 s, coast-down: 25 s } }";
 
-async function dwell(state: string, text: string): Promise<{ lines: readonly string[]; message: string; confirmation: Confirmation | undefined }> {
+async function dwell(
+  state: string,
+  text: string,
+): Promise<{ lines: readonly string[]; message: string; confirmation: Confirmation | undefined }> {
   const file = `dialect: own\nextends: rs274ngc\n${machine}\nconfirm: { ${state}: { dwell: ${JSON.stringify(text)} } }\n`;
   const { dialect, lines, findings } = await resolveText(file);
-  return { lines, message: findings[0]?.message ?? "", confirmation: dialect?.machine.confirm[state as "stopped"] };
+  return {
+    lines,
+    message: findings[0]?.message ?? "",
+    confirmation: dialect?.machine.confirm[state as "stopped"],
+  };
 }
 
 /** Values of the names in base units: milli-rpm and microseconds. */
@@ -41,7 +49,7 @@ describe("values", () => {
     ["min(spin_up, spin_down, second)", 1],
     // 6 s over the whole range: 12,000 of 24,000 rpm take 3 s.
     ["max(spin_up, spin_down) * max(rpm - from_rpm, from_rpm - rpm) / max_rpm + 0.5 * second", 3.5],
-    ["10 * rev / rpm", 10 / 300],
+    ["10 * rev / max(rpm, from_rpm)", 10 / 300],
     ["spin_up * (1000 * rev / minute) / max_rpm", 0.25],
     ["-1 * -second", 1],
     ["spin_up * 2 * mm / inch", 12 / 25.4],
@@ -64,14 +72,18 @@ describe("what is refused", () => {
     ["time and speed", "spin_up - rpm", "- mixes a time with a speed"],
     ["the larger of time and speed", "max(spin_up, rpm)", "max mixes a time with a speed"],
     ["length and time", "(mm + second) / mm", "+ mixes a length with a time"],
-    ["an unknown name", "spinup * 1", "`spinup` is not a name that an expression can use. Did you mean `spin_up`?"],
+    [
+      "an unknown name",
+      "spinup * 1",
+      "`spinup` is not a name that an expression can use. Did you mean `spin_up`?",
+    ],
     ["the name of an object", "globalThis", "is not a name"],
     ["a call", "process.exit(1)", "cannot be called"],
     ["a call of a name", "spin_up()", "cannot be called"],
     ["a call that hides as max", "max?.(second, second)", "cannot be called"],
     ["a type argument", "max<number>(second, second)", "cannot be called"],
     ["one argument", "max(second)", "max needs two values or more"],
-    ["a spread", "max(...spin_up)", "is not a number"],
+    ["a spread", "max(second, ...spin_up)", "is not a number"],
     ["a property", "spin_up.constructor", "is not a number, a name"],
     ["an index", "spin_up[0]", "is not a number, a name"],
     ["a string", "'5 s'", "is not a number, a name"],
@@ -97,7 +109,7 @@ describe("what is refused", () => {
     ["a separator", "1_000 * second", "is not a plain decimal number"],
     ["a cast", "second as any", "is not a number, a name"],
     ["an assertion", "second!", "is not a number, a name"],
-    ["an await", "await second", "it is not"],
+    ["an await", "await second", "is not a number, a name"],
     ["a regular expression", "/x/ * second", "is not a number, a name"],
     ["an escaped name", "\\u0073econd", "is not a name"],
     ["a unit without an operator", "5 sec", "it is not one arithmetic expression"],
@@ -118,11 +130,31 @@ describe("what is refused", () => {
     expect(found.message).toContain(`\`${name}\` has no meaning here`);
   });
 
+  test.each([
+    ["stopped", "0 s"],
+    ["at-speed", "0 * second"],
+    ["at-speed", "-1 * second"],
+    // Right on the way up, but nothing on the way down.
+    ["at-speed", "spin_up * (rpm - from_rpm) / max_rpm"],
+    ["stopped", "coast_down * (max_rpm - from_rpm) / max_rpm"],
+    ["at-speed", "second / 0"],
+    ["at-speed", "100 * minute"],
+  ])("%s by %s confirms nothing, or never ends", async (state, text) => {
+    expect((await dwell(state, text)).lines).toEqual([`dialect/confirm confirm.${state}.dwell @ own.yaml:4`]);
+  });
+
+  test("a wait for no time", async () => {
+    const { lines } = await resolveText(
+      "dialect: own\nextends: explicit-words\nconfirm: { stopped: { timeout: 0 s } }\n",
+    );
+    expect(lines).toEqual(["dialect/confirm confirm.stopped.timeout @ own.yaml:3"]);
+  });
+
   test("a name whose fact no file states", async () => {
     const { lines } = await resolveText(
       'dialect: own\nextends: rs274ngc\nmachine: { spindle: { max-rpm: 9000 } }\nconfirm: { stopped: { dwell: "coast_down * from_rpm / max_rpm" } }\n',
     );
-    expect(lines).toEqual(["dialect/undeclared confirm.stopped.dwell @ own.yaml:4"]);
+    expect(lines[0]).toBe("dialect/undeclared confirm.stopped.dwell @ own.yaml:4");
   });
 
   test("deep brackets do not bring it down", async () => {

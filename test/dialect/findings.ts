@@ -1,4 +1,3 @@
-import { parseDocument } from "yaml";
 import type { Finding } from "#base";
 import type { Dialect } from "#dialect";
 import { resolveDialect } from "#dialect";
@@ -13,7 +12,10 @@ export interface Outcome {
 }
 
 /** Resolves the file `own.yaml` with this text; other files stand beside it. */
-export async function resolveText(text: string, others: Readonly<Record<string, string>> = {}): Promise<Outcome> {
+export async function resolveText(
+  text: string,
+  others: Readonly<Record<string, string>> = {},
+): Promise<Outcome> {
   const texts: Readonly<Record<string, string>> = { "own.yaml": text, ...others };
   const findings: Finding[] = [];
   const dialect = await resolveDialect("own.yaml", dialectLoader(texts), (finding) => findings.push(finding));
@@ -28,11 +30,4 @@ export async function resolveText(text: string, others: Readonly<Record<string, 
 /** 1-based line of a byte offset. */
 export function lineOf(text: string, offset: number): number {
   return Buffer.from(text).subarray(0, offset).toString().split("\n").length;
-}
-
-/** A text with one key put in: `withKey("extends: rs274ngc", "spindle.order", "start-first")`. */
-export function withKey(text: string, path: string, value: unknown): string {
-  const document = parseDocument(text);
-  document.setIn(path.split("."), value);
-  return document.toString();
 }

@@ -2,7 +2,10 @@ import { describe, expect, test } from "vitest";
 import type { Dialect } from "#dialect";
 import { resolveText } from "./findings.ts";
 
-async function withIdiom(name: string, template: string): Promise<{ dialect: Dialect | undefined; lines: readonly string[]; messages: string }> {
+async function withIdiom(
+  name: string,
+  template: string,
+): Promise<{ dialect: Dialect | undefined; lines: readonly string[]; messages: string }> {
   const text = `dialect: own\nextends: explicit-words\nidioms: { ${name}: ${JSON.stringify(template)} }\n`;
   const { dialect, lines, findings } = await resolveText(text);
   return { dialect, lines, messages: findings.map(({ message }) => message).join("\n") };
@@ -31,7 +34,11 @@ describe("a template is literal text and plain names", () => {
     ["a decorator", "M94 P{{* signal}}", "a decorator is not allowed"],
     ["escaped braces", "M94 P\\{{signal}}", "a backslash is not allowed"],
     ["braces that do not close", "M94 P{{signal", "the braces of the template do not close"],
-    ["an unknown value", "M94 P{{signl}} R{{level}}", "{{signl}} is not a value of this idiom. Did you mean `signal`?"],
+    [
+      "an unknown value",
+      "M94 P{{signl}} R{{level}}",
+      "{{signl}} is not a value of this idiom. Did you mean `signal`?",
+    ],
     ["a value of another idiom", "M94 P{{signal}} R{{output}}", "{{output}} is not a value of this idiom"],
   ])("%s is refused", async (_what, template, message) => {
     const { dialect, lines, messages } = await withIdiom("wait-signal", template);
@@ -82,10 +89,10 @@ describe("an idiom is one action", () => {
   });
 
   test("a code with its words is what the reader will know", async () => {
-    const { dialect, lines } = await withIdiom("wait-signal", "M94 P{{signal}}  L1 R{{level}}\tQ{{timeout}}");
+    const { dialect, lines } = await withIdiom("wait-signal", "M94 P{{signal}}  L1 R{{level}} Q{{timeout}}");
     expect(lines).toEqual(["dialect/order blocks.order @ iso-6983.dialect.yaml:?"]);
     expect(dialect).toBeUndefined();
-    const placed = await withIdiom("wait-signal", "M94 P{{signal}}  I1 R{{level}}\tQ{{timeout}}");
+    const placed = await withIdiom("wait-signal", "M94 P{{signal}}  I1  R{{level}} Q{{timeout}}");
     expect(placed.dialect?.format.extraCodes).toEqual([
       {
         letter: "M",
@@ -180,5 +187,9 @@ test("effects of a builder's code stand under its code, however it is padded", a
   expect(dialect?.machine.opaqueEffects).toEqual({
     M27: { position: "unknown", spindle: "unchanged", coolant: "off", lengthOffset: "unchanged" },
   });
-  expect(dialect?.format.extraCodes.at(-1)).toMatchObject({ letter: "M", value: 270, meaning: { action: "opaque" } });
+  expect(dialect?.format.extraCodes.at(-1)).toMatchObject({
+    letter: "M",
+    value: 270,
+    meaning: { action: "opaque" },
+  });
 });

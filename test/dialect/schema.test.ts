@@ -17,13 +17,21 @@ interface Key {
 }
 
 /** Names for keys that a file chooses itself. */
-const chosen: Readonly<Record<string, string>> = { codes: "M27", outputs: "extraction", "work-zero": "3", workOffsets: "3", lengths: "7" };
+const chosen: Readonly<Record<string, string>> = {
+  codes: "M27",
+  outputs: "extraction",
+  "work-zero": "3",
+  workOffsets: "3",
+  lengths: "7",
+};
 
 /** Every key of a schema, groups and items of lists that are mappings included. */
 function keysOf(schema: SchemaPart, part: SchemaPart = schema, steps: readonly string[] = []): Key[] {
   const below = formsOf(schema, part).flatMap((form) => [
     ...Object.entries(form.properties ?? {}),
-    ...Object.values(form.patternProperties ?? {}).map((inner) => [chosen[steps.at(-1) ?? ""] ?? "?", inner] as const),
+    ...Object.values(form.patternProperties ?? {}).map(
+      (inner) => [chosen[steps.at(-1) ?? ""] ?? "?", inner] as const,
+    ),
     ...(form.items?.properties === undefined ? [] : [["*", form.items] as const]),
   ]);
   return below.flatMap(([name, inner]) => {
@@ -39,7 +47,8 @@ function nest(steps: readonly string[], value: unknown): unknown {
 
 const keys = keysOf(dialectSchema).map((key) => ({ ...key, name: key.steps.join(".") }));
 const setupKeys = keysOf(setupSchema).map((key) => ({ ...key, name: key.steps.join(".") }));
-const isGroup = ({ part }: Key): boolean => formsOf(dialectSchema, part).some((form) => form.type === "object");
+const isGroup = ({ part }: Key): boolean =>
+  formsOf(dialectSchema, part).some((form) => form.type === "object");
 
 describe("the schema of dialects explains each key", () => {
   test("there are keys", () => {
@@ -73,7 +82,10 @@ function measures(part: SchemaPart): boolean {
 describe("the schema takes what it shows", () => {
   test.each(keys)("the examples of $name", ({ steps, part }) => {
     for (const example of part.examples ?? []) {
-      const value = steps[0] === "dialect" ? { dialect: example } : { dialect: "own", ...(nest(steps, example) as object) };
+      const value =
+        steps[0] === "dialect"
+          ? { dialect: example }
+          : { dialect: "own", ...(nest(steps, example) as object) };
       const errors = validateDialect(value).filter(({ keyword }) => keyword !== "required");
       // An item that is only shown in part lacks its other keys, which is not the example's fault.
       expect(steps.includes("*") ? errors.filter(({ keyword }) => keyword !== "anyOf") : errors).toEqual([]);
@@ -95,7 +107,9 @@ describe("the schema takes what it shows", () => {
 });
 
 function wordsOf(part: SchemaPart): readonly string[] {
-  return formsOf(dialectSchema, part).flatMap(({ enum: words = [], const: one }) => (one === undefined ? words : [one]));
+  return formsOf(dialectSchema, part).flatMap(({ enum: words = [], const: one }) =>
+    one === undefined ? words : [one],
+  );
 }
 
 test("a mapping in the place of a single value is refused", () => {
@@ -109,7 +123,11 @@ describe("findings of the schema", () => {
   test.each([
     ["extnds: rs274ngc", "extnds", "Did you mean `extends`?"],
     ["spindle: { ordr: start-first }", "spindle.ordr", "Did you mean `order`?"],
-    ["spindle: { order: start-frist }", "spindle.order", "speed-first or start-first. Did you mean `start-first`?"],
+    [
+      "spindle: { order: start-frist }",
+      "spindle.order",
+      "speed-first or start-first. Did you mean `start-first`?",
+    ],
     ["motion: { rapid: G }", "motion.rapid", "is `G`; it can be a code such as G54 or M6, or none."],
     ["machine: { rack: { pockets: [[1, 2, 3]] } }", "machine.rack.pockets.1", "a list of two lengths"],
     ["machine: { keep-out: [{ name: vise, min: [0, 0, 0] }] }", "machine.keep-out.1", "must state `max`"],
@@ -120,13 +138,17 @@ describe("findings of the schema", () => {
     ["numbers: { speed: { decimals: 9 } }", "numbers.speed.decimals", "a whole number from 0 to 7"],
     ["spindle:", "spindle", "it can be a mapping"],
   ])("%s", async (line, key, message) => {
-    const { findings, lines } = await resolveText(`dialect: own\nextends: rs274ngc\n${line}\n`.replace("extends: rs274ngc\nextnds", "extnds"));
+    const { findings, lines } = await resolveText(
+      `dialect: own\nextends: rs274ngc\n${line}\n`.replace("extends: rs274ngc\nextnds", "extnds"),
+    );
     expect(lines).toEqual([`dialect/schema ${key} @ own.yaml:${line.startsWith("extnds") ? 2 : 3}`]);
     expect(findings[0]?.message).toContain(message);
   });
 
   test("all of them are gathered, in the order of the file", async () => {
-    const { lines } = await resolveText("dialect: own\nmotion: { rapid: 1 }\nfile:\n  a: 1\n  b: 2\nspindle: 5\n");
+    const { lines } = await resolveText(
+      "dialect: own\nmotion: { rapid: 1 }\nfile:\n  a: 1\n  b: 2\nspindle: 5\n",
+    );
     expect(lines).toEqual([
       "dialect/schema motion.rapid @ own.yaml:2",
       "dialect/schema file.a @ own.yaml:4",
@@ -136,7 +158,9 @@ describe("findings of the schema", () => {
   });
 
   test("a file must say its name", async () => {
-    expect((await resolveText("extends: rs274ngc\n")).findings[0]?.message).toBe("The file must state `dialect`.");
+    expect((await resolveText("extends: rs274ngc\n")).findings[0]?.message).toBe(
+      "The file must state `dialect`.",
+    );
   });
 });
 
@@ -149,7 +173,10 @@ test("the page has a row for each key", () => {
   // How one number differs from the rest is said once; keys that a file chooses have a placeholder.
   const rows = keys.filter(({ part, steps }) => part.$ref?.includes("own-") !== true && !steps.includes("*"));
   for (const { name } of rows) {
-    const path = name.replace("codes.M27", "codes.CODE").replace("outputs.extraction", "outputs.NAME").replace("work-zero.3", "work-zero.NUMBER");
+    const path = name
+      .replace("codes.M27", "codes.CODE")
+      .replace("outputs.extraction", "outputs.NAME")
+      .replace("work-zero.3", "work-zero.NUMBER");
     expect(page).toContain(`| \`${path}\` |`);
   }
 });

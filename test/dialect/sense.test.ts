@@ -17,16 +17,34 @@ const leafText = readFileSync(quarryRouter, "utf8");
 
 const cases: Readonly<Record<string, Case>> = {
   // Codes.
-  "two keys with one code": { text: "feed: { inverse-time: G21 }", finds: ["dialect/code-twice feed.inverse-time"] },
-  "a standard code at another key": { text: "motion: { line: G0 }", finds: ["dialect/standard-code motion.line", "dialect/code-twice motion.line"] },
+  "two keys with one code": {
+    text: "feed: { inverse-time: G21 }",
+    finds: ["dialect/code-twice feed.inverse-time"],
+  },
+  "a standard code at another key": {
+    text: "motion: { line: G0 }",
+    finds: ["dialect/standard-code motion.line", "dialect/code-twice motion.line"],
+  },
   "spindle words mixed up": {
     text: "spindle: { cw: M4, ccw: M3 }",
     finds: ["dialect/standard-code spindle.cw", "dialect/standard-code spindle.ccw"],
   },
-  "an idiom with the code of a key": { text: "idioms: { release: G54 }", finds: ["dialect/idiom-meaning idioms.release"] },
-  "an idiom with a standard code": { text: "idioms: { hood-up: G17 }", finds: ["dialect/idiom-meaning idioms.hood-up", "dialect/idiom-meaning idioms.hood-up"] },
-  "two idioms with one code": { text: "idioms: { release: M21, clamp: M21 }", finds: ["dialect/idiom-meaning idioms.clamp"] },
-  "two idioms told apart by a fixed number": { text: 'idioms: { release: "M21 P1", clamp: "M21 P2" }', finds: [] },
+  "an idiom with the code of a key": {
+    text: "idioms: { release: G54 }",
+    finds: ["dialect/idiom-meaning idioms.release"],
+  },
+  "an idiom with a standard code": {
+    text: "idioms: { hood-up: G17 }",
+    finds: ["dialect/idiom-meaning idioms.hood-up", "dialect/idiom-meaning idioms.hood-up"],
+  },
+  "two idioms with one code": {
+    text: "idioms: { release: M21, clamp: M21 }",
+    finds: ["dialect/idiom-meaning idioms.clamp"],
+  },
+  "two idioms told apart by a fixed number": {
+    text: 'idioms: { release: "M21 P1", clamp: "M21 P2" }',
+    finds: [],
+  },
   "a fixed number and a value do not tell apart": {
     text: 'idioms: { release: "M95 P1", output-on: "M95 P{{output}}", output-off: "M96 P{{output}}" }',
     finds: ["dialect/idiom-meaning idioms.release"],
@@ -44,7 +62,10 @@ const cases: Readonly<Record<string, Case>> = {
     text: "blocks: { order: [N, G, X, Y, Z, I, J, K, R, P, F, S, T, H, D, M] }",
     finds: ["dialect/order blocks.order"],
   },
-  "the letter of an idiom without a place": { text: 'idioms: { release: "M21 E1" }', finds: ["dialect/order blocks.order @ 1"] },
+  "the letter of an idiom without a place": {
+    text: 'idioms: { release: "M21 E1" }',
+    finds: ["dialect/order blocks.order @ 1"],
+  },
   "a rotary axis without a place": {
     text: "machine: { travel: { a: [-360, 360] } }\nblocks: { order: [N, G, X, Y, Z, I, J, K, R, P, Q, F, S, T, H, D, M] }",
     finds: ["dialect/order blocks.order @ 4"],
@@ -56,34 +77,46 @@ const cases: Readonly<Record<string, Case>> = {
   // Text.
   "a block end that begins comments": {
     text: "file: { end-of-block: semicolon }\ncomments: { style: semicolon }\nidioms: { message: none }",
-    finds: ["dialect/format comments.style @ 4"],
+    finds: ["dialect/text comments.style @ 4"],
   },
   "program numbers the wrong way round": {
     text: "file: { program-number: { letter: O, digits: 4, from: 900, to: 100 } }",
-    finds: ["dialect/format file.program-number.to"],
+    finds: ["dialect/text file.program-number.to"],
   },
   "program numbers with too many digits": {
     text: "file: { program-number: { letter: O, digits: 4, from: 1, to: 99999 } }",
-    finds: ["dialect/format file.program-number.digits"],
+    finds: ["dialect/text file.program-number.digits"],
   },
   "% twice": {
     text: 'file: { program-number: { letter: "%", digits: 4, from: 1, to: 9999 } }',
-    finds: ["dialect/format file.program-number.letter"],
+    finds: ["dialect/text file.program-number.letter"],
   },
   "block numbers without room": {
     text: "blocks: { number: { on: all, start: 10, step: 10, to: 15, width: 0 } }",
-    finds: ["dialect/format blocks.number.to"],
+    finds: ["dialect/text blocks.number.to"],
   },
   "block numbers wider than their digits": {
     text: "blocks: { number: { on: all, start: 1, step: 1, to: 99999, width: 4 } }",
-    finds: ["dialect/format blocks.number.width"],
+    finds: ["dialect/text blocks.number.width"],
   },
-  "a message mark in small letters": { text: 'idioms: { message: "(Note, {{text}})" }', finds: ["dialect/characters idioms.message"] },
-  "a message mark that leaves no room": { text: "comments: { longest: 10 }", finds: ["dialect/format idioms.message @ 1"] },
-  "a message where there are no comments": { text: "comments: { style: none }", finds: ["dialect/idiom-meaning idioms.message @ 1"] },
+  "a message mark in small letters": {
+    text: 'idioms: { message: "(Note, {{text}})" }',
+    finds: ["dialect/characters idioms.message"],
+  },
+  "a message mark that leaves no room": {
+    text: "comments: { longest: 10 }",
+    finds: ["dialect/text idioms.message @ 1"],
+  },
+  "a message where there are no comments": {
+    text: "comments: { style: none }",
+    finds: ["dialect/idiom-meaning idioms.message @ 1"],
+  },
   // Arcs and cycles.
   "a full circle by radius": { text: "arc: { form: radius }", finds: ["dialect/arc arc.full-circle @ 1"] },
-  "a full circle above the largest sweep": { text: "arc: { largest-sweep: 180 }", finds: ["dialect/arc arc.full-circle @ 1"] },
+  "a full circle above the largest sweep": {
+    text: "arc: { largest-sweep: 180 }",
+    finds: ["dialect/arc arc.full-circle @ 1"],
+  },
   "arcs in a plane without a word": { text: "plane: { yz: none }", finds: ["dialect/arc plane.yz"] },
   "a centre mode that cannot be put back": {
     text: "arc: { centre-words: { absolute: G90.1, incremental: none } }",
@@ -94,8 +127,14 @@ const cases: Readonly<Record<string, Case>> = {
     finds: ["dialect/undeclared cycles.return.without"],
   },
   // Numbers.
-  "more decimals than a millisecond can hold": { text: "dwell: { unit: ms }\nnumbers: { dwell: 4 }", finds: ["dialect/grid numbers.dwell @ 4"] },
-  "more decimals than a speed can hold": { text: "numbers: { speed: 4 }", finds: ["dialect/grid numbers.speed"] },
+  "more decimals than a millisecond can hold": {
+    text: "dwell: { unit: ms }\nnumbers: { dwell: 4 }",
+    finds: ["dialect/grid numbers.dwell @ 4"],
+  },
+  "more decimals than a speed can hold": {
+    text: "numbers: { speed: 4 }",
+    finds: ["dialect/grid numbers.speed"],
+  },
   "a timeout between two numbers": {
     extends: "explicit-words",
     text: "confirm: { at-speed: { timeout: 10.25 s } }",
@@ -139,7 +178,11 @@ const cases: Readonly<Record<string, Case>> = {
     text: 'idioms: { wait-signal: "M94 P{{signal}} Q{{timeout}}" }\nmachine: { signals: { stopped: { input: 2, level: off } } }',
     finds: ["dialect/signal machine.signals.stopped @ 4"],
   },
-  "two levels that are one number": { extends: "explicit-words", text: "wait: { off: 1 }", finds: ["dialect/signal wait.off"] },
+  "two levels that are one number": {
+    extends: "explicit-words",
+    text: "wait: { off: 1 }",
+    finds: ["dialect/signal wait.off"],
+  },
   "one input for two signals": {
     extends: "explicit-words",
     text: "machine: { signals: { stopped: 1 } }",
@@ -155,9 +198,19 @@ const cases: Readonly<Record<string, Case>> = {
     finds: ["dialect/confirm confirm.stopped"],
   },
   // What one key needs of another.
-  "a hood without words": { text: "machine: { hood: yes }\nidioms: { hood-up: M23 }", finds: ["dialect/undeclared idioms.hood-down @ 4"] },
-  "inverse time without its numbers": { extends: "iso-6983", text: "feed: { inverse-time: G93 }", finds: ["dialect/undeclared numbers.inverse-time @ 1"] },
-  "a move in machine coordinates without its word": { text: "machine-move: none", finds: ["dialect/undeclared machine-move"] },
+  "a hood without words": {
+    text: "machine: { hood: yes }\nidioms: { hood-up: M23 }",
+    finds: ["dialect/undeclared idioms.hood-down @ 4"],
+  },
+  "inverse time without its numbers": {
+    extends: "iso-6983",
+    text: "feed: { inverse-time: G93 }",
+    finds: ["dialect/undeclared numbers.inverse-time @ 1"],
+  },
+  "a move in machine coordinates without its word": {
+    text: "machine-move: none",
+    finds: ["dialect/undeclared machine-move"],
+  },
   "measured lengths without a measurement": {
     text: "machine: { lengths: measured }",
     finds: ["dialect/undeclared idioms.measure @ 1", "dialect/undeclared machine.measure-effects"],
@@ -181,12 +234,18 @@ const cases: Readonly<Record<string, Case>> = {
     text: "machine: { travel: { z: [-95, -1] } }",
     finds: ["dialect/retract machine.retract.z @ 1"],
   },
-  "a travel that is none": { text: "machine: { travel: { x: [10, 10] } }", finds: ["dialect/machine machine.travel.x"] },
+  "a travel that is none": {
+    text: "machine: { travel: { x: [10, 10] } }",
+    finds: ["dialect/machine machine.travel.x"],
+  },
   "speeds the wrong way round": {
     text: "machine: { spindle: { min-rpm: 9000, max-rpm: 6000 } }",
     finds: ["dialect/machine machine.spindle.min-rpm"],
   },
-  "feeds the wrong way round": { text: "machine: { feed: { least: 9, most: 6 } }", finds: ["dialect/machine machine.feed.least"] },
+  "feeds the wrong way round": {
+    text: "machine: { feed: { least: 9, most: 6 } }",
+    finds: ["dialect/machine machine.feed.least"],
+  },
   "a parking place outside the travel": {
     text: "machine: { travel: { x: [0, 100], y: [0, 100] }, park: [50, 200] }",
     finds: ["dialect/machine machine.park"],
@@ -237,16 +296,22 @@ test.each(Object.entries(cases))("%s", async (_name, { text, extends: parent = "
   const wanted = finds.filter((line) => line.includes("@ 1"));
   const here = finds.filter((line) => !line.includes("@ 1"));
   const got = outcome.lines.filter((line) => line.includes("@ own.yaml"));
-  expect(got.map((line) => line.replace("@ own.yaml:", "@ "))).toEqual(here.map((line) => (line.includes("@") ? line : `${line} @ 3`)));
+  expect(got.map((line) => line.replace("@ own.yaml:", "@ "))).toEqual(
+    here.map((line) => (line.includes("@") ? line : `${line} @ 3`)),
+  );
   // Findings on inherited keys stand where the value stands, in another file.
   const elsewhere = outcome.lines.filter((line) => !line.includes("@ own.yaml"));
-  expect(elsewhere.map((line) => line.replace(/ @ .*/, ""))).toEqual(wanted.map((line) => line.replace(" @ 1", "")));
+  expect(elsewhere.map((line) => line.replace(/ @ .*/, ""))).toEqual(
+    wanted.map((line) => line.replace(" @ 1", "")),
+  );
   expect(outcome.dialect === undefined).toBe(finds.length > 0);
 });
 
 test("each finding says what to do or names the key that is wrong", async () => {
   for (const { text, extends: parent = "rs274ngc" } of Object.values(cases)) {
-    const { findings } = await resolveText(`dialect: own\nextends: ${parent}\n${text}\n`, { [router]: leafText });
+    const { findings } = await resolveText(`dialect: own\nextends: ${parent}\n${text}\n`, {
+      [router]: leafText,
+    });
     for (const { message, key, severity } of findings) {
       expect(severity).toBe("error");
       expect(message).toMatch(/^[`A-ZT].{15,}[.?]$/);
@@ -263,10 +328,7 @@ test("every rule of this stage has a case", () => {
       .join("\n");
   const sources = read(resolve(import.meta.dirname, "../../core/2-dialect"), ".ts");
   const tests = read(import.meta.dirname, ".test.ts");
-  const rules = new Set([
-    ...[...sources.matchAll(/"(dialect\/[a-z-]+)"/g)].map(([, rule]) => rule!),
-    ...[...sources.matchAll(/fail\("([a-z]+)", /g)].map(([, rule]) => `dialect/${rule}`),
-  ]);
-  expect(rules.size).toBeGreaterThan(25);
+  const rules = new Set([...[...sources.matchAll(/"(dialect\/[a-z-]+)"/g)].map(([, rule]) => rule)]);
+  expect(rules.size).toBeGreaterThan(20);
   for (const rule of rules) expect(tests.includes(rule) ? rule : `no case for ${rule}`).toBe(rule);
 });

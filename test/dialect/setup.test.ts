@@ -1,14 +1,19 @@
 import { describe, expect, test } from "vitest";
 import type { Finding } from "#base";
 import type { Setup } from "#dialect";
-import { readSetup, workZeroOf } from "#dialect";
-import { loadDialect, quarryRouter } from "../support/dialects.ts";
+import { readSetup } from "#dialect";
 import { lineOf } from "./findings.ts";
 
-async function read(text: string): Promise<{ setup: Setup | undefined; lines: string[]; findings: Finding[] }> {
+async function read(
+  text: string,
+): Promise<{ setup: Setup | undefined; lines: string[]; findings: Finding[] }> {
   const findings: Finding[] = [];
-  const setup = await readSetup({ file: "bench.yaml", bytes: new TextEncoder().encode(text) }, (finding) => findings.push(finding));
-  const lines = findings.map(({ rule, place }) => `${rule} @ ${place?.source} ${place?.file}:${lineOf(text, place?.offset ?? 0)}`);
+  const setup = await readSetup({ file: "bench.yaml", bytes: new TextEncoder().encode(text) }, (finding) =>
+    findings.push(finding),
+  );
+  const lines = findings.map(
+    ({ rule, place }) => `${rule} @ ${place?.source} ${place?.file}:${lineOf(text, place?.offset ?? 0)}`,
+  );
   return { setup, lines, findings };
 }
 
@@ -43,22 +48,16 @@ describe("a set-up file", () => {
     ["two coordinates", "rack: [1]\nworkOffsets: { 1: [1, 2] }\n", "dialect/schema @ setup bench.yaml:2"],
     ["a length of nothing", "lengths: { 1: 0 }\n", "dialect/schema @ setup bench.yaml:1"],
     ["a tool in two pockets", "rack:\n  - 1\n  - 2\n  - 1\n", "dialect/setup @ setup bench.yaml:4"],
-    ["a tool in a pocket and in the spindle", "spindleHolds: 2\nrack: [1, 2]\n", "dialect/setup @ setup bench.yaml:2"],
-    ["an alias", "rack: &a [1]\nlengths: *a\n", "dialect/yaml @ setup bench.yaml:1"],
-    ["__proto__", '{ "__proto__": { "rack": [1] } }', "dialect/yaml @ setup bench.yaml:1"],
+    [
+      "a tool in a pocket and in the spindle",
+      "spindleHolds: 2\nrack: [1, 2]\n",
+      "dialect/setup @ setup bench.yaml:2",
+    ],
+    ["an alias", "rack: &a [1]\nlengths: *a\n", "dialect/format @ setup bench.yaml:1"],
+    ["__proto__", '{ "__proto__": { "rack": [1] } }', "dialect/format @ setup bench.yaml:1"],
   ])("%s is refused", async (_what, text, line) => {
     const { setup, lines } = await read(text);
     expect(setup).toBeUndefined();
     expect(lines).toContain(line);
-  });
-
-  test("it overrides the origins that the dialect states, one by one", async () => {
-    const dialect = await loadDialect(quarryRouter);
-    const { setup } = await read("workOffsets: { 2: [1, 2, 3] }\n");
-    expect(workZeroOf(dialect, setup)[1]).toEqual([3e9, 2e9, -8e8]);
-    expect(workZeroOf(dialect, setup)[2]).toEqual([1e7, 2e7, 3e7]);
-    const other = (await read("workOffsets: { 1: [4, 5, 6] }\n")).setup;
-    expect(workZeroOf(dialect, other)[1]).toEqual([4e7, 5e7, 6e7]);
-    expect(workZeroOf(dialect)).toEqual(dialect.workZero);
   });
 });

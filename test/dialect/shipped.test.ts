@@ -3,7 +3,7 @@ import { join, resolve } from "node:path";
 import { describe, expect, test } from "vitest";
 import type { Finding } from "#base";
 import { atomsPerInch, atomsPerMillimetre } from "#base";
-import { cautions, originOf, packDialect, resolveDialect, unpackDialect } from "#dialect";
+import { originOf, packDialect, resolveDialect, unpackDialect } from "#dialect";
 import { dialectLoader, loadDialect, quarryRouter } from "../support/dialects.ts";
 import { resolveText } from "./findings.ts";
 
@@ -16,31 +16,39 @@ function lineCount(path: string): number {
 }
 
 describe("shipped dialects", () => {
-  test.each(names)("%s resolves without a finding, is called by its name and has at most 80 lines", async (name) => {
-    const findings: Finding[] = [];
-    const dialect = await resolveDialect(name, dialectLoader(), (finding) => findings.push(finding));
-    expect(findings).toEqual([]);
-    expect(dialect?.name).toBe(name);
-    expect(lineCount(join(root, "dialects", `${name}.dialect.yaml`))).toBeLessThanOrEqual(80);
-  });
+  test.each(names)(
+    "%s resolves without a finding, is called by its name and has at most 80 lines",
+    async (name) => {
+      const findings: Finding[] = [];
+      const dialect = await resolveDialect(name, dialectLoader(), (finding) => findings.push(finding));
+      expect(findings).toEqual([]);
+      expect(dialect?.name).toBe(name);
+      expect(lineCount(join(root, "dialects", `${name}.dialect.yaml`))).toBeLessThanOrEqual(80);
+    },
+  );
 
   test.each([...names, quarryRouter])("%s survives being kept as text", async (name) => {
     const dialect = await loadDialect(name);
     expect(unpackDialect(packDialect(dialect))).toEqual(dialect);
   });
 
-  test("an archetype has no machine and says so, a leaf with one does not", async () => {
-    expect(cautions(await loadDialect("rs274ngc")).map(({ rule, severity }) => `${severity} ${rule}`)).toEqual([
-      "warning dialect/no-machine",
-    ]);
-    expect(cautions(await loadDialect(quarryRouter))).toEqual([]);
+  test("an archetype has no machine, a leaf with travel or a spindle has one", async () => {
+    expect((await loadDialect("rs274ngc")).machine.declared).toBe(false);
+    expect((await loadDialect(quarryRouter)).machine.declared).toBe(true);
   });
 });
 
 describe("rs274ngc after NISTIR 6556", () => {
   test("words that the standard has, and those that it has not (Table 5)", async () => {
     const { words } = (await loadDialect("rs274ngc")).capabilities;
-    for (const key of ["units.mm", "feed.inverse-time", "work-offset.9", "length-offset.on", "path.stop", "machine-move"]) {
+    for (const key of [
+      "units.mm",
+      "feed.inverse-time",
+      "work-offset.9",
+      "length-offset.on",
+      "path.stop",
+      "machine-move",
+    ]) {
       expect([key, words[key]]).toEqual([key, true]);
     }
     for (const key of ["cycles.chip-break", "cycles.tap-left", "feed.per-revolution", "spindle.orient"]) {
@@ -93,7 +101,10 @@ describe("the router at the quarry", () => {
     expect(leaf[travel.line - 1]).toContain("travel:");
     expect(originOf(dialect, "spindle.order").file).toBe("explicit-words.dialect.yaml");
     expect(originOf(dialect, "work-offset.3").file).toBe("explicit-words.dialect.yaml");
-    expect(originOf(dialect, "machine.feed.most")).toEqual({ ...originOf(dialect, "machine"), key: "machine.feed.most" });
+    expect(originOf(dialect, "machine.feed.most")).toEqual({
+      ...originOf(dialect, "machine"),
+      key: "machine.feed.most",
+    });
     expect(originOf(dialect, "no.such.key")).toEqual({ key: "no.such.key", file: "", line: 0 });
   });
 });
@@ -108,7 +119,8 @@ const corrections = [
   {
     what: "the spindle word before its speed",
     lines: ["spindle: { order: start-first }"],
-    holds: (dialect: Awaited<ReturnType<typeof loadDialect>>) => dialect.format.spindle?.order === "start-first",
+    holds: (dialect: Awaited<ReturnType<typeof loadDialect>>) =>
+      dialect.format.spindle?.order === "start-first",
   },
   {
     what: "wait until the spindle is up to speed",
@@ -117,7 +129,8 @@ const corrections = [
       "machine: { signals: { at-speed: 4 }, waits: { on-timeout: alarm } }",
       "confirm: { at-speed: { wait: at-speed, timeout: 10 s } }",
     ],
-    holds: (dialect: Awaited<ReturnType<typeof loadDialect>>) => dialect.machine.confirm["at-speed"]?.by === "wait",
+    holds: (dialect: Awaited<ReturnType<typeof loadDialect>>) =>
+      dialect.machine.confirm["at-speed"]?.by === "wait",
   },
   {
     what: "a confirmed stop before each swap and at the end",
@@ -126,7 +139,8 @@ const corrections = [
       "machine: { signals: { stopped: 5 }, waits: { on-timeout: alarm } }",
       "confirm: { stopped: { wait: stopped, timeout: 30 s } }",
     ],
-    holds: (dialect: Awaited<ReturnType<typeof loadDialect>>) => dialect.machine.confirm.stopped?.by === "wait",
+    holds: (dialect: Awaited<ReturnType<typeof loadDialect>>) =>
+      dialect.machine.confirm.stopped?.by === "wait",
   },
 ];
 
@@ -144,4 +158,33 @@ test("lengths in inches are exact", async () => {
     "dialect: own\nextends: rs274ngc\nmachine: { travel: { x: [0, 48 in], z: [-3.75 in, 0] } }\n",
   );
   expect(dialect?.machine.travel).toEqual({ x: [0, 48 * atomsPerInch], z: [-3.75 * atomsPerInch, 0] });
+});
+
+test("the example in the page on dialect files resolves", async () => {
+  const page = readFileSync(join(root, "dialects/README.md"), "utf8");
+  const [, text] = /```yaml\n(.*?)```/s.exec(page) ?? [];
+  const { dialect, lines } = await resolveText(text);
+  expect(lines).toEqual([]);
+  expect(dialect?.machine.confirm["at-speed"]).toEqual({
+    by: "dwell",
+    time: { op: "number", value: 8_000_000 },
+  });
+});
+
+test("what a start with a resolved dialect loads has no parser in it", () => {
+  const folder = join(root, "core/2-dialect");
+  const seen = new Set<string>();
+  const packages = new Set<string>();
+  const visit = (file: string): void => {
+    if (seen.has(file)) return;
+    seen.add(file);
+    const text = readFileSync(join(folder, file), "utf8");
+    for (const [, specifier] of text.matchAll(/^(?:import|export)(?! type).* from "([^"]+)"/gm)) {
+      if (specifier.startsWith("./")) visit(specifier.slice(2));
+      else packages.add(specifier);
+    }
+  };
+  visit("index.ts");
+  expect([...seen].sort()).toEqual(["index.ts", "origin.ts", "pack.ts"]);
+  expect([...packages]).toEqual([]);
 });

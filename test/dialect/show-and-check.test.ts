@@ -11,42 +11,74 @@ const leaf = readFileSync(quarryRouter, "utf8");
 const loader = dialectLoader({ "quarry-router.dialect.yaml": leaf });
 
 async function show(text: string): Promise<string> {
-  const shown = await showDialect("own.yaml", dialectLoader({ "own.yaml": text }), (finding) => expect.fail(finding.message));
+  const shown = await showDialect("own.yaml", dialectLoader({ "own.yaml": text }), (finding) =>
+    expect.fail(finding.message),
+  );
   return shown!;
 }
 
 describe("show", () => {
   test("each value has its file and line", async () => {
-    const shown = (await showDialect("quarry-router.dialect.yaml", loader, (finding) => expect.fail(finding.message)))!;
+    const shown = (await showDialect("quarry-router.dialect.yaml", loader, (finding) =>
+      expect.fail(finding.message),
+    ))!;
     const lines = shown.split("\n");
-    expect(lines[0]).toContain("quarry-router.dialect.yaml, which extends explicit-words.dialect.yaml, which extends iso-6983.dialect.yaml");
+    expect(lines[0]).toContain(
+      "quarry-router.dialect.yaml, which extends explicit-words.dialect.yaml, which extends iso-6983.dialect.yaml",
+    );
     const values = lines.slice(1).filter((line) => line !== "" && !/^ *"?[\w-]+"?:$/.test(line));
     expect(values.length).toBeGreaterThan(150);
     for (const line of values) {
       const [, file, number] = / # ([\w-]+\.dialect\.yaml):(\d+)$/.exec(line) ?? [];
-      const key = /^ *"?([\w-]+)"?:/.exec(line)![1]!;
-      const text = file === basename(quarryRouter) ? leaf : new TextDecoder().decode(dialectLoader().readShipped(file!.replace(".dialect.yaml", ""))!.bytes);
-      expect(`${line}: ${text.split("\n")[Number(number) - 1]}`).toContain(`: ${text.split("\n")[Number(number) - 1]}`);
+      const key = /^ *"?([\w-]+)"?:/.exec(line)![1];
+      const text =
+        file === basename(quarryRouter)
+          ? leaf
+          : new TextDecoder().decode(dialectLoader().readShipped(file.replace(".dialect.yaml", ""))!.bytes);
+      expect(`${line}: ${text.split("\n")[Number(number) - 1]}`).toContain(
+        `: ${text.split("\n")[Number(number) - 1]}`,
+      );
       expect(text.split("\n")[Number(number) - 1]).toMatch(new RegExp(`(^|[\\s{])"?${key}"?:`));
     }
   });
 
   test("what is shown stands alone: it resolves to the same dialect", async () => {
-    const shown = (await showDialect("quarry-router.dialect.yaml", loader, (finding) => expect.fail(finding.message)))!;
-    const again = await resolveDialect("shown.yaml", dialectLoader({ "shown.yaml": shown }), (finding) => expect.fail(finding.message));
-    const first = await resolveDialect("quarry-router.dialect.yaml", loader, (finding) => expect.fail(finding.message));
-    const rest = ({ format, capabilities, machine, workZero }: NonNullable<typeof first>): unknown => ({ format, capabilities, machine, workZero });
+    const shown = (await showDialect("quarry-router.dialect.yaml", loader, (finding) =>
+      expect.fail(finding.message),
+    ))!;
+    const again = await resolveDialect("shown.yaml", dialectLoader({ "shown.yaml": shown }), (finding) =>
+      expect.fail(finding.message),
+    );
+    const first = await resolveDialect("quarry-router.dialect.yaml", loader, (finding) =>
+      expect.fail(finding.message),
+    );
+    const rest = ({ format, capabilities, machine, workZero }: NonNullable<typeof first>): unknown => ({
+      format,
+      capabilities,
+      machine,
+      workZero,
+    });
     expect(rest(again!)).toEqual(rest(first!));
     expect((parse(shown) as Record<string, unknown>)["extends"]).toBeUndefined();
   });
 
   test("strings that YAML would take for something else keep their quotes", async () => {
-    const shown = await show('dialect: own\ntitle: "12: a # b"\nsources: ["1", "a, b", "[x]", "- y", "true"]\n');
-    expect(parse(shown)).toEqual({ dialect: "own", title: "12: a # b", sources: ["1", "a, b", "[x]", "- y", "true"] });
+    const shown = await show(
+      'dialect: own\ntitle: "12: a # b"\nsources: ["1", "a, b", "[x]", "- y", "true"]\n',
+    );
+    expect(parse(shown)).toEqual({
+      dialect: "own",
+      title: "12: a # b",
+      sources: ["1", "a, b", "[x]", "- y", "true"],
+    });
   });
 
   test("a dialect that does not hold together is shown all the same", async () => {
-    expect(await show("dialect: own\nextends: rs274ngc\nmachine: { waits: { on-timeout: alarm } }\nmotion: { rapid: G1 }\n")).toContain("rapid: G1");
+    expect(
+      await show(
+        "dialect: own\nextends: rs274ngc\nmachine: { waits: { on-timeout: alarm } }\nmotion: { rapid: G1 }\n",
+      ),
+    ).toContain("rapid: G1");
   });
 });
 
@@ -72,7 +104,9 @@ describe("check", () => {
       "note dialect/same work-offset:4",
     ]);
     const counter = findings.find(({ key }) => key === "spindle.ccw");
-    expect(counter?.message).toBe("`spindle.ccw` is none: jobs with a tool that turns counter-clockwise are refused.");
+    expect(counter?.message).toBe(
+      "`spindle.ccw` is none: jobs with a tool that turns counter-clockwise are refused.",
+    );
   });
 
   test("`none` that is another way to say it refuses nothing", async () => {
@@ -88,6 +122,10 @@ describe("check", () => {
   });
 
   test("errors come alone", async () => {
-    expect((await notes("dialect: own\nextends: rs274ngc\nmotion: { line: G0 }\n")).lines.map((line) => line.split(" ")[0])).toEqual(["error", "error"]);
+    expect(
+      (await notes("dialect: own\nextends: rs274ngc\nmotion: { line: G0 }\n")).lines.map(
+        (line) => line.split(" ")[0],
+      ),
+    ).toEqual(["error", "error"]);
   });
 });

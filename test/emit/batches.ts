@@ -70,6 +70,15 @@ export const parts = fc.array(
 
 type Part = typeof parts extends fc.Arbitrary<(infer P)[]> ? P : never;
 
+/** Steps behind which the place of an axis may be unknown. */
+const losing: readonly Step["kind"][] = [
+  "work-offset",
+  "length-offset",
+  "change-tool",
+  "pause",
+  "reference-return",
+];
+
 /**
  * A batch of made-up parts in which every row can be written: it begins with a rapid that makes all axes known, and so does
  * each row behind a step or a machine row that may have made one unknown.
@@ -82,9 +91,15 @@ export function madeUpBatch(made: readonly Part[]): Batch {
     if ("at" in part) pushHoles(batch, at, part);
     else if ("places" in part) pushMadeUp(batch, at, part);
     else pushAside(batch, part, 0);
-    if ("places" in part ? part.machine : !("at" in part)) knowAll(batch, at);
+    if ("places" in part ? isMachineRow(part) : !("at" in part) && losing.includes(part.kind))
+      knowAll(batch, at);
   }
   return batch;
+}
+
+/** Machine rows are straight. */
+function isMachineRow({ kind, machine }: MadeUpRow): boolean {
+  return machine && kind < rowKind.arcXy;
 }
 
 function knowAll(batch: Batch, at: Float64Array): void {
@@ -92,20 +107,21 @@ function knowAll(batch: Batch, at: Float64Array): void {
   push(batch, { kind: rowKind.rapid, stated: 63, at });
 }
 
-function pushMadeUp(
-  batch: Batch,
-  at: Float64Array,
-  { kind, machine, stated, places, feed, turns }: MadeUpRow,
-): void {
+function pushMadeUp(batch: Batch, at: Float64Array, part: MadeUpRow): void {
+  const { kind, stated, places, feed, turns } = part;
   const isArc = kind >= rowKind.arcXy;
+  if (isArc)
+    pushAside(batch, { kind: "plane", value: (["xy", "zx", "yz"] as const)[kind - rowKind.arcXy] }, 0);
   const axes = isArc ? stated & 7 || 7 : stated;
-  const end = machine && !isArc ? new Float64Array(6) : at;
+  const isMachine = isMachineRow(part);
+  const end = isMachine ? new Float64Array(6) : at;
+  if (isMachine) pushAside(batch, { kind: "distance", value: "absolute" }, 0);
   for (let axis = 0; axis < 6; axis++)
     if (axes & (1 << axis)) end[axis] = places[axis] * (axis < 3 ? 1e4 : 1e3);
   const isRapid = kind === rowKind.rapid;
   push(batch, {
     kind,
-    frame: machine && !isArc ? frame.machine : frame.work,
+    frame: isMachine ? frame.machine : frame.work,
     stated: axes,
     at: end,
     feed: isRapid ? 0 : feed * 1e6,
@@ -119,6 +135,7 @@ function pushHoles(
   made: { at: readonly (readonly [number, number])[]; initial: boolean },
 ): void {
   const retract = at[2] - 10 * 1e7;
+  pushAside(batch, { kind: "plane", value: "xy" }, 0);
   const level = made.initial ? at[2] : retract;
   const between = made.initial ? "initial" : "retract";
   pushAside(
@@ -130,6 +147,7 @@ function pushHoles(
       retract,
       level,
       between,
+      levelStated: true,
       peck: 1e7,
       dwell: 0,
     },

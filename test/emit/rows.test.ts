@@ -138,6 +138,7 @@ const cases: Case[] = [
         retract: mm(2),
         level: mm(2),
         between: "retract",
+        levelStated: true,
         peck: mm(3),
         dwell: 0,
       },
@@ -174,6 +175,7 @@ const cases: Case[] = [
         retract: mm(2),
         level: mm(10),
         between: "initial",
+        levelStated: true,
         peck: 0,
         dwell: 250_000,
       },
@@ -184,6 +186,12 @@ const cases: Case[] = [
   },
 ];
 
+/** A format without words for the level between holes gets definitions that don't state it. */
+function inWordsOf(format: Format, part: Row | Step): Row | Step {
+  if (!("cycle" in part)) return part;
+  return { ...part, levelStated: format.codes.cycleReturn[part.between] !== undefined };
+}
+
 describe.each([
   ["plain", plain, (one: Case) => one.plain],
   ["explicit", explicit, (one: Case) => one.explicit],
@@ -192,7 +200,12 @@ describe.each([
   test.each(cases.filter((one) => expected(one) !== undefined).map((one) => [one.name, one] as const))(
     "%s",
     async (_title, one) => {
-      expect(await linesOf(format, one.parts)).toEqual(expected(one));
+      expect(
+        await linesOf(
+          format,
+          one.parts.map((part) => inWordsOf(format, part)),
+        ),
+      ).toEqual(expected(one));
     },
   );
 });
@@ -230,6 +243,28 @@ test("centre words: zero left out, absolute, and as the last arc-centre mode sai
   ]);
 });
 
+test("the level between holes is said where the definition states it, and in a fragment", async () => {
+  const definition: Step = {
+    kind: "cycle-definition",
+    cycle: "drill",
+    depth: mm(-1),
+    retract: mm(2),
+    level: mm(2),
+    between: "retract",
+    levelStated: false,
+    peck: 0,
+    dwell: 0,
+  };
+  const parts: (Row | Step)[] = [definition, { kind: "hole", at: { x: 1, y: 2 }, also: { z: 2 }, feed: 50 }];
+  expect(await linesOf(plain, parts)).toEqual(["G81 X1 Y2 Z-1 R2 F50"]);
+  expect(await linesOf(plain, parts, { fragment: true })).toEqual(["G99 G81 X1 Y2 Z-1 R2 F50"]);
+  const other: Format = {
+    ...leastIncrement,
+    cycles: { ...leastIncrement.cycles!, levels: "absolute", levelWithout: "initial" },
+  };
+  await expect(linesOf(other, parts)).rejects.toThrow("cycles.return.retract");
+});
+
 test("several turns need their word", async () => {
   const parts = [rapid({ x: 0, y: 0 }), { ...circle, turns: -3 }];
   expect(await linesOf({ ...plain, arc: { ...plain.arc, turnsWord: "P" } }, parts)).toEqual([
@@ -254,6 +289,7 @@ test("an incremental program: differences of rounded absolutes, and levels from 
       retract: mm(2),
       level: mm(2),
       between: "retract",
+      levelStated: true,
       peck: 0,
       dwell: 0,
     },

@@ -214,6 +214,7 @@ export const cases: { readonly [Kind in StepKind]: { readonly parts: Parts } & T
         retract: mm(1),
         level: mm(1),
         between: "retract",
+        levelStated: true,
         peck: mm(1),
         dwell: 0,
       },

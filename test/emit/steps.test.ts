@@ -131,6 +131,7 @@ test("one G word a block: the level of a cycle is said before it", async () => {
       retract: mm(1),
       level: mm(1),
       between: "retract",
+      levelStated: true,
       peck: 0,
       dwell: 0,
     },

@@ -171,7 +171,7 @@ export function readAll(text: string | Uint8Array, sizes: Sizes = { windowBytes:
   const rows = (job?.operations ?? []).map((operation) => {
     const list: Row[] = [];
     for (const batch of readMoves(source, job as Job, operation, report, sizes)) {
-      if (batch.count > capacity(batch) || capacity(batch) !== sizes.rows)
+      if (batch.count > capacity(batch) || capacity(batch) > sizes.rows)
         throw new Error("batch over its capacity");
       for (let row = 0; row < batch.count; row++) list.push(rowOf(batch, row));
     }

@@ -16,7 +16,7 @@ interface Part {
 /** Each part of the schema that may hold others, with its path. */
 function* parts(value: unknown, path: string): Iterable<readonly [string, Part]> {
   if (value === null || typeof value !== "object" || path.endsWith("/examples")) return;
-  if (!Array.isArray(value)) yield [path, value as Part];
+  if (!Array.isArray(value)) yield [path, value];
   for (const [key, inner] of Object.entries(value)) yield* parts(inner, `${path}/${key}`);
 }
 

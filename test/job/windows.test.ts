@@ -140,11 +140,26 @@ describe("batches", () => {
     ).toEqual([[1, true]]);
   });
 
-  test("of 4096 rows unless asked otherwise", () => {
-    const source = memorySource(new TextEncoder().encode(jobWith('{"dwell":1}')));
-    const job = readJob(source, () => undefined);
-    if (!job) throw new Error("no job");
-    expect([...readMoves(source, job, job.operations[0], () => undefined)].map(capacity)).toEqual([4096]);
+  test("of 4096 rows, or fewer where the moves cannot fill them", () => {
+    const rowsOf = (moves: string): readonly number[] => {
+      const source = memorySource(new TextEncoder().encode(jobWith(moves)));
+      const job = readJob(source, () => undefined);
+      if (!job) throw new Error("no job");
+      return Array.from(
+        readMoves(source, job, job.operations[0], () => undefined),
+        capacity,
+      );
+    };
+    expect(rowsOf(Array.from({ length: 3000 }, () => '{"dwell":1}').join())).toEqual([4096]);
+    expect(rowsOf('{"dwell":1}')).toEqual([9]);
+  });
+
+  test("hold as many holes as the fewest bytes can say", () => {
+    const at = Array.from({ length: 500 }, () => "[0,0]").join();
+    const job = jobOf(
+      `{"rapid":{"x":0,"y":0}},{"holes":{"kind":"drill","at":[${at}],"top":0,"depth":-1,"retract":0},"feed":1}`,
+    );
+    expect(readAll(job, large).rows[0]).toHaveLength(503);
   });
 });
 

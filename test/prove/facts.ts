@@ -1,5 +1,14 @@
 import { atomsPerMillimetre, milliPerRpm } from "#base";
-import type { Confirmation, ConfirmationName, Effects, Expression, JobFacts, MachineFacts, StepKind, ToolFacts } from "#base";
+import type {
+  Confirmation,
+  ConfirmationName,
+  Effects,
+  Expression,
+  JobFacts,
+  MachineFacts,
+  StepKind,
+  ToolFacts,
+} from "#base";
 
 const second = 1e6;
 
@@ -215,7 +224,11 @@ export function jobFacts(changes: Partial<JobFacts> = {}): JobFacts {
     stock: { min: [0, 0, length(-10)], max: [length(100), length(80), 0] },
     fixtures: [],
     clearance: length(15),
-    workOffsets: [undefined, [length(300), length(200), length(-80)], [length(500), length(200), length(-80)]],
+    workOffsets: [
+      undefined,
+      [length(300), length(200), length(-80)],
+      [length(500), length(200), length(-80)],
+    ],
     spindleHolds: undefined,
     rack: [1, 2, 3],
     ...changes,

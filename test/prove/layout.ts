@@ -50,7 +50,8 @@ function afterStep(knowledge: Knowledge, step: Step, facts: MachineFacts): void 
     knowledge.known[0] &= ~axisBit.z;
     knowledge.lengthOffset = step.number;
   }
-  if (step.kind === "change-tool" && facts.changeEffects?.position !== "unchanged") forget(knowledge, linearAxes);
+  if (step.kind === "change-tool" && facts.changeEffects?.position !== "unchanged")
+    forget(knowledge, linearAxes);
   if (step.kind === "auxiliary" && step.action === "measure") forget(knowledge, linearAxes);
   if (step.kind === "auxiliary" && step.action === "opaque") {
     if (facts.opaqueEffects[step.code]?.position !== "unchanged") forget(knowledge, linearAxes);
@@ -63,7 +64,8 @@ function pushMove(batch: Batch, knowledge: Knowledge, move: Move, source: number
   const at = knowledge.at[side];
   let stated = 0;
   axes.forEach((axis, index) => {
-    const value = axis === "z" && move.kind === "hole" ? knowledge.level / atomsPerMillimetre : move[axis as "x"];
+    const value =
+      axis === "z" && move.kind === "hole" ? knowledge.level / atomsPerMillimetre : move[axis as "x"];
     if (value === undefined) return;
     const place = index < 3 ? mm(value) : Math.round(value * 1e6);
     if (!(knowledge.known[side] & axisBit[axis]) || at[index] !== place) stated |= axisBit[axis];

@@ -8,8 +8,10 @@ export interface Setting {
   job: JobFacts;
 }
 
-export const step = (value: Step, name?: string): Item => (name === undefined ? { step: value } : { step: value, name });
-export const move = (value: Move, name?: string): Item => (name === undefined ? { move: value } : { move: value, name });
+export const step = (value: Step, name?: string): Item =>
+  name === undefined ? { step: value } : { step: value, name };
+export const move = (value: Move, name?: string): Item =>
+  name === undefined ? { move: value } : { move: value, name };
 
 const inMillimetres = (atoms: number): number => atoms / atomsPerMillimetre;
 
@@ -20,7 +22,10 @@ export function confirm(setting: Setting, name: ConfirmationName, rpm = 0, fromR
   if (way === undefined) throw new Error(`no way to confirm ${name}`);
   if (way.by === "intrinsic") return [];
   if (way.by === "operator") {
-    return [step({ kind: "message", text: `check: ${name}` }), step({ kind: "pause", optional: false }, `confirm ${name}`)];
+    return [
+      step({ kind: "message", text: `check: ${name}` }),
+      step({ kind: "pause", optional: false }, `confirm ${name}`),
+    ];
   }
   if (way.by === "dwell") {
     const { minRpm = 0, maxRpm = 0, spinUp = 0, spinDown = 0, coastDown = 0 } = facts.spindle;
@@ -47,7 +52,8 @@ export const coolantOff = (): Item => step({ kind: "coolant", medium: "all", on:
 export function retract(setting: Setting, clearance = 15): Item[] {
   const { retract: way } = setting.facts;
   if (way?.by === "clearance") return [move({ kind: "rapid", z: clearance }, "retract")];
-  if (way?.by === "machine-move") return [move({ kind: "rapid", machine: true, z: inMillimetres(way.z) }, "retract")];
+  if (way?.by === "machine-move")
+    return [move({ kind: "rapid", machine: true, z: inMillimetres(way.z) }, "retract")];
   const there = step({ kind: "reference-return", axes: 4 }, "retract");
   if (way?.intermediate !== "incremental-zero") return [there];
   return [
@@ -95,7 +101,10 @@ export function start(setting: Setting): Item[] {
     coolantOff(),
     ...early,
     ...(facts.retract?.by === "clearance" ? worded(setting, { kind: "work-offset", number: 1 }) : []),
-    ...retract(setting).map((item) => ({ ...item, name: item.name === "retract" ? "first retract" : (item.name ?? "") })),
+    ...retract(setting).map((item) => ({
+      ...item,
+      name: item.name === "retract" ? "first retract" : (item.name ?? ""),
+    })),
     ...cancelLength(setting),
   ];
 }
@@ -185,7 +194,11 @@ export function afterSwap(setting: Setting, section: Section): Item[] {
 
 /** A swap and the way back to the work. */
 export function toolSection(setting: Setting, section: Section, fromRpm: number, first = false): Item[] {
-  return [...beforeSwap(setting, fromRpm, first), ...swapTo(setting, section.tool), ...afterSwap(setting, section)];
+  return [
+    ...beforeSwap(setting, fromRpm, first),
+    ...swapTo(setting, section.tool),
+    ...afterSwap(setting, section),
+  ];
 }
 
 /** A square slot below the stock top, one line a side, ending at clearance. */
@@ -201,10 +214,17 @@ export function slot(feed = 800, clearance = 15): Item[] {
 }
 
 /** Holes of a fixed cycle, cycle off after them. */
-export function holes(cycle: Partial<CycleDefinition>, at: readonly (readonly [number, number])[], feed: number): Item[] {
+export function holes(
+  cycle: Partial<CycleDefinition>,
+  at: readonly (readonly [number, number])[],
+  feed: number,
+): Item[] {
   const millimetres = { depth: -8, retract: 2, level: 2, peck: 0 };
   const levels = Object.fromEntries(
-    Object.entries(millimetres).map(([key, value]) => [key, (cycle[key as "depth"] ?? value) * atomsPerMillimetre]),
+    Object.entries(millimetres).map(([key, value]) => [
+      key,
+      (cycle[key as "depth"] ?? value) * atomsPerMillimetre,
+    ]),
   ) as Pick<CycleDefinition, "depth" | "retract" | "level" | "peck">;
   return [
     step(
@@ -212,6 +232,7 @@ export function holes(cycle: Partial<CycleDefinition>, at: readonly (readonly [n
         kind: "cycle-definition",
         cycle: cycle.cycle ?? "drill",
         between: cycle.between ?? "retract",
+        levelStated: true,
         dwell: cycle.dwell ?? 0,
         ...levels,
       },
@@ -233,7 +254,10 @@ export function pause(setting: Setting, section: Section, optional = false): Ite
     ...confirm(setting, "stopped", 0, section.rpm),
     step({ kind: "message", text: "turn the plate" }),
     step({ kind: "pause", optional }, "pause"),
-    ...retract(setting).map((item) => ({ ...item, name: item.name === "retract" ? "retract again" : (item.name ?? "") })),
+    ...retract(setting).map((item) => ({
+      ...item,
+      name: item.name === "retract" ? "retract again" : (item.name ?? ""),
+    })),
     ...afterSwap(setting, section),
   ];
 }
@@ -241,17 +265,27 @@ export function pause(setting: Setting, section: Section, optional = false): Ite
 export function end(setting: Setting, fromRpm: number, back: readonly Item[] = []): Item[] {
   const { facts } = setting;
   return [
-    ...retract(setting).map((item) => ({ ...item, name: item.name === "retract" ? "last retract" : (item.name ?? "") })),
+    ...retract(setting).map((item) => ({
+      ...item,
+      name: item.name === "retract" ? "last retract" : (item.name ?? ""),
+    })),
     { ...coolantOff(), name: "last coolant off" },
     ...(facts.hood ? [step({ kind: "auxiliary", action: "hood-up", code: "" }, "last hood up")] : []),
-    ...facts.outputs.map((output) => step({ kind: "output", number: output.number, on: false }, "output off")),
+    ...facts.outputs.map((output) =>
+      step({ kind: "output", number: output.number, on: false }, "output off"),
+    ),
     step({ kind: "spindle-stop" }, "last stop"),
     ...confirm(setting, "stopped", 0, fromRpm).map((item) => ({ ...item, name: "last confirm" })),
     ...cancelLength(setting).map((item) => ({ ...item, name: "last cancel" })),
     ...(facts.spindle.orient && back.length > 0 ? [step({ kind: "spindle-orient" }, "last orient")] : []),
     ...back,
     ...(facts.park
-      ? [move({ kind: "rapid", machine: true, x: inMillimetres(facts.park.x), y: inMillimetres(facts.park.y) }, "park")]
+      ? [
+          move(
+            { kind: "rapid", machine: true, x: inMillimetres(facts.park.x), y: inMillimetres(facts.park.y) },
+            "park",
+          ),
+        ]
       : []),
     step({ kind: "program-end" }, "end"),
   ];

@@ -29,16 +29,25 @@ function rackAt(setting: Setting, pocket: number): Rack {
   };
 }
 
-const machine = (kind: "rapid" | "line", at: { x?: number; y?: number; z?: number }, feed: number, name: string): Item =>
-  move({ kind, machine: true, ...at, ...(kind === "line" ? { feed } : {}) }, name);
+const machine = (
+  kind: "rapid" | "line",
+  at: { x?: number; y?: number; z?: number },
+  feed: number,
+  name: string,
+): Item => move({ kind, machine: true, ...at, ...(kind === "line" ? { feed } : {}) }, name);
 
 /** Down to the holder's seat: rapid first, the last part at feed. */
 function descend(rack: Rack, name: string): Item[] {
-  return [machine("rapid", { z: rack.above }, 0, `${name} above`), machine("line", { z: rack.pocketZ }, rack.feed, `${name} down`)];
+  return [
+    machine("rapid", { z: rack.above }, 0, `${name} above`),
+    machine("line", { z: rack.pocketZ }, rack.feed, `${name} down`),
+  ];
 }
 
-const auxiliary = (action: "release" | "clamp" | "cover-open" | "cover-close" | "taper-air-on" | "taper-air-off", name: string): Item =>
-  step({ kind: "auxiliary", action, code: "" }, name);
+const auxiliary = (
+  action: "release" | "clamp" | "cover-open" | "cover-close" | "taper-air-on" | "taper-air-off",
+  name: string,
+): Item => step({ kind: "auxiliary", action, code: "" }, name);
 
 export function coverOpen(setting: Setting): Item[] {
   return setting.facts.rack!.cover ? [auxiliary("cover-open", "cover open")] : [];
@@ -73,7 +82,11 @@ export function pickTool(setting: Setting, pocket: number, open: boolean): Item[
   const slides = facts.rack!.style === "slide-in";
   const opens = open
     ? []
-    : [...confirm(setting, "air").map((item) => ({ ...item, name: "air before opening" })), auxiliary("release", "open"), ...confirm(setting, "released")];
+    : [
+        ...confirm(setting, "air").map((item) => ({ ...item, name: "air before opening" })),
+        auxiliary("release", "open"),
+        ...confirm(setting, "released"),
+      ];
   const sensed = facts.signals["tool-present"];
   const { x: entryX, y: entryY } = rack.entry;
   return [

@@ -2,7 +2,21 @@ import { atomsPerMillimetre } from "#base";
 import type { MachineFacts, JobFacts } from "#base";
 import { allWords, dwells, jobFacts, machineFacts, rackFacts, toolFacts, unchanged, waits } from "./facts.ts";
 import type { Item } from "./layout.ts";
-import { afterSwap, approach, beforeSwap, end, holes, move, pause, retract, slot, spinUp, start, step, toolSection } from "./pieces.ts";
+import {
+  afterSwap,
+  approach,
+  beforeSwap,
+  end,
+  holes,
+  move,
+  pause,
+  retract,
+  slot,
+  spinUp,
+  start,
+  step,
+  toolSection,
+} from "./pieces.ts";
 import type { Section, Setting } from "./pieces.ts";
 import { coverClose, coverOpen, pickTool, returnAtEnd, returnTool } from "./rack-pieces.ts";
 
@@ -30,7 +44,15 @@ export function controllerSwap(changes: Partial<MachineFacts> = {}, job = jobFac
     toolSection(where, mill, 0, true),
     slot(),
     toolSection(where, drill, 16000),
-    holes({}, [[20, 20], [40, 20], [40, 60]], 300),
+    holes(
+      {},
+      [
+        [20, 20],
+        [40, 20],
+        [40, 60],
+      ],
+      300,
+    ),
     [move({ kind: "rapid", z: 15 })],
     end(where, 8000),
   );
@@ -55,7 +77,14 @@ export function rackSwap(changes: Partial<MachineFacts> = {}, job = jobFacts({ s
     pickTool(where, 2, open),
     coverClose(where),
     afterSwap(where, drill),
-    holes({}, [[20, 20], [40, 20]], 300),
+    holes(
+      {},
+      [
+        [20, 20],
+        [40, 20],
+      ],
+      300,
+    ),
     [move({ kind: "rapid", z: 15 })],
     end(where, 8000, returnAtEnd(where, 2)),
   );
@@ -71,7 +100,12 @@ export function slideRack(): Sequence {
     cover: true,
   };
   const signals = { ...facts.signals, "tool-present": { input: 9, level: "on" as const, settle: 0 } };
-  return rackSwap({ rack, signals, drawbar: { travels: "clamped", taperAir: true }, spindle: { ...facts.spindle, orient: true } });
+  return rackSwap({
+    rack,
+    signals,
+    drawbar: { travels: "clamped", taperAir: true },
+    spindle: { ...facts.spindle, orient: true },
+  });
 }
 
 /** A rack program that does not know what the spindle holds begins with a stop that asks for an empty one. */
@@ -79,12 +113,25 @@ export function rackAsking(): Sequence {
   const known = rackSwap();
   const where = setting(known.facts, jobFacts());
   const first = start(where);
-  const ask = [step({ kind: "message", text: "empty the spindle" }), step({ kind: "pause", optional: false }, "ask")];
+  const ask = [
+    step({ kind: "message", text: "empty the spindle" }),
+    step({ kind: "pause", optional: false }, "ask"),
+  ];
   return sequence(where, first, ask, retract(where), known.items.slice(first.length));
 }
 
 /** Words of the stable core: no units, no offsets. */
-export const coreWords = ["plane", "distance", "feed-mode", "compensation", "cycle", "spindle-stop", "coolant", "change-tool", "program-end"] as const;
+export const coreWords = [
+  "plane",
+  "distance",
+  "feed-mode",
+  "compensation",
+  "cycle",
+  "spindle-stop",
+  "coolant",
+  "change-tool",
+  "program-end",
+] as const;
 
 /** Swaps by hand on a machine that only knows clearance; all is confirmed by time. */
 export function operatorSwap(changes: Partial<MachineFacts> = {}, job = jobFacts()): Sequence {
@@ -109,7 +156,14 @@ export function operatorSwap(changes: Partial<MachineFacts> = {}, job = jobFacts
     toolSection(where, mill, 0, true),
     slot(),
     toolSection(where, drill, 16000),
-    holes({ cycle: "peck", peck: 3 }, [[20, 20], [40, 20]], 300),
+    holes(
+      { cycle: "peck", peck: 3 },
+      [
+        [20, 20],
+        [40, 20],
+      ],
+      300,
+    ),
     [move({ kind: "rapid", z: 15 })],
     end(where, 8000),
   );
@@ -118,11 +172,23 @@ export function operatorSwap(changes: Partial<MachineFacts> = {}, job = jobFacts
 /** The tool is in the spindle already: no swap, everything else. */
 export function singleTool(changes: Partial<MachineFacts> = {}): Sequence {
   const where = setting(machineFacts(changes), jobFacts({ spindleHolds: 1 }));
-  return sequence(where, start(where), beforeSwap(where, 0, true), afterSwap(where, mill), slot(), end(where, 16000));
+  return sequence(
+    where,
+    start(where),
+    beforeSwap(where, 0, true),
+    afterSwap(where, mill),
+    slot(),
+    end(where, 16000),
+  );
 }
 
 /** One tool with a body of its own. */
-export function withBody(section: Section, body: Item[], changes: Partial<MachineFacts> = {}, job = jobFacts()): Sequence {
+export function withBody(
+  section: Section,
+  body: Item[],
+  changes: Partial<MachineFacts> = {},
+  job = jobFacts(),
+): Sequence {
   const where = setting(machineFacts(changes), job);
   return sequence(where, start(where), toolSection(where, section, 0, true), body, end(where, section.rpm));
 }
@@ -133,7 +199,14 @@ export const rise = (z = 15): Item => move({ kind: "rapid", z }, "rise");
 export function tapping(): Sequence {
   const where = setting(machineFacts());
   const body = [
-    ...holes({ cycle: "tap" }, [[20, 20], [40, 20]], 600),
+    ...holes(
+      { cycle: "tap" },
+      [
+        [20, 20],
+        [40, 20],
+      ],
+      600,
+    ),
     ...spinUp(where, 600),
     ...holes({ cycle: "tap", depth: -5 }, [[60, 20]], 600),
     rise(),
@@ -163,7 +236,13 @@ export function arcs(): Sequence {
 /** A stop in the middle, then an optional one. */
 export function pausing(): Sequence {
   const where = setting(machineFacts());
-  return withBody(mill, [...slot(), ...pause(where, mill), ...slot(), ...pause(where, mill, true), ...slot()]);
+  return withBody(mill, [
+    ...slot(),
+    ...pause(where, mill),
+    ...slot(),
+    ...pause(where, mill, true),
+    ...slot(),
+  ]);
 }
 
 /** A contour under compensation. */
@@ -238,8 +317,10 @@ export function knife(): Sequence {
 /** Good sequences by name; each is made anew, so that a test may break it. */
 export const goodSequences: Readonly<Record<string, () => Sequence>> = {
   "controller swap": () => controllerSwap(),
-  "controller swap that loses the position": () => controllerSwap({ changeEffects: { ...unchanged, position: "unknown" } }),
-  "controller swap at swap height": () => controllerSwap({ changeEffects: { ...unchanged, position: "swap-height" } }),
+  "controller swap that loses the position": () =>
+    controllerSwap({ changeEffects: { ...unchanged, position: "unknown" } }),
+  "controller swap at swap height": () =>
+    controllerSwap({ changeEffects: { ...unchanged, position: "swap-height" } }),
   "controller swap, straight rapids": () => controllerSwap({ rapids: "straight" }),
   "offset in the tool word": () =>
     controllerSwap({ lengthOffset: { form: "in-tool-word", selectMoves: false, cancelMoves: false } }),
@@ -248,19 +329,28 @@ export const goodSequences: Readonly<Record<string, () => Sequence>> = {
   "cancelled before the first retract": () =>
     controllerSwap({ retract: { ...machineFacts().retract!, actsOn: "tool-tip", cancelLengthFirst: true } }),
   "reference return": () =>
-    controllerSwap({ retract: { ...machineFacts().retract!, by: "reference-return", intermediate: "incremental-zero" } }),
-  "reference return, direct": () => controllerSwap({ retract: { ...machineFacts().retract!, by: "reference-return" } }),
+    controllerSwap({
+      retract: { ...machineFacts().retract!, by: "reference-return", intermediate: "incremental-zero" },
+    }),
+  "reference return, direct": () =>
+    controllerSwap({ retract: { ...machineFacts().retract!, by: "reference-return" } }),
   "measured lengths": () => controllerSwap({ lengths: "measured" }),
   "oriented spindle": () => controllerSwap({ spindle: { ...machineFacts().spindle, orient: true } }),
   "controller that holds by itself": () =>
     controllerSwap({ confirm: { ...waits, "at-speed": { by: "intrinsic", reason: "holds at start" } } }),
-  "speed confirmed by the operator": () => controllerSwap({ confirm: { ...waits, "at-speed": { by: "operator" } } }),
-  "stop confirmed by the operator": () => controllerSwap({ confirm: { ...waits, stopped: { by: "operator" } } }),
+  "speed confirmed by the operator": () =>
+    controllerSwap({ confirm: { ...waits, "at-speed": { by: "operator" } } }),
+  "stop confirmed by the operator": () =>
+    controllerSwap({ confirm: { ...waits, stopped: { by: "operator" } } }),
   "rack, drop-in": () => rackSwap(),
   "rack, clamped travel": () => rackSwap({ drawbar: { travels: "clamped", taperAir: false } }),
   "rack, last tool kept": () => {
     const kept = rackSwap();
-    return { ...kept, facts: { ...kept.facts, rack: { ...kept.facts.rack!, atEnd: "keep" } }, items: kept.items };
+    return {
+      ...kept,
+      facts: { ...kept.facts, rack: { ...kept.facts.rack!, atEnd: "keep" } },
+      items: kept.items,
+    };
   },
   "rack, slide-in with cover": () => slideRack(),
   "rack, spindle unknown": () => rackAsking(),
@@ -278,7 +368,17 @@ export const goodSequences: Readonly<Record<string, () => Sequence>> = {
   knife: () => knife(),
   boring: () => withBody(mill, [...holes({ cycle: "bore-dwell", dwell: 200_000 }, [[20, 20]], 100), rise()]),
   "holes from the initial level": () =>
-    withBody(drill, [...holes({ cycle: "chip-break", peck: 2, level: 15, between: "initial" }, [[20, 20], [30, 20]], 300), rise()]),
+    withBody(drill, [
+      ...holes(
+        { cycle: "chip-break", peck: 2, level: 15, between: "initial" },
+        [
+          [20, 20],
+          [30, 20],
+        ],
+        300,
+      ),
+      rise(),
+    ]),
   "longhand pecks": () =>
     withBody(drill, [
       move({ kind: "rapid", z: 2 }),

@@ -14,8 +14,15 @@ function drill(
   return { lines: lines.slice(1), rules };
 }
 
-const define = (cycle: string, level: number, between: string, peck = 0, dwell = 0): string =>
-  `cycle-definition cycle=${cycle} depth=-50000000 retract=20000000 level=${level} between=${between} peck=${peck} dwell=${dwell}`;
+const define = (
+  cycle: string,
+  level: number,
+  between: string,
+  peck = 0,
+  dwell = 0,
+  levelStated = true,
+): string =>
+  `cycle-definition cycle=${cycle} depth=-50000000 retract=20000000 level=${level} between=${between} levelStated=${levelStated} peck=${peck} dwell=${dwell}`;
 
 describe("the cycles of NISTIR 6556 3.5.16, and G73 G74 of later controllers (from memory)", () => {
   test.each([
@@ -77,15 +84,24 @@ describe("a series", () => {
     expect(lines.filter((line) => line.startsWith("cycle-definition"))).toHaveLength(2);
   });
 
+  test("a definition tells whether its level was said with it or is that of the one before", () => {
+    const { lines } = drill("G99 G81 X1 Y2 Z-5 R2 F100\nG85 X2 Z-5 R2\nG80\nG99\nG81 X3 Z-5 R2");
+    expect(lines.filter((line) => line.startsWith("cycle-definition"))).toEqual([
+      define("drill", 20_000_000, "retract"),
+      define("ream", 20_000_000, "retract", 0, 0, false),
+      define("drill", 20_000_000, "retract"),
+    ]);
+  });
+
   test("another cycle forgets them", () => {
     const { rules } = drill("G99 G81 X1 Y2 Z-5 R2 F100\nG82 X2 P1");
     expect(rules).toEqual(["read/word-missing", "read/word-missing"]);
   });
 
-  test("a motion code ends it, and that is handed on as the end of the cycle", () => {
+  test("a motion code ends it; as the end is not said, there is no step for it", () => {
     const { lines, rules } = drill("G99 G81 X1 Y2 Z-5 R2 F100\nG0 Z20");
     expect(rules).toEqual([]);
-    expect(lines.slice(-2)).toEqual(["cycle value=off", "rapid x1 y2 z20"]);
+    expect(lines.slice(-2)).toEqual(["hole x1 y2 z2 f100", "rapid x1 y2 z20"]);
   });
 
   test("unless the dialect ends cycles by the cancel code alone", () => {

@@ -19,10 +19,10 @@ describe("straight motion", () => {
     expect(readBlocks("G0 Z5\nX1").lines).toEqual(["rapid z5", "rapid x1 z5"]);
   });
 
-  test("stated: what moves or was unknown", () => {
+  test("stated: the axes that are named, whether they move or not", () => {
     const { rows } = readBlocks("G0 X1 Y2\nX1 Y3\nX1\nX1 Z4");
     const motion = rows.filter(({ step }) => !step);
-    expect(motion.map(({ stated }) => stated)).toEqual([3, 2, 1, 4]);
+    expect(motion.map(({ stated }) => stated)).toEqual([3, 3, 1, 5]);
   });
 
   test("incremental words count from where the axis is", () => {

@@ -1,47 +1,9 @@
-import type { Batch, Plane, Step, UnitSystem } from "#base";
-import { atomsPerUnit, axisBit, createBatch, frame, pushAside, rowKind } from "#base";
+import type { Batch, Step, UnitSystem } from "#base";
+import { axisBit, createBatch, rowKind } from "#base";
 import type { Format } from "#dialect";
-
-/** Numbers from a seed: the same sequence for the same seed. */
-export function createRandom(seed: number): {
-  below: (limit: number) => number;
-  chance: (share: number) => boolean;
-} {
-  let state = (seed >>> 0) + 0x9e3779b9;
-  const next = (): number => {
-    state = Math.imul(state ^ (state >>> 15), 0x2c1b3c6d);
-    state = Math.imul(state ^ (state >>> 12), 0x297a2d39);
-    state ^= state >>> 15;
-    return (state >>> 0) / 2 ** 32;
-  };
-  const below = (limit: number): number => Math.floor(next() * limit);
-  return { below, chance: (share) => next() < share };
-}
-
-const planeKinds = {
-  xy: { centre: rowKind.arcXy, radius: rowKind.radiusXy, first: 0, second: 1 },
-  zx: { centre: rowKind.arcZx, radius: rowKind.radiusZx, first: 2, second: 0 },
-  yz: { centre: rowKind.arcYz, radius: rowKind.radiusYz, first: 1, second: 2 },
-} as const satisfies Record<Plane, unknown>;
-
-/** What a sequence in the making knows, as contracted for stages that tell known places from unknown ones. */
-interface Maker {
-  readonly batch: Batch;
-  readonly random: ReturnType<typeof createRandom>;
-  readonly format: Format;
-  readonly units: UnitSystem;
-  work: number;
-  machine: number;
-  readonly place: number[];
-  readonly nose: number[];
-  plane: Plane;
-  incremental: boolean;
-  inverse: boolean;
-  running: boolean;
-  lengthOffset: number | undefined;
-  workOffset: number | undefined;
-  source: number;
-}
+import type { Maker } from "./random-maker.ts";
+import { createRandom, moveAxes, row, step } from "./random-maker.ts";
+import { arc, holes, line, machineMove, rapid } from "./random-motion.ts";
 
 /**
  * Makes a sequence such as sequencing makes it: every mode stated at the head, places known as contracted, every block of
@@ -77,10 +39,6 @@ export function randomSequence(
   return maker.batch;
 }
 
-function step(maker: Maker, step: Step): void {
-  pushAside(maker.batch, step, maker.source++);
-}
-
 function head(maker: Maker): void {
   const { codes, programNumber } = maker.format;
   step(maker, {
@@ -106,22 +64,6 @@ function head(maker: Maker): void {
   step(maker, { kind: "coolant", medium: "all", on: false });
 }
 
-function grid(maker: Maker): number {
-  return atomsPerUnit[maker.units] / 10 ** maker.format.numbers.length[maker.units].decimals;
-}
-
-function length(maker: Maker, cells = 100_000): number {
-  return (maker.random.below(2 * cells) - cells) * grid(maker);
-}
-
-function feed(maker: Maker): number {
-  const { numbers } = maker.format;
-  if (maker.inverse)
-    return (1 + maker.random.below(5000)) * (1e6 / 10 ** (numbers.inverseTime?.decimals ?? 0));
-  const grid = atomsPerUnit[maker.units] / 10 ** numbers.feedPerMinute[maker.units].decimals;
-  return (1 + maker.random.below(3)) * 1000 * grid;
-}
-
 function any(maker: Maker): void {
   const { random } = maker;
   const pick = random.below(100);
@@ -131,142 +73,6 @@ function any(maker: Maker): void {
   else if (pick < 75) holes(maker);
   else if (pick < 80) machineMove(maker);
   else rare(maker);
-}
-
-/** Moves some axes in the work frame to new places; gives the mask of those that are stated. */
-function moveAxes(maker: Maker, mask: number): number {
-  let stated = 0;
-  for (let axis = 0; axis < (maker.batch.abc ? 6 : 3); axis++) {
-    const bit = 1 << axis;
-    if ((mask & bit) === 0) continue;
-    if (maker.incremental && (maker.work & bit) === 0) continue;
-    const value = axis < 3 ? length(maker) : (maker.random.below(720_000) - 360_000) * 1000;
-    if (value !== maker.place[axis] || (maker.work & bit) === 0) stated |= bit;
-    maker.place[axis] = value;
-  }
-  know(maker, stated);
-  return stated;
-}
-
-function know(maker: Maker, mask: number): void {
-  maker.work |= mask;
-  maker.machine &= ~mask;
-}
-
-function row(
-  maker: Maker,
-  kind: number,
-  stated: number,
-  feed: number,
-  c1 = 0,
-  c2 = 0,
-  turns = 0,
-  inMachine = false,
-): void {
-  const { batch } = maker;
-  const row = batch.count++;
-  const place = inMachine ? maker.nose : maker.place;
-  const known = inMachine ? maker.machine : maker.work;
-  const at = (axis: number): number => (known & (1 << axis) ? (place[axis] ?? 0) : 0);
-  batch.kind[row] = kind;
-  batch.frame[row] = inMachine ? frame.machine : frame.work;
-  batch.known[row] = known;
-  batch.stated[row] = stated;
-  [batch.x[row], batch.y[row], batch.z[row]] = [at(0), at(1), at(2)];
-  batch.abc?.forEach((column, index) => (column[row] = at(3 + index)));
-  [batch.feed[row], batch.c1[row], batch.c2[row], batch.turns[row]] = [feed, c1, c2, turns];
-  batch.aside[row] = -1;
-  batch.source[row] = maker.source++;
-}
-
-function mask(maker: Maker): number {
-  const linear = 1 + maker.random.below(7);
-  return maker.batch.abc && maker.random.chance(0.2) ? linear | (1 << (3 + maker.random.below(3))) : linear;
-}
-
-function rapid(maker: Maker): void {
-  const stated = moveAxes(maker, mask(maker));
-  if (stated !== 0) row(maker, rowKind.rapid, stated, 0);
-}
-
-function line(maker: Maker): void {
-  const stated = moveAxes(maker, mask(maker));
-  if (stated !== 0) row(maker, rowKind.line, stated, feed(maker));
-}
-
-function machineMove(maker: Maker): void {
-  if (!maker.format.codes.machineMove || maker.incremental) return;
-  const mask = 1 + maker.random.below(7);
-  let stated = 0;
-  for (let axis = 0; axis < 3; axis++) {
-    const bit = 1 << axis;
-    if ((mask & bit) === 0) continue;
-    const value = length(maker);
-    if (value !== maker.nose[axis] || (maker.machine & bit) === 0) stated |= bit;
-    maker.nose[axis] = value;
-  }
-  maker.machine |= stated;
-  maker.work &= ~stated;
-  if (stated === 0) return;
-  const isLine = maker.random.chance(0.3);
-  row(maker, isLine ? rowKind.line : rowKind.rapid, stated, isLine ? feed(maker) : 0, 0, 0, 0, true);
-}
-
-function arc(maker: Maker): void {
-  const { form } = maker.format.arc;
-  if (form === "none" || form === undefined) return;
-  const kinds = planeKinds[maker.plane];
-  const inPlane = (1 << kinds.first) | (1 << kinds.second);
-  if ((maker.work & inPlane) !== inPlane) return;
-  const turn = maker.random.chance(0.5) ? 1 : -1;
-  const grid = atomsPerUnit[maker.units] / 10 ** maker.format.numbers.arcCentre[maker.units].decimals;
-  const offset = (): number => (1 + maker.random.below(50_000)) * grid * (maker.random.chance(0.5) ? 1 : -1);
-  const [start1, start2] = [maker.place[kinds.first], maker.place[kinds.second]];
-  const full = form !== "radius" && maker.random.chance(0.2);
-  const stated = full ? 0 : moveAxes(maker, inPlane | (maker.random.chance(0.3) ? 7 : 0));
-  if (!full && (stated & inPlane) === 0) return;
-  const turns =
-    maker.format.arc.turnsWord && maker.random.chance(0.3) ? turn * (1 + maker.random.below(4)) : turn;
-  if (form === "radius") {
-    row(maker, kinds.radius, stated, feed(maker), offset(), 0, turns);
-    return;
-  }
-  const second = maker.random.chance(0.3) && form === "incremental-centre" ? 0 : offset();
-  row(maker, kinds.centre, stated, feed(maker), start1 + offset(), start2 + second, turns);
-}
-
-function holes(maker: Maker): void {
-  const { cycles, codes } = maker.format;
-  if (!cycles || maker.plane !== "xy" || maker.inverse || (maker.work & 7) !== 7) return;
-  const kinds = (["drill", "dwell", "peck", "tap", "ream", "bore-dwell"] as const).filter(
-    (kind) => codes.cycles[kind],
-  );
-  const cycle = kinds[maker.random.below(kinds.length)];
-  const hasReturn = codes.cycleReturn.initial && codes.cycleReturn.retract;
-  const between = hasReturn
-    ? maker.random.chance(0.5)
-      ? "initial"
-      : "retract"
-    : (cycles.levelWithout ?? "retract");
-  // Away from the initial level an incremental retract level means different things to different controllers.
-  const once = maker.incremental && cycles.levels === "absolute" && between === "retract";
-  const z = maker.place[2];
-  const retract = z - maker.random.below(5000) * grid(maker);
-  const depth = retract - (1 + maker.random.below(20_000)) * grid(maker);
-  const level = between === "initial" ? z : retract;
-  const peck = cycle === "peck" ? (1 + maker.random.below(5000)) * grid(maker) : 0;
-  const dwellGrid = (cycles.dwellUnit === "s" ? 1e6 : 1000) / 10 ** maker.format.numbers.cycleDwell.decimals;
-  const dwell = cycle === "dwell" || cycle === "bore-dwell" ? (1 + maker.random.below(50)) * dwellGrid : 0;
-  step(maker, { kind: "cycle-definition", cycle, depth, retract, level, between, peck, dwell });
-  const feed = feed(maker);
-  const count = once ? 1 : 1 + maker.random.below(4);
-  for (let hole = 0; hole < count; hole++) {
-    const stated = moveAxes(maker, 1 + maker.random.below(3)) || 1;
-    maker.place[2] = level;
-    know(maker, 7);
-    row(maker, rowKind.hole, stated, feed);
-  }
-  step(maker, { kind: "cycle", value: "off" });
 }
 
 function losePlace(maker: Maker): void {
@@ -302,7 +108,7 @@ function switchSpindle(maker: Maker): void {
   } else if (maker.running) step(maker, speed);
   else {
     const apartStart = spindle?.order === "start-first" && spindle.blocks === "apart";
-    for (const step of apartStart ? [start, speed] : [speed, start]) step(maker, step);
+    for (const one of apartStart ? [start, speed] : [speed, start]) step(maker, one);
     maker.running = true;
   }
 }
@@ -342,7 +148,7 @@ function offsets(maker: Maker): void {
 
 function modes(maker: Maker): void {
   if (maker.random.chance(0.5)) {
-    maker.inverse = !maker.inverse && maker.format.codes.modes["feed-mode"]["inverse-time"] != null;
+    maker.inverse = !maker.inverse && Boolean(maker.format.codes.modes["feed-mode"]["inverse-time"]);
     step(maker, { kind: "feed-mode", value: maker.inverse ? "inverse-time" : "per-minute" });
   }
   const planes = (["xy", "zx", "yz"] as const).filter((plane) => maker.format.codes.modes.plane[plane]);
@@ -372,10 +178,10 @@ function reference(maker: Maker): void {
 function extras(maker: Maker): void {
   const { random } = maker;
   const level = random.chance(0.5) ? "on" : "off";
-  if (random.chance(0.5))
+  const pick = random.below(4);
+  if (pick < 2)
     step(maker, { kind: "wait", input: random.below(9), level, timeout: random.below(90) * 100_000 });
-  else if (random.chance(0.5))
-    step(maker, { kind: "output", number: 1 + random.below(6), on: random.chance(0.5) });
+  else if (pick === 2) step(maker, { kind: "output", number: 1 + random.below(6), on: random.chance(0.5) });
   else step(maker, { kind: "auxiliary", action: "release", code: "" });
 }
 

@@ -24,11 +24,11 @@ import type { Given, Item } from "./fixtures.ts";
 
 // The guard is an independent state machine over the same steps: whatever sequencing writes, it has to accept.
 
-/** Rules of the errors that sequencing and the guard find in a job. */
-function errorsOf(given: Given, items: readonly (readonly Item[])[]): string[] {
+/** Errors that sequencing and the guard find in a job; the guard may be shown another machine. */
+function errorsOf(given: Given, items: readonly (readonly Item[])[], guarded = given.machine): string[] {
   const { request, findings } = requestOf(given);
   const report = (finding: Finding): number => findings.push(finding);
-  const guard = createGuard(given.machine, request.facts, report, "job");
+  const guard = createGuard(guarded, request.facts, report, "job");
   const batches = given.job.operations.map((operation, index) =>
     lowered(index, operation, ...(items[index] ?? [])),
   );
@@ -276,4 +276,16 @@ describe.each(Object.entries(styles))("%s", (_style, style) => {
   test.each(Object.entries(jobs))("%s", (_name, { job, items }) => {
     expect(errorsOf({ ...style, job }, items)).toEqual([]);
   });
+});
+
+test("the guard would notice: a program for a controller that holds by itself, on one that does not", () => {
+  const { job, items } = jobs["two tools at the same hole"];
+  const errors = errorsOf({ ...styles["confirmed by the controller"], job }, items, controller);
+  const rules = new Set(errors.map((error) => error.slice(0, error.indexOf(":"))));
+  expect([...rules].sort()).toEqual([
+    "program/start",
+    "spindle/at-speed",
+    "spindle/ends-stopped",
+    "spindle/stopped-for-swap",
+  ]);
 });

@@ -158,6 +158,14 @@ export interface ReadingSizes {
 
 export const readingSizes: ReadingSizes = { windowBytes, rows: batchRows };
 
+/** The fewest bytes that give a row: a hole and its comma. */
+const leastRow = "[0,0],".length;
+
+/** Rows of a batch: no more than the moves can fill, because a job may have thousands of short operations. */
+export function batchSize({ moves }: Operation, { rows }: ReadingSizes): number {
+  return Math.min(rows, 2 + Math.ceil((moves.end - moves.start) / leastRow));
+}
+
 /** Errors in the moves of one operation after which reading stops. */
 const mostErrors = 50;
 
@@ -179,7 +187,7 @@ export function createReader(
     feedScale: operation.feedMode === "inverse-time" ? scales.perMinute : scales[job.units],
     move: createMove(),
     stream: { row: -1, size: 0, feed: 0, after: 0, open: false, more: false },
-    batch: createBatch<JobStep>(sizes.rows),
+    batch: createBatch<JobStep>(batchSize(operation, sizes)),
     place: Float64Array.of(0, 0, operation.clearance),
     moved: false,
     feed: 0,

@@ -52,7 +52,9 @@ export function createScanner(
   part: { readonly from: number; readonly to: number },
   window: number,
 ): Scanner {
-  const pairs = new Uint16Array(longestText + Math.ceil((window + 1) / 2));
+  // Room for the longest token and a window; a small part needs no more than itself.
+  const room = Math.min(2 * longestText + window, part.to - part.from);
+  const pairs = new Uint16Array((room >> 1) + 1);
   return {
     source,
     report,

@@ -1,7 +1,7 @@
 import { cutShort, halfSurrogate, notJson, notUtf8, overLimit } from "../findings.ts";
 import type { Scanner } from "./scanner.ts";
 import { expected, fail, longestText, peek, refill } from "./scanner.ts";
-import { utf8Fault } from "./utf8.ts";
+import { decodeUtf8, utf8Fault } from "./utf8.ts";
 import type { Words } from "./words.ts";
 import { findFour, findOne, findWord } from "./words.ts";
 
@@ -91,7 +91,7 @@ export function scanText(scanner: Scanner): string | undefined {
     fail(scanner, notUtf8(offset + fault));
     return undefined;
   }
-  const text = new TextDecoder("utf-8", { ignoreBOM: true }).decode(raw);
+  const text = decodeUtf8(raw);
   return raw.includes(backslash) ? unescapeText(scanner, raw, text, offset) : text;
 }
 

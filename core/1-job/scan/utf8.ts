@@ -32,3 +32,15 @@ function characterLength(bytes: Uint8Array, at: number): number {
 function isTail(byte: number | undefined): boolean {
   return byte !== undefined && byte >= 0x80 && byte < 0xc0;
 }
+
+/** Texts up to this many bytes are mostly keys and words, for which a decoder costs more than the text. */
+const shortText = 64;
+
+/** The text of well-formed UTF-8. */
+export function decodeUtf8(bytes: Uint8Array): string {
+  const { length } = bytes;
+  let text = "";
+  let at = 0;
+  if (length <= shortText) while (at < length && bytes[at] < 0x80) text += String.fromCharCode(bytes[at++]);
+  return at === length ? text : new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes);
+}

@@ -1,6 +1,7 @@
 import { cases, differs, get, str } from "../builders.ts";
 import type { Case, Statement } from "../builders.ts";
 import type { Context } from "../context.ts";
+import { faultOn } from "../fault.ts";
 import { blockOf, codeWord, given, inOrder, missing, settled, wholeWord } from "../words.ts";
 import { modeWord } from "./mode.ts";
 
@@ -18,7 +19,7 @@ export function writeCompensation(context: Context): Statement[] {
         turnedOn(context, "left"),
         turnedOn(context, "right"),
       ],
-      [],
+      [faultOn("compensation")],
     ),
   ];
 }

@@ -1,7 +1,7 @@
 import { axisBit } from "#base";
 import type { CycleKind } from "#base";
 import type { Code } from "#dialect";
-import { and, both, cases, get, not, same, set, str, when } from "../builders.ts";
+import { and, both, cases, get, not, or, same, set, str, when } from "../builders.ts";
 import type { Case, Statement } from "../builders.ts";
 import type { Context } from "../context.ts";
 import { hasWord } from "../code-text.ts";
@@ -52,11 +52,9 @@ export function writeCycleDefinition(context: Context): Statement[] {
 
 function cycleCase(context: Context, kind: CycleKind): Case {
   const numbers: readonly ("peck" | "dwell")[] = cycleKinds[kind];
-  const stated = numbers.map((number) => set(get("state", `${number}s`), true));
-  return {
-    of: str(kind),
-    statements: [...stated, ...code(context, "code", `cycles.${kind}`, context.format.codes.cycles[kind])],
-  };
+  const found = context.format.codes.cycles[kind];
+  const stated = hasWord(found) ? numbers.map((number) => set(get("state", `${number}s`), true)) : [];
+  return { of: str(kind), statements: [...stated, ...code(context, "code", `cycles.${kind}`, found)] };
 }
 
 /** Keeps a word for the holes, with the index of its key in the traced emitter. */
@@ -74,17 +72,18 @@ function code(
   ];
 }
 
-/** The word of the level between holes; a dialect without one has the level that its cycles take by themselves. */
+/**
+ * The word of the level between holes, where the definition states it; a fragment states it in any case. A dialect without
+ * the word has the level that its cycles take by themselves.
+ */
 function returnTo(context: Context, level: "initial" | "retract"): Case {
   const { codes, cycles } = context.format;
+  const key = `cycles.return.${level}`;
   const found = codes.cycleReturn[level];
-  const isImplied = !hasWord(found) && cycles?.levelWithout === level;
-  return {
-    of: str(level),
-    statements: isImplied
-      ? [set(get("state", "returnCode"), str(""))]
-      : code(context, "returnCode", `cycles.return.${level}`, found),
-  };
+  const isStated = or(get("step", "levelStated"), ...(hasWord(found) ? [get("state", "fragment")] : []));
+  const isImplied = hasWord(found) || cycles?.levelWithout === level;
+  const unsaid = isImplied ? set(get("state", "returnCode"), str("")) : faultOn(key);
+  return { of: str(level), statements: [when(isStated, code(context, "returnCode", key, found), [unsaid])] };
 }
 
 /** The level before the first hole of a series, from which relative cycles count. A cycle behind another goes on with the series. */

@@ -1,6 +1,7 @@
 import { cases, get, same, str, when } from "../builders.ts";
 import type { Statement } from "../builders.ts";
 import type { Context } from "../context.ts";
+import { faultOn } from "../fault.ts";
 import { blockOf, codeWord, keyed, settled } from "../words.ts";
 import { release, speedWord } from "../write-held.ts";
 
@@ -14,7 +15,7 @@ export function writeSpindleStart(context: Context): Statement[] {
         { of: str("cw"), statements: codeWord(context, "spindle.cw", codes.spindleCw).statements },
         { of: str("ccw"), statements: codeWord(context, "spindle.ccw", codes.spindleCcw).statements },
       ],
-      [],
+      [faultOn("spindle")],
     ),
   ];
   const alone = [settled(), ...blockOf(context, start)];

@@ -6,13 +6,21 @@ export const dialectRules = {
   "dialect/folder": "The dialect file is a file and not a folder.",
   "dialect/unreadable": "The dialect file may be read.",
   "dialect/changed": "The dialect file does not change while it is read.",
-  "dialect/format":
-    "A dialect file is YAML that fits its schema: known keys, each once, with values of the right kind.",
+  "dialect/format": "What is said about numbers and blocks fits together.",
+  "dialect/size": "A dialect or set-up file is no longer than such a file can sensibly be.",
+  "dialect/encoding": "A dialect or set-up file is UTF-8 text.",
+  "dialect/yaml":
+    "A dialect or set-up file is YAML 1.2 of plain data: no aliases, tags or second document, no key twice.",
+  "dialect/schema": "A dialect or set-up file has known keys, each once, with values of the right kind.",
+  "dialect/setup": "In a set-up file a tool is in one place: in one pocket, or in the spindle.",
   "dialect/extends": "The chain of `extends` ends, and is not longer than eight files.",
   "dialect/path": "A file extends a shipped dialect, or a file in its own folder or below.",
   "dialect/undeclared": "Some file of the chain states what the job needs; nothing is taken for granted.",
   "dialect/no-machine":
     "A machine is declared; without one the longest times are taken, and travel is not checked.",
+  "dialect/none": "What the dialect cannot say, and which jobs are refused for it (dialect check).",
+  "dialect/same":
+    "A line of a dialect file changes something; what is stated already can be left out (dialect check).",
   "dialect/characters": "Text that goes into programs holds only characters that the dialect allows.",
   "dialect/order": "The order of words names each address once, and every address that is in use.",
   "dialect/arc": "What is said about arcs fits together.",
@@ -28,8 +36,8 @@ export const dialectRules = {
   "dialect/signal":
     "A wait names a signal that the machine has; two signals share an input only at different levels.",
   "dialect/wait-continues": "A wait that continues when its time is up confirms nothing.",
-  "dialect/at-speed-by-operator":
-    "An operator cannot confirm the speed: the program would be stopped with the tool turning.",
+  "dialect/confirm-by-operator":
+    "What happens while the program cannot stop is confirmed by a signal or a time.",
   "dialect/machine": "The facts of the machine fit together.",
   "dialect/rack": "The facts of the rack fit together, and lie inside the travel.",
   "dialect/retract": "The retract leads to a height that is safe with any length offset.",

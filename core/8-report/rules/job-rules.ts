@@ -7,8 +7,6 @@ export const jobRules = {
   "job/folder": "The job or set-up file is a file and not a folder.",
   "job/unreadable": "The job or set-up file may be read.",
   "job/changed": "The job or set-up file does not change while it is read.",
-  "job/setup":
-    "The set-up file is JSON that holds work offsets, lengths, the rack and the spindle's tool, and nothing else.",
   "job/json": "The job is one JSON value, as RFC 8259 has it.",
   "job/encoding": "The job is UTF-8 without a byte order mark; its text holds no half surrogate pairs.",
   "job/limit": "The job stays inside the bounds of the reader: text, nesting, the part outside of `moves`.",
@@ -24,6 +22,7 @@ export const jobRules = {
   "job/move": "Each move is of one kind.",
   "job/axes": "A rapid or a line names at least one axis.",
   "job/box": "The least corner of a box is below its greatest in each axis.",
+  "job/tool": "The values of a tool fit together.",
   "job/tool-undefined": "An operation uses a tool that the job defines.",
   "job/unique": "Tool numbers and operation ids are unique.",
   "job/spindle": "A spindle is stated with a tool that turns, and only there; a change of speed needs one.",
@@ -37,5 +36,6 @@ export const jobRules = {
   "job/compensation":
     "Compensation is off before holes, pauses and the operation's end, and stays in the XY plane.",
   "job/pause": "A pause stands at or above clearance.",
+  "job/operation-unknown": "Options that choose operations name operations that the job has.",
   "job/more": "Reading stops after many findings; the rest of the job was not looked at.",
 } as const satisfies RuleTexts;

@@ -3,6 +3,8 @@ import type { RuleTexts } from "./rule-texts.ts";
 /** The comparison (7-prove), and the program as a file (9-cli). */
 export const programRules = {
   "proof/differs": "What is read in the program is what the job means, step by step and field by field.",
+  "proof/missing-step": "The program leaves out nothing that the job asks for.",
+  "proof/extra-step": "The program does nothing that the job does not ask for.",
   "program/not-found": "The program file exists.",
   "program/folder": "The program file is a file and not a folder.",
   "program/unreadable": "The program file may be read.",

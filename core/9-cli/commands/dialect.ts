@@ -1,11 +1,6 @@
 import type { Argv, CommandModule } from "yargs";
-import type { ReportArguments } from "./options.ts";
+import type { OneDialectArguments, ReportArguments } from "./arguments.ts";
 import { examples, reportOptions } from "./options.ts";
-
-/** Arguments of the commands about one dialect. */
-export interface OneDialectArguments extends ReportArguments {
-  readonly name: string;
-}
 
 type End = (code: number) => void;
 
@@ -36,9 +31,7 @@ function listCommand(end: End): CommandModule<object, ReportArguments> {
     command: "list",
     describe: "the shipped dialects",
     builder: (yargs: Argv) =>
-      yargs
-        .options(reportOptions)
-        .epilogue(examples(["dialect list", "names and titles"])) as Argv<ReportArguments>,
+      yargs.options(reportOptions).epilogue(examples(["dialect list", "names and titles"])),
     handler: async (args) => {
       const { runList } = await import("../run-list.ts");
       end(await runList(args));
@@ -51,9 +44,7 @@ function showCommand(end: End): CommandModule<object, OneDialectArguments> {
     command: "show <name>",
     describe: "its keys, each with the file and line that states it",
     builder: (yargs: Argv) =>
-      nameArgument(yargs).epilogue(
-        examples(["dialect show router.dialect.yaml", "what it says, and where"]),
-      ) as Argv<OneDialectArguments>,
+      nameArgument(yargs).epilogue(examples(["dialect show router.dialect.yaml", "what it says, and where"])),
     handler: async (args) => {
       const { runShow } = await import("../run-show.ts");
       end(await runShow(args));
@@ -68,7 +59,7 @@ function checkCommand(end: End): CommandModule<object, OneDialectArguments> {
     builder: (yargs: Argv) =>
       nameArgument(yargs).epilogue(
         examples(["dialect check router.dialect.yaml", "its faults, each with its line"]),
-      ) as Argv<OneDialectArguments>,
+      ),
     handler: async (args) => {
       const { runCheck } = await import("../run-check.ts");
       end(await runCheck(args));

@@ -77,24 +77,3 @@ export function examples(...pairs: readonly (readonly [command: string, meaning:
   const lines = pairs.flatMap(([command, meaning]) => [`  tapewright ${command}`, `      ${meaning}`]);
   return ["Examples:", ...lines, "", exitCodes].join("\n");
 }
-
-/** Values of `reportOptions` as yargs gives them. */
-export interface ReportArguments {
-  readonly report: string;
-  readonly quiet?: boolean | undefined;
-  readonly noColor?: boolean | undefined;
-}
-
-/** Values of `dialectOptions`. */
-export interface DialectArguments extends ReportArguments {
-  readonly dialect: string;
-  readonly noCache?: boolean | undefined;
-}
-
-/** Values of `programOptions`. */
-export interface ProgramArguments extends DialectArguments {
-  readonly only?: string | undefined;
-  readonly from?: string | undefined;
-  readonly spindleHolds?: string | undefined;
-  readonly setup?: string | undefined;
-}

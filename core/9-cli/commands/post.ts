@@ -1,11 +1,6 @@
 import type { Argv, CommandModule } from "yargs";
-import type { ProgramArguments } from "./options.ts";
+import type { PostArguments } from "./arguments.ts";
 import { dialectOptions, examples, outputOption, programOptions, reportOptions } from "./options.ts";
-
-export interface PostArguments extends ProgramArguments {
-  readonly input: string;
-  readonly output?: string | undefined;
-}
 
 const footer = `Nothing is written unless it was read back and proved equal to the job.
 
@@ -40,7 +35,7 @@ export function postCommand(end: (code: number) => void): CommandModule<object, 
         .options(outputOption)
         .options(programOptions)
         .options(reportOptions)
-        .epilogue(footer) as Argv<PostArguments>,
+        .epilogue(footer),
     handler: async (args) => {
       const { runPost } = await import("../run-post.ts");
       end(await runPost(args));

@@ -1,11 +1,6 @@
 import type { Argv, CommandModule } from "yargs";
-import type { ProgramArguments } from "./options.ts";
+import type { ProveArguments } from "./arguments.ts";
 import { againstOption, dialectOptions, examples, programOptions, reportOptions } from "./options.ts";
-
-export interface ProveArguments extends ProgramArguments {
-  readonly program: string;
-  readonly against?: string | undefined;
-}
 
 const footer = `With --against, state the same --only, --from, --spindle-holds and --setup as for post.
 
@@ -32,7 +27,7 @@ export function proveCommand(end: (code: number) => void): CommandModule<object,
         .options(againstOption)
         .options(programOptions)
         .options(reportOptions)
-        .epilogue(footer) as Argv<ProveArguments>,
+        .epilogue(footer),
     handler: async (args) => {
       const { runProve } = await import("../run-prove.ts");
       end(await runProve(args));

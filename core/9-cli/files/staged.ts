@@ -1,17 +1,8 @@
 import { createHash, randomBytes } from "node:crypto";
-import {
-  closeSync,
-  constants,
-  fchmodSync,
-  fstatSync,
-  fsyncSync,
-  openSync,
-  readSync,
-  renameSync,
-  rmSync,
-} from "node:fs";
+import { closeSync, constants, fchmodSync, fsyncSync, openSync, renameSync, rmSync } from "node:fs";
 import { dirname, join } from "node:path";
 import type { Proof } from "#prove";
+import { chunksOf } from "./chunks.ts";
 import { deliver } from "./deliver.ts";
 import { openNameless } from "./spool.ts";
 import { removeStale, stagedName } from "./stale.ts";
@@ -81,13 +72,12 @@ export function discard({ path }: Pick<Staged, "path">): void {
 
 function requireEqual({ descriptor, target }: Staged, proof: Proof): void {
   const hash = createHash("sha256");
-  const window = new Uint8Array(1 << 18);
   let bytes = 0;
-  for (let count = 0; (count = readSync(descriptor, window, 0, window.length, bytes)) > 0; bytes += count) {
-    hash.update(window.subarray(0, count));
+  for (const chunk of chunksOf(descriptor)) {
+    hash.update(chunk);
+    bytes += chunk.length;
   }
-  const equal =
-    bytes === proof.bytes && fstatSync(descriptor).size === bytes && hash.digest("hex") === proof.sha256;
+  const equal = bytes === proof.bytes && hash.digest("hex") === proof.sha256;
   if (equal) return;
   const message =
     "The bytes on the disk are not those that were proved; something else wrote to the temporary file.";

@@ -12,12 +12,12 @@ export interface ProgressBar {
 const patience = 1000;
 
 /** Shows a bar once the work has taken a second, at a terminal only. */
-export function createProgressBar(label: string): ProgressBar {
-  if (!process.stderr.isTTY) return { show: () => undefined, end: () => undefined };
+export function createProgressBar(label: string, stream: NodeJS.WriteStream = process.stderr): ProgressBar {
+  if (!stream.isTTY) return { show: () => undefined, end: () => undefined };
   const started = Date.now();
   let bar: SingleBar | undefined;
   let ended = false;
-  const begin = async (total: number): Promise<void> => {
+  const begin = async (done: number, total: number): Promise<void> => {
     const { default: progress } = await import("cli-progress");
     if (ended || bar !== undefined) return;
     bar = new progress.SingleBar({
@@ -26,14 +26,14 @@ export function createProgressBar(label: string): ProgressBar {
       clearOnComplete: true,
       hideCursor: true,
       gracefulExit: false,
-      stream: process.stderr,
+      stream,
     });
-    bar.start(total, 0);
+    bar.start(total, done);
   };
   return {
     show(done, total) {
       if (bar !== undefined) bar.update(done);
-      else if (Date.now() - started > patience) void begin(total);
+      else if (Date.now() - started > patience) void begin(done, total);
     },
     end() {
       ended = true;

@@ -1,0 +1,37 @@
+/** Values of `reportOptions` as yargs gives them. */
+export interface ReportArguments {
+  readonly report: string;
+  readonly quiet?: boolean | undefined;
+  readonly noColor?: boolean | undefined;
+}
+
+/** Values of `dialectOptions`. */
+export interface DialectArguments extends ReportArguments {
+  readonly dialect: string;
+  readonly noCache?: boolean | undefined;
+}
+
+/** Values of `programOptions`. */
+export interface ProgramArguments extends DialectArguments {
+  readonly only?: string | undefined;
+  readonly from?: string | undefined;
+  readonly spindleHolds?: string | undefined;
+  readonly setup?: string | undefined;
+}
+
+/** Arguments of `post`. */
+export interface PostArguments extends ProgramArguments {
+  readonly input: string;
+  readonly output?: string | undefined;
+}
+
+/** Arguments of `prove`. */
+export interface ProveArguments extends ProgramArguments {
+  readonly program: string;
+  readonly against?: string | undefined;
+}
+
+/** Arguments of the commands about one dialect. */
+export interface OneDialectArguments extends ReportArguments {
+  readonly name: string;
+}

@@ -1,0 +1,113 @@
+import { createHash } from "node:crypto";
+import { mkdirSync, readFileSync, readdirSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { setTimeout } from "node:timers/promises";
+import { beforeAll, expect, test } from "vitest";
+import { longJob, plateDialect, put, run, start, temporaryFolder } from "./command.ts";
+
+const folder = temporaryFolder();
+const lines = 80_000;
+const output = join(folder, "long.tap");
+const old = longJob(lines, -1);
+
+/** How often a command is killed; each time takes about a second. */
+const times = 20;
+
+const work = { first: "", second: "", duration: 0 };
+
+function hashOf(path: string): string {
+  return createHash("sha256").update(readFileSync(path)).digest("hex");
+}
+
+/** Temporary files that are there now. */
+const temporary = (): string[] => readdirSync(folder).filter((name) => name.endsWith(".part"));
+
+function words(job: string): string[] {
+  return ["post", join(folder, job), "-d", plateDialect, "-o", output];
+}
+
+beforeAll(() => {
+  put(folder, "first.json", old);
+  put(folder, "second.json", longJob(lines, -1.5));
+  expect(run(words("second.json"), { cwd: folder }).status).toBe(0);
+  work.second = hashOf(output);
+  const started = Date.now();
+  expect(run(words("first.json"), { cwd: folder }).status).toBe(0);
+  work.duration = Date.now() - started;
+  work.first = hashOf(output);
+});
+
+test("the job is large enough for a thread of its own", () => {
+  expect(old.length).toBeGreaterThan(1 << 20);
+  expect(work.first).not.toBe(work.second);
+});
+
+test(`killed at ${times} random moments, the command leaves the old program or the new one, never a part`, async () => {
+  for (let time = 0; time < times; time++) {
+    const before = hashOf(output);
+    const job = before === work.first ? "second.json" : "first.json";
+    const child = start(words(job), { cwd: folder });
+    const ended = new Promise((resolve) => child.on("exit", resolve));
+    await setTimeout(Math.random() * work.duration * 1.2);
+    child.kill("SIGKILL");
+    await ended;
+    expect([work.first, work.second]).toContain(hashOf(output));
+  }
+  // What the killed ones left is taken away by the next one.
+  expect(run(words("first.json"), { cwd: folder }).status).toBe(0);
+  expect(temporary()).toEqual([]);
+  expect(hashOf(output)).toBe(work.first);
+});
+
+test.each(["SIGINT", "SIGTERM", "SIGHUP"] as const)(
+  "after %s nothing is left, and the old program stands",
+  async (signal) => {
+    const before = hashOf(output);
+    const child = start(words("second.json"), { cwd: folder });
+    const ended = new Promise((resolve) => child.on("exit", (_code, by) => resolve(by)));
+    while (temporary().length === 0) await setTimeout(5);
+    child.kill(signal);
+    expect(await ended).toBe(signal);
+    expect(temporary()).toEqual([]);
+    expect(hashOf(output)).toBe(before);
+  },
+);
+
+test("a job that changes while it is read is refused", async () => {
+  const job = join(folder, "moving.json");
+  writeFileSync(job, longJob(lines, -1));
+  const child = start(
+    ["post", job, "-d", plateDialect, "-o", join(folder, "moving.tap"), "--report", "json"],
+    {
+      cwd: folder,
+    },
+  );
+  const said: Buffer[] = [];
+  child.stdout.on("data", (chunk: Buffer) => said.push(chunk));
+  const ended = new Promise((resolve) => child.on("close", resolve));
+  while (temporary().length === 0) await setTimeout(5);
+  writeFileSync(job, longJob(lines, -1.25));
+  expect(await ended).toBe(2);
+  const report = JSON.parse(Buffer.concat(said).toString()) as { findings: { rule: string }[] };
+  expect(report.findings.at(-1)?.rule).toMatch(/^job\//);
+  expect(readdirSync(folder)).not.toContain("moving.tap");
+});
+
+test("several commands at once do not disturb each other", async () => {
+  const where = join(folder, "together");
+  mkdirSync(where);
+  const jobs = ["first.json", "second.json", "first.json"];
+  const children = jobs.map((job, index) => {
+    const child = start(["post", join(folder, job), "-d", plateDialect, "-o", join(where, `${index}.tap`)], {
+      cwd: folder,
+    });
+    return new Promise((resolve) => child.on("exit", resolve));
+  });
+  expect(await Promise.all(children)).toEqual([0, 0, 0]);
+  expect(readdirSync(where).sort()).toEqual(["0.tap", "1.tap", "2.tap"]);
+  expect(["0.tap", "1.tap", "2.tap"].map((name) => hashOf(join(where, name)))).toEqual([
+    work.first,
+    work.second,
+    work.first,
+  ]);
+});
