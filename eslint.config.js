@@ -81,4 +81,10 @@ export default defineConfig(
     extends: [tseslint.configs.disableTypeChecked],
     languageOptions: { globals: { module: "writable" } },
   },
+  {
+    // Scripts of the benchmark, which run without a build.
+    files: ["test/**/*.mjs"],
+    extends: [tseslint.configs.disableTypeChecked],
+    languageOptions: { globals: { process: "readonly" } },
+  },
 );

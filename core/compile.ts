@@ -11,7 +11,17 @@ import { createGuard, createQueue, prove as compare } from "#prove";
 import { read } from "#read";
 import { gather, withCorrectedBlocks } from "#report";
 import type { Outcome, PostInput, ProveInput } from "./inputs.ts";
-import { chunksOf, errorsOnly, guarded, hashFacts, headerOf, noJobFacts, undertake, watched } from "./undertaking.ts";
+import {
+  chunksOf,
+  errorsOnly,
+  guarded,
+  hashFacts,
+  headerOf,
+  noJobFacts,
+  undertake,
+  unlessFailed,
+  watched,
+} from "./undertaking.ts";
 
 export type { Digest, JobInput, Means, Outcome, PostInput, ProgramOptions, ProveInput } from "./inputs.ts";
 
@@ -29,8 +39,7 @@ export function post(input: PostInput): Outcome {
 
   const copies = createQueue();
   const guard = createGuard(machine, facts, findings.reportOf("guard"), "job");
-  const taps = { guard: guard.accept, keep: copies.push, end: guard.end };
-  const sequence = guarded(work.batches(), taps, findings);
+  const sequence = guarded(work.batches(), guard, copies, findings);
 
   const digest = input.createDigest();
   const written = { bytes: 0 };
@@ -51,13 +60,18 @@ export function post(input: PostInput): Outcome {
     expected: copies,
     actual: readBack,
     report: findings.reportOf("compare"),
-    errors: findings.errors,
+    errors: () => findings.errors(),
     text: { bytes: () => written.bytes, sha256: () => digest.hex() },
     facts: hashFacts(input, input),
   });
   const summary = { ...work.summary(), bytes: written.bytes };
   if (!proof) return { verdict: "refused", findings: findings.findings(), summary };
-  return { verdict: "proved", findings: findings.findings(), proof, summary: { ...summary, steps: proof.steps } };
+  return {
+    verdict: "proved",
+    findings: findings.findings(),
+    proof,
+    summary: { ...summary, steps: proof.steps },
+  };
 }
 
 /**
@@ -69,7 +83,8 @@ export function prove(input: ProveInput): Outcome {
   const findings = gather();
   const { against, program, dialect, emitter } = input;
   const work = against && undertake(against, input, findings);
-  if (against && !work) return { verdict: "refused", findings: findings.findings(), summary: { assumptions: [] } };
+  if (against && !work)
+    return { verdict: "refused", findings: findings.findings(), summary: { assumptions: [] } };
   const { format } = dialect;
   const machine = work?.machine ?? dialect.machine;
   const units = work?.units ?? input.units ?? (format.unitsIn === "job" ? "mm" : format.unitsIn);
@@ -84,23 +99,27 @@ export function prove(input: ProveInput): Outcome {
 
   const proof = work
     ? compare({
-        expected: guarded(work.batches(), { guard: ignore, keep: ignore, end: ignore }, findings),
+        expected: unlessFailed(work.batches(), findings),
         actual: readBack,
         report: findings.reportOf("compare"),
-        errors: findings.errors,
+        errors: () => findings.errors(),
         text: { bytes: () => program.size, sha256: () => digest.hex() },
         facts: hashFacts(against, input),
       })
     : drain(readBack);
-  if (findings.failedBy("sequence")) return { verdict: "refused", findings: findings.findings(), summary: { assumptions: [] } };
-  const shown = withCorrectedBlocks(findings.all(), { chunks: chunksOf(program), format, machine, emitter, units });
+  if (findings.failedBy("sequence"))
+    return { verdict: "refused", findings: findings.findings(), summary: { assumptions: [] } };
+  const shown = withCorrectedBlocks(findings.all(), {
+    chunks: chunksOf(program),
+    format,
+    machine,
+    emitter,
+    units,
+  });
   const summary = { ...(work?.summary() ?? { assumptions: [] }), bytes: program.size };
-  if (proof && work) return { verdict: "proved", findings: shown, proof, summary: { ...summary, steps: proof.steps } };
+  if (proof && work)
+    return { verdict: "proved", findings: shown, proof, summary: { ...summary, steps: proof.steps } };
   return { verdict: work ? "failed" : "read", findings: shown, summary };
-}
-
-function ignore(): void {
-  // Nothing to do: the sequence of the job was guarded when it was posted.
 }
 
 /** Pulls everything; a program without a job is read for its findings alone. */

@@ -44,7 +44,10 @@ export async function prepareDialect(
  *
  * @returns the outcome, and the program if it was proved
  */
-export function postText(job: TextJob, ready: ReadyDialect): { outcome: Outcome; program: string | undefined } {
+export function postText(
+  job: TextJob,
+  ready: ReadyDialect,
+): { outcome: Outcome; program: string | undefined } {
   const chunks: Uint8Array[] = [];
   // A chunk is valid until the next one, so it is copied.
   const sink = { write: (chunk: Uint8Array) => void chunks.push(chunk.slice()) };

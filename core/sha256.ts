@@ -11,7 +11,7 @@ export function createSha256(): { update(chunk: Uint8Array): void; hex(): string
   const words = new Int32Array(64);
   let total = 0;
   const update = (chunk: Uint8Array): void => {
-    for (let offset = 0; offset < chunk.length; ) {
+    for (let offset = 0; offset < chunk.length;) {
       const start = total % blockBytes;
       const piece = chunk.subarray(offset, offset + blockBytes - start);
       block.set(piece, start);

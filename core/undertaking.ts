@@ -4,6 +4,7 @@ import { chooseOperations, readJob, readMoves } from "#job";
 import { lower, onProgramGrid, programUnits } from "#lower";
 import type { Gathering, Summary } from "#report";
 import { assumptions, toolsUsed } from "#report";
+import type { Guard, Queue } from "#prove";
 import { planJobFacts, sequence } from "#sequence";
 import type { Setup } from "#sequence";
 import type { Digest, JobInput, Means } from "./inputs.ts";
@@ -38,9 +39,21 @@ export function undertake(input: JobInput, means: Means, findings: Gathering): U
   const facts = planJobFacts({ ...common, setup: setupOf(input), workZero }, findings.reportOf("sequence"));
   const counts = { moves: 0, dropped: 0 };
   const batches = (): Iterable<Batch> => {
-    const moves = (operation: Operation) => followed(readMoves(input.source, job, operation, jobReport), means, input.source);
-    const lowered = lower({ ...common, operations, moves, report: findings.reportOf("lower"), summary: counts });
-    const request = { ...common, facts, airCut: false, cleanText: (text: string) => means.emitter.cleanText(text) };
+    const moves = (operation: Operation) =>
+      followed(readMoves(input.source, job, operation, jobReport), means, input.source);
+    const lowered = lower({
+      ...common,
+      operations,
+      moves,
+      report: findings.reportOf("lower"),
+      summary: counts,
+    });
+    const request = {
+      ...common,
+      facts,
+      airCut: false,
+      cleanText: (text: string) => means.emitter.cleanText(text),
+    };
     return sequence(lowered, request, findings.reportOf("sequence"));
   };
   const summary = (): Summary => ({
@@ -71,7 +84,11 @@ function setupOf({ setup = emptySetup, options }: JobInput): Setup {
 }
 
 /** Says with each batch how far the job is read. */
-function* followed<B extends Batch<unknown>>(batches: Iterable<B>, means: Means, source: ByteSource): Generator<B> {
+function* followed<B extends Batch<unknown>>(
+  batches: Iterable<B>,
+  means: Means,
+  source: ByteSource,
+): Generator<B> {
   for (const batch of batches) {
     if (batch.count > 0) means.progress?.(batch.source[batch.count - 1], source.size);
     yield batch;
@@ -79,7 +96,10 @@ function* followed<B extends Batch<unknown>>(batches: Iterable<B>, means: Means,
 }
 
 /** Comment lines at the head of a program: what it is, for which controller, and what it takes for granted. */
-export function headerOf({ job, operations, units, summary }: Undertaking & { summary: () => Summary }, means: Means): string[] {
+export function headerOf(
+  { job, operations, units, summary }: Undertaking & { summary: () => Summary },
+  means: Means,
+): string[] {
   const { longest } = means.dialect.format.comments;
   const first = operations[0]?.id ?? "";
   const last = operations.at(-1)?.id ?? "";
@@ -105,9 +125,12 @@ function folded(line: string, longest: number): string[] {
 }
 
 /** Bytes of a source, in chunks that are each valid until the next is pulled. */
-export function* chunksOf(source: ByteSource, passing: (chunk: Uint8Array, done: number) => void = () => undefined): Generator<Uint8Array> {
+export function* chunksOf(
+  source: ByteSource,
+  passing: (chunk: Uint8Array, done: number) => void = () => undefined,
+): Generator<Uint8Array> {
   const window = new Uint8Array(1 << 16);
-  for (let offset = 0; offset < source.size; ) {
+  for (let offset = 0; offset < source.size;) {
     const length = source.read(offset, window);
     if (length === 0) return;
     offset += length;
@@ -132,20 +155,29 @@ export function hashFacts(input: JobInput, means: Means): string {
 /** Errors at which a run ends: enough to work on. */
 const enoughErrors = 100;
 
-/** Guards a sequence on its way and keeps copies of it; hands on nothing once there is an error, but goes on gathering. */
-export function* guarded(batches: Iterable<Batch>, taps: { guard: (batch: Batch) => void; keep: (batch: Batch) => void; end: () => void }, findings: Gathering): Generator<Batch> {
-  for (const batch of batches) {
-    if (batch.count > 0) taps.guard(batch);
-    if (findings.errors() >= enoughErrors) return;
-    if (findings.failedBy("guard")) continue;
-    taps.keep(batch);
+/** Guards a sequence on its way and keeps copies of it. */
+export function* guarded(
+  batches: Iterable<Batch>,
+  guard: Guard,
+  copies: Queue,
+  findings: Gathering,
+): Generator<Batch> {
+  for (const batch of unlessFailed(watched(batches, guard), findings)) {
+    copies.push(batch);
     yield batch;
   }
-  taps.end();
 }
 
-/** Passes what was read to the guard. */
-export function* watched(batches: Iterable<Batch>, guard: { accept(batch: Batch): void; end(): void }): Generator<Batch> {
+/** Hands on nothing any more once a stage up to the guard has reported an error, but goes on pulling, to gather more. */
+export function* unlessFailed(batches: Iterable<Batch>, findings: Gathering): Generator<Batch> {
+  for (const batch of batches) {
+    if (findings.errors() >= enoughErrors) return;
+    if (!findings.failedBy("guard")) yield batch;
+  }
+}
+
+/** Passes a sequence by the guard. */
+export function* watched(batches: Iterable<Batch>, guard: Guard): Generator<Batch> {
   for (const batch of batches) {
     guard.accept(batch);
     yield batch;

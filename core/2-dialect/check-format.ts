@@ -15,7 +15,7 @@ export function checkFormat(resolving: Resolving, { format }: Dialect): void {
 function checkFile({ fail }: Resolving, { blockEnd, comments, programNumber, delimiter }: Format): void {
   if (blockEnd === ";" && comments.style === "semicolon") {
     fail(
-      "dialect/text",
+      "dialect/format",
       "comments.style",
       "`;` ends each block and begins each comment.",
       "Choose another style, or none.",
@@ -24,11 +24,11 @@ function checkFile({ fail }: Resolving, { blockEnd, comments, programNumber, del
   if (programNumber === null) return;
   const path = "file.program-number";
   if (programNumber.from > programNumber.to) {
-    fail("dialect/text", `${path}.to`, "The highest program number is below the lowest one.");
+    fail("dialect/format", `${path}.to`, "The highest program number is below the lowest one.");
   }
   if (programNumber.letter === "%" && delimiter === "percent") {
     fail(
-      "dialect/text",
+      "dialect/format",
       `${path}.letter`,
       "`%` is the program delimiter, and the letter of the program number.",
       "State `delimiter: none`.",
@@ -36,7 +36,7 @@ function checkFile({ fail }: Resolving, { blockEnd, comments, programNumber, del
   }
   if (String(programNumber.to).length > programNumber.digits && programNumber.digits > 0) {
     fail(
-      "dialect/text",
+      "dialect/format",
       `${path}.digits`,
       "The highest program number has more digits than a program number has.",
     );
@@ -47,13 +47,13 @@ function checkBlockNumbers({ fail }: Resolving, { blockNumber }: Format): void {
   if (blockNumber === null) return;
   if (blockNumber.start + blockNumber.step > blockNumber.to) {
     fail(
-      "dialect/text",
+      "dialect/format",
       "blocks.number.to",
       "After the highest block number numbers begin again at the first: there is no room for two.",
     );
   }
   if (blockNumber.width > 0 && String(blockNumber.to).length > blockNumber.width) {
-    fail("dialect/text", "blocks.number.width", "The highest block number has more digits than `width`.");
+    fail("dialect/format", "blocks.number.width", "The highest block number has more digits than `width`.");
   }
 }
 
@@ -75,7 +75,7 @@ function checkMessage({ fail }: Resolving, { idioms, characters, comments }: For
   }
   if (literal.length + 8 > comments.longest) {
     fail(
-      "dialect/text",
+      "dialect/format",
       "idioms.message",
       "The message's mark leaves no room for its text in `comments.longest`.",
     );

@@ -46,7 +46,7 @@ interface Parsing {
  * Reads YAML 1.2 as a tree with places. Only plain data is taken: no anchors, aliases, merge keys, tags or second
  * document, no key twice, no line break or control character in a string.
  *
- * @returns undefined after a finding: dialect/format or dialect/characters
+ * @returns undefined after a finding: dialect/size, dialect/encoding, dialect/yaml or dialect/characters
  */
 export function parseYaml(file: YamlFile, report: Report): TreeNode | undefined {
   const parsing = start(file, report);
@@ -55,9 +55,9 @@ export function parseYaml(file: YamlFile, report: Report): TreeNode | undefined 
   if (!tokensAreFew(parsing.state)) return undefined;
   const options = { version: "1.2", schema: "core", merge: false, prettyErrors: false } as const;
   const document = parseDocument(text, { ...options, uniqueKeys: false });
-  for (const { message, pos } of document.errors) fail("dialect/format", `${message}.`, pos[0]);
+  for (const { message, pos } of document.errors) fail("dialect/yaml", `${message}.`, pos[0]);
   if (document.errors.length > 0) return undefined;
-  if (document.contents === null) return (fail("dialect/format", "The file is empty.", 0), undefined);
+  if (document.contents === null) return (fail("dialect/yaml", "The file is empty.", 0), undefined);
   const tree = toTree(parsing.state, document.contents, document.contents.range, 1);
   return parsing.failed() ? undefined : tree;
 }
@@ -72,12 +72,12 @@ function start(file: YamlFile, report: Report): { state: Parsing; failed: () => 
   };
   if (file.bytes.length > largestFile) {
     return (
-      fail("dialect/format", `The file has ${file.bytes.length} bytes; ${largestFile} are allowed.`, 0),
+      fail("dialect/size", `The file has ${file.bytes.length} bytes; ${largestFile} are allowed.`, 0),
       undefined
     );
   }
   const text = decode(file.bytes);
-  if (text === undefined) return (fail("dialect/format", "The file is not UTF-8 text.", 0), undefined);
+  if (text === undefined) return (fail("dialect/encoding", "The file is not UTF-8 text.", 0), undefined);
   const places = textPlaces(text);
   const atCharacter: Parsing["fail"] = (rule, message, offset, fix) => {
     fail(rule, message, places.byteOffset(offset), fix);
@@ -108,9 +108,9 @@ function tokensAreFew({ text, fail }: Parsing): boolean {
     else if (token === "-" || token === "?" || token === ":") onLine++;
     else if (token.includes("\n")) onLine = 0;
     if (++tokens > mostTokens)
-      return (fail("dialect/format", `The file has more than ${mostTokens} words and marks.`, 0), false);
+      return (fail("dialect/size", `The file has more than ${mostTokens} words and marks.`, 0), false);
     if (brackets > deepest || (brackets === 0 && onLine > deepest)) {
-      return (fail("dialect/format", `Nested more than ${deepest} deep.`, offset), false);
+      return (fail("dialect/yaml", `Nested more than ${deepest} deep.`, offset), false);
     }
     // The lexer marks documents and scalars with control characters of its own, which are not in the text.
     if (!lexerMarks.has(token)) offset += token.length;
@@ -121,10 +121,10 @@ function tokensAreFew({ text, fail }: Parsing): boolean {
 function toTree(parsing: Parsing, node: Node | null, at: Range | null | undefined, depth: number): TreeNode {
   const offset = at?.[0] ?? 0;
   const origin = originAt(parsing, offset);
-  if (depth > deepest) parsing.fail("dialect/format", `Nested more than ${deepest} deep.`, offset);
+  if (depth > deepest) parsing.fail("dialect/yaml", `Nested more than ${deepest} deep.`, offset);
   else if (node === null) return { kind: "scalar", value: null, source: "", origin };
   else if (isAlias(node))
-    parsing.fail("dialect/format", "Aliases are not used in these files.", offset, "Write the value itself.");
+    parsing.fail("dialect/yaml", "Aliases are not used in these files.", offset, "Write the value itself.");
   else {
     refuseDecoration(parsing, node, offset);
     if (isMap(node)) return { kind: "mapping", entries: toEntries(parsing, node, depth), origin };
@@ -153,7 +153,7 @@ function toScalar(
   }
   if (typeof value === "number" && !plainNumber.test(source ?? "")) {
     parsing.fail(
-      "dialect/format",
+      "dialect/yaml",
       `\`${source}\` is not a plain decimal number.`,
       offset,
       "Write it with digits and a point alone.",
@@ -166,9 +166,9 @@ function toScalar(
 function refuseDecoration(parsing: Parsing, node: Node, offset: number): void {
   const { anchor, tag } = node as { anchor?: string; tag?: string };
   if (anchor !== undefined)
-    parsing.fail("dialect/format", "Anchors are not used in these files.", offset, "Leave the anchor out.");
+    parsing.fail("dialect/yaml", "Anchors are not used in these files.", offset, "Leave the anchor out.");
   if (tag !== undefined)
-    parsing.fail("dialect/format", "Tags are not used in these files.", offset, "Leave the tag out.");
+    parsing.fail("dialect/yaml", "Tags are not used in these files.", offset, "Leave the tag out.");
 }
 
 /** The entries of a mapping; each has the place of its key. */
@@ -179,13 +179,13 @@ function toEntries(parsing: Parsing, mapping: YAMLMap, depth: number): Map<strin
     const offset = key?.range[0] ?? 0;
     const name = isScalar(key) ? (key.source ?? String(key.value)) : "";
     if (isScalar(key)) refuseDecoration(parsing, key, offset);
-    if (name === "") parsing.fail("dialect/format", "A key must be a plain word.", offset);
+    if (name === "") parsing.fail("dialect/yaml", "A key must be a plain word.", offset);
     else if (refusedKeys.has(name) || name === "<<")
-      parsing.fail("dialect/format", `The key "${name}" is not allowed.`, offset);
+      parsing.fail("dialect/yaml", `The key "${name}" is not allowed.`, offset);
     else if (controlCharacters.test(name))
       parsing.fail("dialect/characters", "A control character in a key.", offset);
     else if (entries.has(name)) {
-      parsing.fail("dialect/format", `The key "${name}" stands here twice.`, offset, "Keep one of the two.");
+      parsing.fail("dialect/yaml", `The key "${name}" stands here twice.`, offset, "Keep one of the two.");
     } else entries.set(name, toTree(parsing, pair.value as ParsedNode | null, key?.range, depth + 1));
   }
   return entries;

@@ -61,7 +61,10 @@ export function centreOnGrid(start: Point, end: Point, centre: Point, rounding: 
   const { grid, from, allowed } = rounding;
   const chord: Point = [end[0] - start[0], end[1] - start[1]];
   const chordSquared = chord[0] ** 2 + chord[1] ** 2;
-  const onGrid = (point: Point): Point => [from[0] + roundToGrid(point[0] - from[0], grid), from[1] + roundToGrid(point[1] - from[1], grid)];
+  const onGrid = (point: Point): Point => [
+    from[0] + roundToGrid(point[0] - from[0], grid),
+    from[1] + roundToGrid(point[1] - from[1], grid),
+  ];
   if (chordSquared === 0) return onGrid(centre);
   const along = ((centre[0] - start[0]) * chord[0] + (centre[1] - start[1]) * chord[1]) / chordSquared - 0.5;
   const shift: Point = [-along * chord[0], -along * chord[1]];

@@ -13,19 +13,44 @@ const largestRadiusSweep = (120 / 180) * Math.PI;
 /** Whether the dialect has an arc for this move; otherwise chords take its place. */
 export function canSayArc(state: Lowering, arc: ArcMove): boolean {
   const { arcs } = state.capabilities;
-  const key = (path: string, example: string) => ({ path, why: "since it has arcs", example, offset: arc.source });
-  if (need(state, arcs.form, key("arc.form", "arc: { form: incremental-centre }"), "none" as const) === "none") return false;
-  if (!need(state, arcs.planes, key("arc.planes", "arc: { planes: [xy] }"), []).includes(arc.plane)) return false;
+  const key = (path: string, example: string) => ({
+    path,
+    why: "since it has arcs",
+    example,
+    offset: arc.source,
+  });
+  if (
+    need(state, arcs.form, key("arc.form", "arc: { form: incremental-centre }"), "none" as const) === "none"
+  )
+    return false;
+  if (!need(state, arcs.planes, key("arc.planes", "arc: { planes: [xy] }"), []).includes(arc.plane))
+    return false;
   const plane = `plane.${arc.plane}`;
-  if (!need<boolean>(state, state.capabilities.words[plane], { ...key(plane, `plane: { ${arc.plane}: G1x }`), why: "for its arcs" }, true)) return arc.plane === "xy";
+  if (
+    !need<boolean>(
+      state,
+      state.capabilities.words[plane],
+      { ...key(plane, `plane: { ${arc.plane}: G1x }`), why: "for its arcs" },
+      true,
+    )
+  )
+    return arc.plane === "xy";
   if (arc.radius < arcs.smallestRadius || arc.radius > arcs.largestRadius) return false;
   if (arc.from === arc.to) return true;
-  return need(state, arcs.helix, { ...key("arc.helix", "arc: { helix: yes }"), why: "since it has helices" }, false);
+  return need(
+    state,
+    arcs.helix,
+    { ...key("arc.helix", "arc: { helix: yes }"), why: "since it has helices" },
+    false,
+  );
 }
 
 /** Whether an arc of several turns must be written turn by turn. */
 export function needsNewTurn(state: Lowering, sweep: number): boolean {
-  return sweep > fullTurn * (1 + 1e-9) && !(state.capabilities.arcs.turns === true && largestPiece(state) >= fullTurn);
+  return (
+    sweep > fullTurn * (1 + 1e-9) &&
+    !(state.capabilities.arcs.turns === true && largestPiece(state) >= fullTurn)
+  );
 }
 
 /** The largest sweep of one row, radians. */
@@ -40,7 +65,12 @@ export function largestPiece(state: Lowering): number {
 }
 
 function declaredSweep(state: Lowering): number {
-  const key = { path: "arc.largest-sweep", why: "since it has arcs", example: "arc: { largest-sweep: 360 }", offset: 0 };
+  const key = {
+    path: "arc.largest-sweep",
+    why: "since it has arcs",
+    example: "arc: { largest-sweep: 360 }",
+    offset: 0,
+  };
   const micro = need(state, state.capabilities.arcs.largestSweep, key, 360_000_000);
   return (micro / 180_000_000) * Math.PI;
 }

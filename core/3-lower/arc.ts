@@ -14,13 +14,27 @@ import type { Lowering } from "./state.ts";
 import { need, rounded } from "./state.ts";
 
 /** Columns of the first and second axis of a plane and of its normal (NISTIR 6556 Table 9: ZX has Z first). */
-export const planeAxes = { xy: [0, 1, 2], zx: [2, 0, 1], yz: [1, 2, 0] } as const satisfies Record<Plane, readonly number[]>;
+export const planeAxes = { xy: [0, 1, 2], zx: [2, 0, 1], yz: [1, 2, 0] } as const satisfies Record<
+  Plane,
+  readonly number[]
+>;
 
 /** Planes by the kind of the job's row. */
-const planeOfKind: Readonly<Record<number, Plane>> = { [rowKind.arcXy]: "xy", [rowKind.arcZx]: "zx", [rowKind.arcYz]: "yz" };
+const planeOfKind: Readonly<Record<number, Plane>> = {
+  [rowKind.arcXy]: "xy",
+  [rowKind.arcZx]: "zx",
+  [rowKind.arcYz]: "yz",
+};
 
-const centreKind = { xy: rowKind.arcXy, zx: rowKind.arcZx, yz: rowKind.arcYz } as const satisfies Record<Plane, number>;
-const radiusKind = { xy: rowKind.radiusXy, zx: rowKind.radiusZx, yz: rowKind.radiusYz } as const satisfies Record<Plane, number>;
+const centreKind = { xy: rowKind.arcXy, zx: rowKind.arcZx, yz: rowKind.arcYz } as const satisfies Record<
+  Plane,
+  number
+>;
+const radiusKind = {
+  xy: rowKind.radiusXy,
+  zx: rowKind.radiusZx,
+  yz: rowKind.radiusYz,
+} as const satisfies Record<Plane, number>;
 
 /** The most chords that one arc may turn into. */
 const mostChords = 1_000_000;
@@ -91,7 +105,11 @@ function cutTurnByTurn(state: Lowering, arc: ArcMove, largest: number): void {
 
 /** An arc in pieces of the same sweep. */
 function cutPieces(state: Lowering, arc: ArcMove, count: number): void {
-  cutAt(state, arc, Array.from({ length: count }, (_, index) => (index + 1) / count));
+  cutAt(
+    state,
+    arc,
+    Array.from({ length: count }, (_, index) => (index + 1) / count),
+  );
 }
 
 /** An arc in pieces that end at these parts of its sweep. */
@@ -154,7 +172,8 @@ function cutPiece(state: Lowering, arc: ArcMove, piece: Piece): void {
 function roundCentre(state: Lowering, arc: ArcMove, start: Point, end: Point): Point {
   const grid = state.grids.centre;
   const from: Point = state.capabilities.arcs.form === "absolute-centre" ? [0, 0] : start;
-  const allowed = 1.5 * Math.max(grid, state.grids.length) + mismatch(arc.path.start, arc.path.end, arc.path.centre);
+  const allowed =
+    1.5 * Math.max(grid, state.grids.length) + mismatch(arc.path.start, arc.path.end, arc.path.centre);
   return centreOnGrid(start, end, arc.path.centre, { grid, from, allowed });
 }
 
@@ -170,7 +189,12 @@ function arcFeed(state: Lowering, arc: ArcMove, piece: Piece, height: number): n
 }
 
 function feedAlong(state: Lowering, offset: number): "path" | "circle" {
-  const key = { path: "arc.feed-along", why: "to state the feed of its helices", example: "arc: { feed-along: path }", offset };
+  const key = {
+    path: "arc.feed-along",
+    why: "to state the feed of its helices",
+    example: "arc: { feed-along: path }",
+    offset,
+  };
   return need(state, state.capabilities.arcs.feedAlong, key, "path");
 }
 
@@ -188,7 +212,10 @@ function cutLine(state: Lowering, target: Float64Array, arc: ArcMove, share: num
 function writeArcRow(
   state: Lowering,
   arc: ArcMove,
-  piece: Piece & { readonly path: { readonly start: Point; readonly end: Point; readonly centre: Point }; readonly feed: number },
+  piece: Piece & {
+    readonly path: { readonly start: Point; readonly end: Point; readonly centre: Point };
+    readonly feed: number;
+  },
 ): void {
   const [first, second] = planeAxes[arc.plane];
   const { start, end, centre } = piece.path;
@@ -206,7 +233,9 @@ function writeArcRow(
       known: knownAxes(state),
       stated,
       feed: piece.feed,
-      c1: byRadius ? reachingRadius(radius, distance(start, end), state.grids.centre) * (piece.sweep > Math.PI ? -1 : 1) : centre[0],
+      c1: byRadius
+        ? reachingRadius(radius, distance(start, end), state.grids.centre) * (piece.sweep > Math.PI ? -1 : 1)
+        : centre[0],
       c2: byRadius ? 0 : centre[1],
       turns: arc.path.direction * turns,
     },
@@ -228,7 +257,8 @@ function cutChords(state: Lowering, arc: ArcMove, sweep: number): void {
     example: "arc: { chord-tolerance: 0.01 }",
     offset: arc.source,
   };
-  const tolerance = state.operation.tolerance ?? need(state, state.capabilities.arcs.chordTolerance, key, state.grids.length);
+  const tolerance =
+    state.operation.tolerance ?? need(state, state.capabilities.arcs.chordTolerance, key, state.grids.length);
   const count = chordCount(arc.radius, sweep, tolerance);
   if (count > mostChords) {
     state.report(tooManyChords(count, arc.source));

@@ -13,7 +13,14 @@ import { need } from "./state.ts";
 type AsideOf<Kind extends JobStep["kind"]> = Extract<JobStep, { kind: Kind }>;
 
 /** How each rare move of a job is lowered; gives the `holes` move that is open behind it. */
-const lowerers: { readonly [Kind in JobStep["kind"]]: (state: Lowering, step: AsideOf<Kind>, source: number, plan: HolesPlan | undefined) => HolesPlan | undefined } = {
+const lowerers: {
+  readonly [Kind in JobStep["kind"]]: (
+    state: Lowering,
+    step: AsideOf<Kind>,
+    source: number,
+    plan: HolesPlan | undefined,
+  ) => HolesPlan | undefined;
+} = {
   holes: (state, step, source) => startHoles(state, step, source),
   "holes-end": (state, _step, source, plan) => {
     if (plan) endHoles(state, plan, source);
@@ -50,22 +57,44 @@ const lowerers: { readonly [Kind in JobStep["kind"]]: (state: Lowering, step: As
 };
 
 /** Lowers a rare move. */
-export function lowerAside(state: Lowering, step: JobStep, plan: HolesPlan | undefined, source: number): HolesPlan | undefined {
-  const lowerOne = lowerers[step.kind] as (state: Lowering, step: JobStep, source: number, plan: HolesPlan | undefined) => HolesPlan | undefined;
+export function lowerAside(
+  state: Lowering,
+  step: JobStep,
+  plan: HolesPlan | undefined,
+  source: number,
+): HolesPlan | undefined {
+  const lowerOne = lowerers[step.kind] as (
+    state: Lowering,
+    step: JobStep,
+    source: number,
+    plan: HolesPlan | undefined,
+  ) => HolesPlan | undefined;
   return lowerOne(state, step, source, plan);
 }
 
 /** Cutter compensation is passed through as words, or refused. */
 function lowerCompensation(state: Lowering, step: AsideOf<"compensation">, source: number): void {
   const path = `compensation.${step.side}`;
-  const key = { path, why: "since it uses cutter compensation", example: `compensation: { ${step.side}: G4x }`, offset: source };
+  const key = {
+    path,
+    why: "since it uses cutter compensation",
+    example: `compensation: { ${step.side}: G4x }`,
+    offset: source,
+  };
   const fix = "give the path of the tool's centre instead of the contour";
   if (!need<boolean>(state, state.capabilities.words[path], key, true)) {
     state.report(compensationNotSaid(path, "the dialect has no cutter compensation", fix, source));
   }
   const tool = state.job.tools.find((one) => one.number === state.operation.tool);
   if (step.side !== "off" && tool?.radiusOffset === undefined) {
-    state.report(compensationNotSaid(path, "the tool has no `radiusOffset`, which cutter compensation takes the radius from", "state the tool's `radiusOffset`", source));
+    state.report(
+      compensationNotSaid(
+        path,
+        "the tool has no `radiusOffset`, which cutter compensation takes the radius from",
+        "state the tool's `radiusOffset`",
+        source,
+      ),
+    );
   }
   if (step.side !== "off") selectPlane(state, "xy", source);
   const offset = step.side === "off" ? 0 : (tool?.radiusOffset ?? 0);
@@ -75,6 +104,12 @@ function lowerCompensation(state: Lowering, step: AsideOf<"compensation">, sourc
 /** Checks once an operation that its feed mode can be said. */
 export function checkFeedMode(state: Lowering, source: number): void {
   const path = `feed.${state.feedMode}`;
-  const key = { path, why: `since it states feeds ${state.feedMode}`, example: `feed: { ${state.feedMode}: G9x }`, offset: source };
-  if (!need<boolean>(state, state.capabilities.words[path], key, true)) state.report(feedModeNotSaid(state.feedMode, source));
+  const key = {
+    path,
+    why: `since it states feeds ${state.feedMode}`,
+    example: `feed: { ${state.feedMode}: G9x }`,
+    offset: source,
+  };
+  if (!need<boolean>(state, state.capabilities.words[path], key, true))
+    state.report(feedModeNotSaid(state.feedMode, source));
 }

@@ -17,12 +17,27 @@ function feedGrid(state: Lowering, source: number): number {
   const { capabilities, units, feedMode } = state;
   // A mode without a word is refused as such at the start of its operation; its grid is then nobody's business.
   if (capabilities.words[`feed.${feedMode}`] === false) return 1;
-  const key = (path: string, example: string) => ({ path, why: "to write its feeds", example, offset: source });
+  const key = (path: string, example: string) => ({
+    path,
+    why: "to write its feeds",
+    example,
+    offset: source,
+  });
   switch (feedMode) {
     case "per-minute":
-      return need(state, capabilities.feedPerMinuteGrid?.[units], key("numbers.feed-per-minute", "{ mm: 1, inch: 2 }"), 1);
+      return need(
+        state,
+        capabilities.feedPerMinuteGrid?.[units],
+        key("numbers.feed-per-minute", "{ mm: 1, inch: 2 }"),
+        1,
+      );
     case "per-revolution":
-      return need(state, capabilities.feedPerRevolutionGrid?.[units], key("numbers.feed-per-revolution", "{ mm: 3, inch: 4 }"), 1);
+      return need(
+        state,
+        capabilities.feedPerRevolutionGrid?.[units],
+        key("numbers.feed-per-revolution", "{ mm: 3, inch: 4 }"),
+        1,
+      );
     case "inverse-time":
       return need(state, capabilities.inverseTimeGrid, key("numbers.inverse-time", "4"), 1);
   }

@@ -30,7 +30,14 @@ export function noWord(key: string, what: string, fix: string, offset: number): 
 
 /** A refusal of lowering with its own rule. */
 function refusal(rule: string, message: string, fix: string, offset: number, key?: string): Finding {
-  return { rule, severity: "error", message, place: inJob(offset), fix, ...(key === undefined ? {} : { key }) };
+  return {
+    rule,
+    severity: "error",
+    message,
+    place: inJob(offset),
+    fix,
+    ...(key === undefined ? {} : { key }),
+  };
 }
 
 export function unitsNotSaid(units: string, offset: number): Finding {
@@ -105,7 +112,8 @@ export function keptFullCircle(offset: number): Finding {
   return {
     rule: "lower/full-circle",
     severity: "note",
-    message: "the ends of this arc meet after rounding; its sweep in the job is above 180 degrees, so it is written as a full circle",
+    message:
+      "the ends of this arc meet after rounding; its sweep in the job is above 180 degrees, so it is written as a full circle",
     place: inJob(offset),
   };
 }

@@ -41,7 +41,10 @@ export function startHoles(state: Lowering, holes: Holes, source: number): Holes
   const grid = state.grids.length;
   const retract = roundToGrid(holes.retract, grid);
   if (state.at[2] < retract) rapidZ(state, holes.retract, source);
-  const feed = holes.cycle === "tap" ? tapFeed(state, holes, source) : roundFeed(state, inWrittenMode(state, holes.feed), source);
+  const feed =
+    holes.cycle === "tap"
+      ? tapFeed(state, holes, source)
+      : roundFeed(state, inWrittenMode(state, holes.feed), source);
   const levels = {
     holes,
     depth: roundToGrid(holes.depth, grid),
@@ -52,7 +55,8 @@ export function startHoles(state: Lowering, holes: Holes, source: number): Holes
     feed,
     feedOut: holes.feedOut === 0 ? feed : roundFeed(state, inWrittenMode(state, holes.feedOut), source),
   };
-  if (holes.peck > 0 && levels.peck === 0) state.report(roundsToNothing("this peck", "numbers.length", source));
+  if (holes.peck > 0 && levels.peck === 0)
+    state.report(roundsToNothing("this peck", "numbers.length", source));
   const plan = { ...levels, definition: defineCycle(state, levels, source) };
   forgetFeed(state);
   if (plan.definition) writeDefinition(state, plan.definition, source);
@@ -96,7 +100,12 @@ function defineCycle(state: Lowering, levels: Levels, source: number): CycleDefi
   const key = `cycles.${cycle}`;
   const example = `cycles: { ${cycle}: G8x }, or none`;
   const why = `for its ${levels.holes.cycle} holes`;
-  const hasCode = need<boolean>(state, state.capabilities.words[key], { path: key, why, example, offset: source }, false);
+  const hasCode = need<boolean>(
+    state,
+    state.capabilities.words[key],
+    { path: key, why, example, offset: source },
+    false,
+  );
   const between = hasCode ? sayableLevel(state, levels, source) : undefined;
   if (!hasCode || between === undefined || !fitsCycle(state, levels, source)) {
     if (isTap) state.report(cycleNotSaid("tap", key, source));
@@ -104,12 +113,27 @@ function defineCycle(state: Lowering, levels: Levels, source: number): CycleDefi
   }
   const { depth, retract, level, peck } = levels;
   const levelStated = state.capabilities.cycles.levels === "both";
-  return { kind: "cycle-definition", cycle, depth, retract, level, between, levelStated, peck, dwell: cycleDwell(state, levels) };
+  return {
+    kind: "cycle-definition",
+    cycle,
+    depth,
+    retract,
+    level,
+    between,
+    levelStated,
+    peck,
+    dwell: cycleDwell(state, levels),
+  };
 }
 
 /** Which level between holes the dialect can say for this move; undefined where it cannot. */
 function sayableLevel(state: Lowering, levels: Levels, source: number): "initial" | "retract" | undefined {
-  const key = { path: "cycles.return", why: "for its holes", example: "cycles: { return: { initial: G98, retract: G99 } }", offset: source };
+  const key = {
+    path: "cycles.return",
+    why: "for its holes",
+    example: "cycles: { return: { initial: G98, retract: G99 } }",
+    offset: source,
+  };
   const said = need(state, state.capabilities.cycles.levels, key, "both" as const);
   const wanted = levels.holes.between;
   if (said === "both" || said === wanted) return wanted;
@@ -124,7 +148,12 @@ function fitsCycle(state: Lowering, levels: Levels, source: number): boolean {
   if (holes.cycle !== "peck" && holes.cycle !== "chip-break") return true;
   if (holes.backOff === 0) return true;
   const path = `cycles.back-off.${holes.cycle}`;
-  const key = { path, why: `since the job states the back-off of its ${holes.cycle} holes`, example: "cycles: { back-off: { peck: 0.25 } }", offset: source };
+  const key = {
+    path,
+    why: `since the job states the back-off of its ${holes.cycle} holes`,
+    example: "cycles: { back-off: { peck: 0.25 } }",
+    offset: source,
+  };
   return need(state, state.capabilities.cycles.backOff[holes.cycle], key, holes.backOff) === holes.backOff;
 }
 

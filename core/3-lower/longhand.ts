@@ -56,5 +56,10 @@ function toHeight(state: Lowering, z: number, source: number, feed: number): voi
   if (z === state.at[2]) return;
   state.at[2] = z;
   const kind = feed === 0 ? rowKind.rapid : rowKind.line;
-  writeRow(state.output, { kind, known: knownAxes(state), stated: axisBit.z, feed, c1: 0, c2: 0, turns: 0 }, state.at, source);
+  writeRow(
+    state.output,
+    { kind, known: knownAxes(state), stated: axisBit.z, feed, c1: 0, c2: 0, turns: 0 },
+    state.at,
+    source,
+  );
 }

@@ -48,7 +48,8 @@ export function* lower(request: LowerRequest): Generator<Batch<LoweredStep>> {
       if (moves.abc && !state.output.rotary) yield* becomeRotary(state);
       for (let row = 0; row < moves.count; row++) {
         source = moves.source[row];
-        if (moves.kind[row] === rowKind.aside) plan = lowerAside(state, moves.asides[moves.aside[row]], plan, source);
+        if (moves.kind[row] === rowKind.aside)
+          plan = lowerAside(state, moves.asides[moves.aside[row]], plan, source);
         else row = lowerMotion(state, moves, row, plan);
         if (state.output.full.length > 0) yield* drain(state.output);
       }
@@ -60,7 +61,12 @@ export function* lower(request: LowerRequest): Generator<Batch<LoweredStep>> {
 }
 
 /** Lowers the motion at a row, and the lines that follow it; gives the last row that it took. */
-function lowerMotion(state: Lowering, moves: Batch<JobStep>, row: number, plan: HolesPlan | undefined): number {
+function lowerMotion(
+  state: Lowering,
+  moves: Batch<JobStep>,
+  row: number,
+  plan: HolesPlan | undefined,
+): number {
   const kind = moves.kind[row];
   if (kind === rowKind.line && (moves.stated[row] & rotaryAxes) === 0) {
     const next = lowerLines(state, moves, row);
@@ -125,12 +131,20 @@ function startOperation(state: Lowering, operation: Operation): void {
   state.unstated = 0;
   state.exact[2] = operation.clearance;
   state.at[2] = rounded(state, 2);
-  writeAside(state.output, { kind: "operation-start", index: state.job.operations.indexOf(operation) }, operation.source);
+  writeAside(
+    state.output,
+    { kind: "operation-start", index: state.job.operations.indexOf(operation) },
+    operation.source,
+  );
   checkFeedMode(state, operation.source);
 }
 
 /** Each operation ends with Z alone to clearance. */
 function endOperation(state: Lowering, source: number): void {
   if (!state.atStart) rapidZ(state, state.operation.clearance, source);
-  writeAside(state.output, { kind: "operation-end", index: state.job.operations.indexOf(state.operation) }, source);
+  writeAside(
+    state.output,
+    { kind: "operation-end", index: state.job.operations.indexOf(state.operation) },
+    source,
+  );
 }

@@ -22,7 +22,9 @@ export function takeTarget(state: Lowering, moves: Batch<JobStep>, row: number):
     if ((stated & (axisBit.a << axis)) === 0) continue;
     const name = axes[3 + axis];
     if (state.machine.travel[name] === undefined) {
-      tellOnce(state, `machine.travel.${name}`, () => { state.report(rotaryNotThere(name, moves.source[row])); });
+      tellOnce(state, `machine.travel.${name}`, () => {
+        state.report(rotaryNotThere(name, moves.source[row]));
+      });
     }
     state.exact[3 + axis] = moves.abc[axis][row];
   }
@@ -39,9 +41,20 @@ function roundedTarget(state: Lowering): Float64Array {
 }
 
 /** Moves the axes of a mask to a target and writes the row. */
-function moveAxes(state: Lowering, target: Float64Array, mask: number, source: number, fields: { kind: number; feed: number }): void {
+function moveAxes(
+  state: Lowering,
+  target: Float64Array,
+  mask: number,
+  source: number,
+  fields: { kind: number; feed: number },
+): void {
   for (let axis = 0; axis < axes.length; axis++) if (mask & (1 << axis)) state.at[axis] = target[axis];
-  writeRow(state.output, { ...fields, known: knownAxes(state), stated: mask, c1: 0, c2: 0, turns: 0 }, state.at, source);
+  writeRow(
+    state.output,
+    { ...fields, known: knownAxes(state), stated: mask, c1: 0, c2: 0, turns: 0 },
+    state.at,
+    source,
+  );
 }
 
 /** The first rapid of an operation: X and Y at clearance, and Z behind it where it is named. */
@@ -71,7 +84,8 @@ export function rapidTo(state: Lowering, source: number): void {
   const others = moved & ~axisBit.z;
   const fields = { kind: rowKind.rapid, feed: 0 };
   if (moved === 0) state.summary.dropped++;
-  else if (others === 0 || (moved & axisBit.z) === 0 || rapidsAreStraight(state, source)) moveAxes(state, target, moved, source, fields);
+  else if (others === 0 || (moved & axisBit.z) === 0 || rapidsAreStraight(state, source))
+    moveAxes(state, target, moved, source, fields);
   else if (target[2] > state.at[2]) {
     moveAxes(state, target, axisBit.z, source, fields);
     moveAxes(state, target, others, source, fields);

@@ -6,7 +6,11 @@ import { roundToGrid } from "#base";
  * a program in these units. -78.4 mm in an inch program of four decimals -> -3.0866 inch. Travel, zones and boxes are
  * limits, not words, and stay as they are.
  */
-export function onProgramGrid(machine: MachineFacts, capabilities: Capabilities, units: UnitSystem): MachineFacts {
+export function onProgramGrid(
+  machine: MachineFacts,
+  capabilities: Capabilities,
+  units: UnitSystem,
+): MachineFacts {
   const lengthGrid = capabilities.lengthGrid?.[units] ?? 1;
   const feedGrid = capabilities.feedPerMinuteGrid?.[units] ?? 1;
   const place = (length: number): number => roundToGrid(length, lengthGrid);

@@ -80,12 +80,27 @@ export function rounded(state: Lowering, axis: number): number {
 }
 
 /** Least increments for a program in these units; what is undeclared is reported and stands in as 0.001. */
-export function gridsOf(capabilities: Capabilities, units: UnitSystem, told: Set<string>, report: Report): Grids {
+export function gridsOf(
+  capabilities: Capabilities,
+  units: UnitSystem,
+  told: Set<string>,
+  report: Report,
+): Grids {
   const finest = atomsPerUnit[units] / 1000;
   const key = (path: string, example: string) => ({ path, why: "to write coordinates", example, offset: 0 });
   return {
-    length: need({ told, report }, capabilities.lengthGrid?.[units], key("numbers.length", "{ mm: 3, inch: 4 }"), finest),
-    centre: need({ told, report }, capabilities.centreGrid?.[units], key("numbers.arc-centre", "{ mm: 3, inch: 4 }"), finest),
+    length: need(
+      { told, report },
+      capabilities.lengthGrid?.[units],
+      key("numbers.length", "{ mm: 3, inch: 4 }"),
+      finest,
+    ),
+    centre: need(
+      { told, report },
+      capabilities.centreGrid?.[units],
+      key("numbers.arc-centre", "{ mm: 3, inch: 4 }"),
+      finest,
+    ),
     angle: capabilities.angleGrid ?? 1,
   };
 }

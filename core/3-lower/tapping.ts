@@ -14,10 +14,21 @@ const mostShare = 0.001;
  * @returns the feed in the written mode; where it cannot be said within 0.1 % it is refused as `limit/tapping`
  */
 export function tapFeed(state: Lowering, holes: Holes, source: number): number {
-  const key = { path: "machine.tapping", why: "since it taps", example: "machine: { tapping: { kind: floating, reversal: 0.5 s } }", offset: source };
+  const key = {
+    path: "machine.tapping",
+    why: "since it taps",
+    example: "machine: { tapping: { kind: floating, reversal: 0.5 s } }",
+    offset: source,
+  };
   const tapping = need(state, state.machine.tapping, key, { kind: "floating", reversal: 0, longhand: false });
   if (tapping.kind === "none") {
-    state.report(tappingRefused("the machine cannot tap (`machine.tapping: none`)", "make these threads in another way, for instance with a thread mill", source));
+    state.report(
+      tappingRefused(
+        "the machine cannot tap (`machine.tapping: none`)",
+        "make these threads in another way, for instance with a thread mill",
+        source,
+      ),
+    );
   }
   const exact = state.feedMode === "per-revolution" ? holes.lead : (state.rpm * holes.lead) / milliPerRpm;
   const written = roundFeed(state, exact, source);

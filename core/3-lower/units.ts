@@ -11,7 +11,8 @@ export function programUnits(job: Job, capabilities: Capabilities, report: Repor
   }
   if (programsIn !== "job") return programsIn;
   const word = words[`units.${job.units}`];
-  if (word === undefined) report(undeclared(`units.${job.units}`, "to state its units", `units: { ${job.units}: G2x }`, 0));
+  if (word === undefined)
+    report(undeclared(`units.${job.units}`, "to state its units", `units: { ${job.units}: G2x }`, 0));
   if (word === false) report(unitsNotSaid(job.units, 0));
   return job.units;
 }

@@ -70,17 +70,18 @@ export function speedWord(): Word {
 
 /**
  * The tool word. Where the length offset stands in it, its digits follow those of the tool (T0101): it is the offset of the
- * tool's own number, since a tool with another one can't be said so and is refused before.
+ * tool's own number, since a tool with another one can't be said so and is refused before. With one digit at least (T1) the
+ * controller takes the offset of the tool's number by itself.
  */
 export function toolWord(context: Context, tool: Value): Word {
   const { numbers, lengthOffset } = context.format;
   const width = numbers.width.T;
-  if (lengthOffset?.form !== "in-tool-word") return wholeWord(context, "tools", "T", tool, width);
-  const word = wholeWord(context, "machine.length-offset.form", "T", mul(tool, 10 ** width + 1), 2 * width);
-  return {
-    ...word,
-    statements: [when(atLeast(tool, 10 ** width), [faultOn("numbers.code-width.T")]), ...word.statements],
-  };
+  if (lengthOffset?.form !== "in-tool-word" || width === 1)
+    return wholeWord(context, "tools", "T", tool, width);
+  const doubled = mul(tool, 10 ** width + 1);
+  const word = wholeWord(context, "machine.length-offset.form", "T", doubled, 2 * width);
+  const tooLarge = when(atLeast(tool, 10 ** width), [faultOn("numbers.code-width.T")]);
+  return { ...word, statements: [tooLarge, ...word.statements] };
 }
 
 /** The words of a length offset: its code, and its number. */

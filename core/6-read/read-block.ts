@@ -62,7 +62,8 @@ const motionLetters = axisLetters | centreLetters | (1 << letterR) | (1 << lette
 /** Reads the words of a block. Nearly all blocks of a program are motion alone and take the short way. */
 export function readBlock(reader: Reader): void {
   const { block, state, tables } = reader;
-  const isPlain = !block.careful && block.mCount === 0 && (block.mask & ~motionLetters) === 0;
+  const isPlain =
+    state.phase === "body" && !block.careful && block.mCount === 0 && (block.mask & ~motionLetters) === 0;
   if (isPlain && block.gCount === 0) {
     if (state.motion >= 0 && state.motion !== motion.cycle) return readPlainMotion(reader, false);
   } else if (isPlain && block.gCount === 1 && state.cycle.kind === undefined) {

@@ -15,21 +15,17 @@ type Values = Partial<Record<IdiomValue, number>>;
 
 type Meant<Kind extends ExtraCode["meaning"]["kind"]> = Extract<ExtraCode["meaning"], { kind: Kind }>;
 
-/** The step of each kind of extra code; undefined where its words do not make one. */
+/** The step of each kind of extra code; undefined where the code does not say which input or output it means. */
 const steps = {
   wait(reader: Reader, _meaning: Meant<"wait">, values: Values): Step | undefined {
     const level = values.level === undefined || values.level === reader.format.waitValues?.on ? "on" : "off";
-    return { kind: "wait", input: values.signal ?? 0, level, timeout: values.timeout ?? 0 };
+    if (values.signal === undefined) return undefined;
+    return { kind: "wait", input: values.signal, level, timeout: values.timeout ?? 0 };
   },
-  output(_reader: Reader, meaning: Meant<"output">, values: Values): Step | undefined {
-    return { kind: "output", number: values.output ?? 0, on: meaning.on };
+  output(_reader: Reader, { on }: Meant<"output">, values: Values): Step | undefined {
+    return values.output === undefined ? undefined : { kind: "output", number: values.output, on };
   },
-  auxiliary(
-    reader: Reader,
-    { action }: Meant<"auxiliary">,
-    _values: Values,
-    code: ExtraCode,
-  ): Step | undefined {
+  auxiliary(reader: Reader, { action }: Meant<"auxiliary">, _values: Values, code: ExtraCode): Step {
     return { kind: "auxiliary", action, code: action === "opaque" ? codeText(reader, code) : "" };
   },
 } as const satisfies Record<ExtraCode["meaning"]["kind"], unknown>;
@@ -47,11 +43,14 @@ export function readExtras(reader: Reader): void {
 }
 
 function readExtra(reader: Reader, extra: PlacedExtra): void {
-  const { code } = extra;
+  const { code, at } = extra;
   const values = readValues(reader, extra);
   if (values === undefined) return;
   const step = (steps[code.meaning.kind] as MakeStep)(reader, code.meaning, values, code);
-  if (step === undefined) return;
+  if (step === undefined) {
+    reader.report(findings.undeclared(reader.block.start + at, textAt(reader, at), code.key));
+    return;
+  }
   pushStep(reader, step);
   if (step.kind === "auxiliary") workAuxiliary(reader, step);
 }

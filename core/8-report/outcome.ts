@@ -13,6 +13,8 @@ export interface Summary {
   /** Tool numbers in order of use. */
   readonly tools?: readonly number[];
   readonly units?: UnitSystem;
+  /** Name of the dialect. */
+  readonly dialect?: string;
   /** What is taken for granted at the machine, one sentence each. */
   readonly assumptions: readonly string[];
   /** What else a command tells; it stands in the JSON report as it is. */

@@ -14,6 +14,7 @@ export function programText(result: Reportable, layout: Layout): string[] {
       ...layout,
       width: Infinity,
     }),
+    ...dialectText(result.summary, layout),
     ...row("holds", contents(result.summary), layout),
     ...proofText(result, layout),
     ...assumptionsText(result.summary, layout),
@@ -40,6 +41,7 @@ export function readingText(result: Reportable, layout: Layout): string[] {
   }[verdict];
   return [
     ...row("program", `${said} ${explained}`.trimEnd(), { ...layout, width: Infinity }),
+    ...dialectText(summary, layout),
     ...row("found", tally(result), layout),
     ...row("holds", contents(summary), layout),
     ...proofText(result, layout),
@@ -55,6 +57,10 @@ export function tally(result: Pick<Reportable, "findings">): string {
     return number === 0 ? [] : [`${number} ${severity}${number === 1 ? "" : "s"}`];
   });
   return parts.length === 0 ? "no findings" : parts.join(", ");
+}
+
+function dialectText({ dialect }: Summary, layout: Layout): string[] {
+  return dialect === undefined ? [] : row("for", clean(dialect), layout);
 }
 
 function contents({ bytes, blocks, moves, steps, tools, units }: Summary): string {

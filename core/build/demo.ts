@@ -20,7 +20,7 @@ function post(job: string, dialect: string): string {
   const program = join(folder, job.replace(/\.job\.json$/, ".tap"));
   const words = ["post", join(example, job), "--dialect", join(example, dialect), "--output", program];
   const named = words.map((word) => (word.startsWith(root) ? relative(process.cwd(), word) : word));
-  console.log(`$ tapewright ${named.join(" ")}\n`);
+  console.log(`$ tapewright ${named.join(" ").replaceAll(" --", " \\\n      --")}\n`);
   const { status } = spawnSync(process.execPath, [join(root, "dist/cli.js"), ...named], { stdio: "inherit" });
   if (status !== 0) process.exit(status ?? 1);
   return program;

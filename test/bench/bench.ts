@@ -37,7 +37,16 @@ function places(file: string): string[] {
 
 function benchMillion(): void {
   makeLines(at("million.json"), 1_000_000);
-  const post = [command, "post", at("million.json"), "--dialect", "rs274ngc", "--output", at("million.ngc"), "--quiet"];
+  const post = [
+    command,
+    "post",
+    at("million.json"),
+    "--dialect",
+    "rs274ngc",
+    "--output",
+    at("million.ngc"),
+    "--quiet",
+  ];
   const script = [least, at("million.json"), at("least.nc")];
   const [ours, theirs] = alternate(5, [post, script]);
   if (!ours || !theirs) return;
@@ -45,25 +54,53 @@ function benchMillion(): void {
   const equal = a.length === b.length && a.every((place, index) => place === b[index]);
   if (!equal) throw new Error("the two programs have different motions");
   const time = (runs: typeof ours): number => median(runs.map((run) => run.time));
-  say(`1,000,000 lines (${figure(readFileSync(at("million.json")).length / 1e6, 0)} MB), ${String(a.length)} equal places`);
-  say(`  post with proof / least script: ${figure(time(ours) / time(theirs))}   (${figure(time(ours) / 1000)} s / ${figure(time(theirs) / 1000)} s; target 0.60)`);
-  say(`  peak memory: ${figure(median(ours.map((run) => run.peak)), 0)} MB / ${figure(median(theirs.map((run) => run.peak)), 0)} MB`);
+  say(
+    `1,000,000 lines (${figure(readFileSync(at("million.json")).length / 1e6, 0)} MB), ${String(a.length)} equal places`,
+  );
+  say(
+    `  post with proof / least script: ${figure(time(ours) / time(theirs))}   (${figure(time(ours) / 1000)} s / ${figure(time(theirs) / 1000)} s; target 0.60)`,
+  );
+  say(
+    `  peak memory: ${figure(median(ours.map((run) => run.peak)), 0)} MB / ${figure(median(theirs.map((run) => run.peak)), 0)} MB`,
+  );
 }
 
 function benchMemory(): void {
   makeLines(at("ten.json"), 10_000_000);
-  const peak = (name: string): number => measure([command, "post", at(name), "--dialect", "rs274ngc", "--output", at("out.ngc"), "--quiet"]).peak;
+  const peak = (name: string): number =>
+    measure([command, "post", at(name), "--dialect", "rs274ngc", "--output", at("out.ngc"), "--quiet"]).peak;
   const [one, ten] = [peak("million.json"), peak("ten.json")];
-  say(`peak memory at 1 and 10 million lines: ${figure(one, 0)} MB, ${figure(ten, 0)} MB, ratio ${figure(ten / one)} (target: under 200 MB, equal within 20 %)`);
+  say(
+    `peak memory at 1 and 10 million lines: ${figure(one, 0)} MB, ${figure(ten, 0)} MB, ratio ${figure(ten / one)} (target: under 200 MB, equal within 20 %)`,
+  );
 }
 
 function benchStart(): void {
   makeLines(at("small.json"), 200);
-  writeFileSync(at("own.dialect.yaml"), "dialect: own\ntitle: A dialect of the user's own\nextends: rs274ngc\nblocks: { number: { on: all, start: 10, step: 10, to: 99990, width: 0 } }\n");
-  const post = (dialect: string): string[] => [command, "post", at("small.json"), "--dialect", dialect, "--output", at("small.ngc"), "--quiet"];
+  writeFileSync(
+    at("own.dialect.yaml"),
+    "dialect: own\ntitle: A dialect of the user's own\nextends: rs274ngc\nblocks: { number: { on: all, start: 10, step: 10, to: 99990, width: 0 } }\n",
+  );
+  const post = (dialect: string): string[] => [
+    command,
+    "post",
+    at("small.json"),
+    "--dialect",
+    dialect,
+    "--output",
+    at("small.ngc"),
+    "--quiet",
+  ];
   writeFileSync(at("empty.mjs"), "");
-  const runs = alternate(9, [[at("empty.mjs")], post("rs274ngc"), post(at("own.dialect.yaml")), [command, "--help"]]);
-  const [bare = NaN, shipped = NaN, own = NaN, help = NaN] = runs.map((run) => median(run.map((one) => one.time)));
+  const runs = alternate(9, [
+    [at("empty.mjs")],
+    post("rs274ngc"),
+    post(at("own.dialect.yaml")),
+    [command, "--help"],
+  ]);
+  const [bare = NaN, shipped = NaN, own = NaN, help = NaN] = runs.map((run) =>
+    median(run.map((one) => one.time)),
+  );
   say(`start, in bare Node starts (${figure(bare, 0)} ms; medians of nine):`);
   say(`  200 moves, shipped dialect: ${figure(shipped / bare)} (target 5)`);
   say(`  200 moves, own dialect:     ${figure(own / bare)} (target 7)`);

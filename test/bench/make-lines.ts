@@ -13,8 +13,17 @@ export function makeLines(file: string, count: number): void {
     clearance: 15,
     tools: [{ number: 1, kind: "end-mill", diameter: 6 }],
   };
-  const operation = { id: "op10", name: "lines", tool: 1, spindle: { rpm: 12_000, direction: "cw" }, coolant: "off" };
-  writeSync(handle, `${JSON.stringify(head).slice(0, -1)},"operations":[${JSON.stringify(operation).slice(0, -1)},"moves":[\n`);
+  const operation = {
+    id: "op10",
+    name: "lines",
+    tool: 1,
+    spindle: { rpm: 12_000, direction: "cw" },
+    coolant: "off",
+  };
+  writeSync(
+    handle,
+    `${JSON.stringify(head).slice(0, -1)},"operations":[${JSON.stringify(operation).slice(0, -1)},"moves":[\n`,
+  );
   writeSync(handle, `{"rapid":{"x":0,"y":0}},\n{"line":{"z":-1},"feed":900}`);
   let text = "";
   for (let index = 0; index < count - 1; index++) {

@@ -14,9 +14,15 @@ const preload = fileURLToPath(new URL("./peak.mjs", import.meta.url));
 /** Runs a Node process to its end and measures it; a failing process is a failing benchmark. */
 export function measure(args: readonly string[]): Run {
   const begin = process.hrtime.bigint();
-  const result = spawnSync(process.execPath, ["--import", preload, ...args], { stdio: ["ignore", "pipe", "pipe", "pipe"], maxBuffer: 1 << 26 });
+  const result = spawnSync(process.execPath, ["--import", preload, ...args], {
+    stdio: ["ignore", "pipe", "pipe", "pipe"],
+    maxBuffer: 1 << 26,
+  });
   const time = Number(process.hrtime.bigint() - begin) / 1e6;
-  if (result.status !== 0) throw new Error(`${args.join(" ")} ended with ${String(result.status)}: ${result.stderr.toString()}${result.stdout.toString()}`);
+  if (result.status !== 0)
+    throw new Error(
+      `${args.join(" ")} ended with ${String(result.status)}: ${result.stderr.toString()}${result.stdout.toString()}`,
+    );
   return { time, peak: (Number(result.output[3]?.toString() ?? "0") * 1024) / 1e6 };
 }
 
@@ -29,6 +35,7 @@ export function median(figures: readonly number[]): number {
 /** Runs several commands by turns, so that what slows the machine down slows all of them. */
 export function alternate(rounds: number, commands: readonly (readonly string[])[]): Run[][] {
   const runs: Run[][] = commands.map(() => []);
-  for (let round = 0; round < rounds; round++) commands.forEach((command, index) => runs[index]?.push(measure(command)));
+  for (let round = 0; round < rounds; round++)
+    commands.forEach((command, index) => runs[index]?.push(measure(command)));
   return runs;
 }

@@ -77,27 +77,27 @@ const cases: Readonly<Record<string, Case>> = {
   // Text.
   "a block end that begins comments": {
     text: "file: { end-of-block: semicolon }\ncomments: { style: semicolon }\nidioms: { message: none }",
-    finds: ["dialect/text comments.style @ 4"],
+    finds: ["dialect/format comments.style @ 4"],
   },
   "program numbers the wrong way round": {
     text: "file: { program-number: { letter: O, digits: 4, from: 900, to: 100 } }",
-    finds: ["dialect/text file.program-number.to"],
+    finds: ["dialect/format file.program-number.to"],
   },
   "program numbers with too many digits": {
     text: "file: { program-number: { letter: O, digits: 4, from: 1, to: 99999 } }",
-    finds: ["dialect/text file.program-number.digits"],
+    finds: ["dialect/format file.program-number.digits"],
   },
   "% twice": {
     text: 'file: { program-number: { letter: "%", digits: 4, from: 1, to: 9999 } }',
-    finds: ["dialect/text file.program-number.letter"],
+    finds: ["dialect/format file.program-number.letter"],
   },
   "block numbers without room": {
     text: "blocks: { number: { on: all, start: 10, step: 10, to: 15, width: 0 } }",
-    finds: ["dialect/text blocks.number.to"],
+    finds: ["dialect/format blocks.number.to"],
   },
   "block numbers wider than their digits": {
     text: "blocks: { number: { on: all, start: 1, step: 1, to: 99999, width: 4 } }",
-    finds: ["dialect/text blocks.number.width"],
+    finds: ["dialect/format blocks.number.width"],
   },
   "a message mark in small letters": {
     text: 'idioms: { message: "(Note, {{text}})" }',
@@ -105,7 +105,7 @@ const cases: Readonly<Record<string, Case>> = {
   },
   "a message mark that leaves no room": {
     text: "comments: { longest: 10 }",
-    finds: ["dialect/text idioms.message @ 1"],
+    finds: ["dialect/format idioms.message @ 1"],
   },
   "a message where there are no comments": {
     text: "comments: { style: none }",

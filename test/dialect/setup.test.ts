@@ -53,8 +53,8 @@ describe("a set-up file", () => {
       "spindleHolds: 2\nrack: [1, 2]\n",
       "dialect/setup @ setup bench.yaml:2",
     ],
-    ["an alias", "rack: &a [1]\nlengths: *a\n", "dialect/format @ setup bench.yaml:1"],
-    ["__proto__", '{ "__proto__": { "rack": [1] } }', "dialect/format @ setup bench.yaml:1"],
+    ["an alias", "rack: &a [1]\nlengths: *a\n", "dialect/yaml @ setup bench.yaml:1"],
+    ["__proto__", '{ "__proto__": { "rack": [1] } }', "dialect/yaml @ setup bench.yaml:1"],
   ])("%s is refused", async (_what, text, line) => {
     const { setup, lines } = await read(text);
     expect(setup).toBeUndefined();

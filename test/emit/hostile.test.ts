@@ -73,3 +73,15 @@ test("the first lines say that nothing has been proved", () => {
     "// Nothing that this module prints has been guarded or proved: it writes whatever sequence it is given.",
   );
 });
+
+test("the check for harm can fail", () => {
+  const source = generateEmitter(plain, { traced: false });
+  for (const text of [
+    "globalThis.broken = true;",
+    'eval("1");',
+    'import "x";',
+    "write(`${1}`);",
+    "const = 1;",
+  ])
+    expect(() => expectHarmless(`${source}\n${text}\n`), text).toThrow();
+});

@@ -155,6 +155,13 @@ test("a length offset in a block of its own, or in the tool word", async () => {
     linesOf(inTool, [{ kind: "select-tool", tool: 100 }, { kind: "change-tool" }]),
   ).rejects.toThrow("numbers.code-width.T");
   await expect(linesOf(inTool, [{ kind: "length-offset", number: 3 }])).rejects.toThrow("length-offset.on");
+  const oneDigit: Format = {
+    ...inTool,
+    numbers: { ...inTool.numbers, width: { ...inTool.numbers.width, T: 1 } },
+  };
+  expect(await linesOf(oneDigit, [{ kind: "select-tool", tool: 12 }, { kind: "change-tool" }])).toEqual([
+    "N10 T12 M06",
+  ]);
 });
 
 test("the change code first where the dialect says so", async () => {

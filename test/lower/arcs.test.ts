@@ -33,15 +33,27 @@ describe("arcs by centre", () => {
     const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
     fc.assert(
       fc.property(
-        number(-100, 100), number(-100, 100), number(0.5, 50), number(0, 6.28), number(0.01, 6.27), fc.boolean(),
+        number(-100, 100),
+        number(-100, 100),
+        number(0.5, 50),
+        number(0, 6.28),
+        number(0.01, 6.27),
+        fc.boolean(),
         (cx, cy, radius, from, turned, ccw) => {
           const a = onCircle([cx, cy], radius, from);
           const b = onCircle([cx, cy], radius, from + (ccw ? turned : -turned));
-          const { motion } = lowerMoves([start(...a), { arc: { x: b[0], y: b[1] }, centre: [cx, cy], turns: ccw ? 1 : -1 }]);
+          const { motion } = lowerMoves([
+            start(...a),
+            { arc: { x: b[0], y: b[1] }, centre: [cx, cy], turns: ccw ? 1 : -1 },
+          ]);
           const [before, row] = motion;
           if (row?.kind !== rowKind.arcXy || !before) return;
           worst = Math.max(worst, radiusError(before, row));
-          const plain = { ...row, c1: before.x + Math.round((cx * mm - before.x) / 1e4) * 1e4, c2: before.y + Math.round((cy * mm - before.y) / 1e4) * 1e4 };
+          const plain = {
+            ...row,
+            c1: before.x + Math.round((cx * mm - before.x) / 1e4) * 1e4,
+            c2: before.y + Math.round((cy * mm - before.y) / 1e4) * 1e4,
+          };
           worstPlain = Math.max(worstPlain, radiusError(before, plain));
           expect(Math.abs(sweep(before, row) - (turned / Math.PI) * 180)).toBeLessThan(1);
         },
@@ -55,7 +67,10 @@ describe("arcs by centre", () => {
   it("never shifts the centre of an arc that is nearly closed", () => {
     for (let gap = 0.001; gap < 0.05; gap += 0.0007) {
       const end = onCircle([0, 0], 20, -gap / 20);
-      const { motion } = lowerMoves([start(20, 0), { arc: { x: end[0], y: end[1] }, centre: [0, 0], turns: 1 }]);
+      const { motion } = lowerMoves([
+        start(20, 0),
+        { arc: { x: end[0], y: end[1] }, centre: [0, 0], turns: 1 },
+      ]);
       const row = arcs(motion)[0];
       if (!row) throw new Error("no arc");
       expect(Math.hypot(row.c1, row.c2) / mm).toBeLessThan(0.003);
@@ -76,14 +91,21 @@ describe("arcs by centre", () => {
   it("makes a line of a piece too short for its order to survive rounding", () => {
     for (let turned = 0.00001; turned < 0.002; turned += 0.00003) {
       const end = onCircle([0, 0], 1, 0.3 + turned);
-      const { motion } = lowerMoves([start(...onCircle([0, 0], 1, 0.3)), { arc: { x: end[0], y: end[1] }, centre: [0, 0], turns: 1 }]);
+      const { motion } = lowerMoves([
+        start(...onCircle([0, 0], 1, 0.3)),
+        { arc: { x: end[0], y: end[1] }, centre: [0, 0], turns: 1 },
+      ]);
       const [before, row] = motion;
       if (row?.kind === rowKind.arcXy && before) expect(sweep(before, row)).toBeLessThan(180);
     }
   });
 
   it("writes several turns turn by turn, each full circle on its own start", () => {
-    const { motion } = lowerMoves([start(5, 0), { line: { z: 0 } }, { arc: { x: 0, y: 5, z: -3.25 }, centre: [0, 0], turns: 4 }]);
+    const { motion } = lowerMoves([
+      start(5, 0),
+      { line: { z: 0 } },
+      { arc: { x: 0, y: 5, z: -3.25 }, centre: [0, 0], turns: 4 },
+    ]);
     const rows = arcs(motion);
     expect(rows.map((row) => [row.x / mm, row.y / mm, row.z / mm])).toEqual([
       [5, 0, -1],
@@ -95,42 +117,84 @@ describe("arcs by centre", () => {
   });
 
   it("writes several turns in one row where the dialect can", () => {
-    const arcsAre = { form: "incremental-centre", largestSweep: 360e6, fullCircle: true, planes: ["xy"], helix: true, turns: true, feedAlong: "path", smallestRadius: 0, largestRadius: Infinity, chordTolerance: undefined } as const;
-    const { motion } = lowerMoves([start(5, 0), { arc: { x: 0, y: 5, z: -3.25 }, centre: [0, 0], turns: 4 }], { capabilities: { arcs: arcsAre } });
+    const arcsAre = {
+      form: "incremental-centre",
+      largestSweep: 360e6,
+      fullCircle: true,
+      planes: ["xy"],
+      helix: true,
+      turns: true,
+      feedAlong: "path",
+      smallestRadius: 0,
+      largestRadius: Infinity,
+      chordTolerance: undefined,
+    } as const;
+    const { motion } = lowerMoves(
+      [start(5, 0), { arc: { x: 0, y: 5, z: -3.25 }, centre: [0, 0], turns: 4 }],
+      { capabilities: { arcs: arcsAre } },
+    );
     expect(arcs(motion).map((row) => row.turns)).toEqual([4]);
   });
 
   it.each([
     ["zx", rowKind.arcZx, { z: 10, x: 5 }, [10, 0], { x: 0, z: 15 }],
     ["yz", rowKind.arcYz, { y: 5, z: 10 }, [0, 10], { y: 0, z: 15 }],
-  ] as const)("selects plane %s, its centre in the order of its axes (NISTIR 6556 Table 9)", (plane, kind, from, centre, to) => {
-    const place = { x: 0, y: 0, ...from };
-    const { rows } = lowerMoves([{ rapid: { x: place.x, y: place.y } }, { line: { z: 10 } }, { arc: to, centre, turns: 1, plane }]);
-    const row = rows.find((one) => one.kind === kind);
-    expect(rows.some((one) => one.step?.kind === "plane" && one.step.value === plane)).toBe(true);
-    expect(row && [row.c1 / mm, row.c2 / mm]).toEqual(centre);
-  });
+  ] as const)(
+    "selects plane %s, its centre in the order of its axes (NISTIR 6556 Table 9)",
+    (plane, kind, from, centre, to) => {
+      const place = { x: 0, y: 0, ...from };
+      const { rows } = lowerMoves([
+        { rapid: { x: place.x, y: place.y } },
+        { line: { z: 10 } },
+        { arc: to, centre, turns: 1, plane },
+      ]);
+      const row = rows.find((one) => one.kind === kind);
+      expect(rows.some((one) => one.step?.kind === "plane" && one.step.value === plane)).toBe(true);
+      expect(row && [row.c1 / mm, row.c2 / mm]).toEqual(centre);
+    },
+  );
 });
 
 describe("arcs that the dialect cannot say in one", () => {
   const limited = (changes: object) => ({
     capabilities: {
-      arcs: { form: "incremental-centre", largestSweep: 360e6, fullCircle: true, planes: ["xy", "zx", "yz"], helix: true, turns: false, feedAlong: "path", smallestRadius: 0, largestRadius: Infinity, chordTolerance: 1e5, ...changes } as never,
+      arcs: {
+        form: "incremental-centre",
+        largestSweep: 360e6,
+        fullCircle: true,
+        planes: ["xy", "zx", "yz"],
+        helix: true,
+        turns: false,
+        feedAlong: "path",
+        smallestRadius: 0,
+        largestRadius: Infinity,
+        chordTolerance: 1e5,
+        ...changes,
+      } as never,
     },
   });
 
   it("splits at the largest sweep", () => {
-    const { motion } = lowerMoves([start(5, 0), { arc: { x: 5, y: 0 }, centre: [0, 0], turns: 1 }], limited({ largestSweep: 90e6 }));
+    const { motion } = lowerMoves(
+      [start(5, 0), { arc: { x: 5, y: 0 }, centre: [0, 0], turns: 1 }],
+      limited({ largestSweep: 90e6 }),
+    );
     expect(arcs(motion)).toHaveLength(4);
   });
 
   it("splits a full circle in two where it is not allowed", () => {
-    const { motion } = lowerMoves([start(5, 0), { arc: { x: 5, y: 0 }, centre: [0, 0], turns: 1 }], limited({ fullCircle: false }));
+    const { motion } = lowerMoves(
+      [start(5, 0), { arc: { x: 5, y: 0 }, centre: [0, 0], turns: 1 }],
+      limited({ fullCircle: false }),
+    );
     expect(arcs(motion).map((row) => row.x / mm)).toEqual([-5, 5]);
   });
 
   it("says arcs by signed radius, none above 165 degrees (advice of NISTIR 6556 3.5.3.1)", () => {
-    const { motion } = lowerMoves([start(5, 0), { arc: { x: 5, y: 0 }, centre: [0, 0], turns: -1 }], limited({ form: "radius" }));
+    const { motion } = lowerMoves(
+      [start(5, 0), { arc: { x: 5, y: 0 }, centre: [0, 0], turns: -1 }],
+      limited({ form: "radius" }),
+    );
     const rows = motion.filter((row) => row.kind === rowKind.radiusXy);
     expect(rows).toHaveLength(3);
     for (const row of rows) expect(Math.abs(row.c1 / mm - 5)).toBeLessThan(0.002);
@@ -140,7 +204,10 @@ describe("arcs that the dialect cannot say in one", () => {
     [50, 158],
     [5, 50],
   ])("makes chords within the tolerance: radius %d takes %d (e = r (1 - cos(t/2)))", (radius, count) => {
-    const { motion } = lowerMoves([start(radius, 0), { arc: { x: radius, y: 0 }, centre: [0, 0], turns: 1 }], limited({ form: "none" }));
+    const { motion } = lowerMoves(
+      [start(radius, 0), { arc: { x: radius, y: 0 }, centre: [0, 0], turns: 1 }],
+      limited({ form: "none" }),
+    );
     const chords = motion.filter((row) => row.kind === rowKind.line);
     expect(chords).toHaveLength(count);
     let before = motion[0];
@@ -153,12 +220,19 @@ describe("arcs that the dialect cannot say in one", () => {
   });
 
   it("asks for the chord tolerance where the dialect states none", () => {
-    const { findings } = lowerMoves([start(5, 0), { arc: { x: 5, y: 0 }, centre: [0, 0], turns: 1 }], limited({ form: "none", chordTolerance: undefined }));
+    const { findings } = lowerMoves(
+      [start(5, 0), { arc: { x: 5, y: 0 }, centre: [0, 0], turns: 1 }],
+      limited({ form: "none", chordTolerance: undefined }),
+    );
     expect(findings.map((finding) => finding.key)).toEqual(["arc.chord-tolerance"]);
   });
 
   it("scales the feed of a helix where F means the circle", () => {
-    const helix: Move[] = [start(10, 0), { line: { z: 0 } }, { arc: { x: 10, y: 0, z: -20 }, centre: [0, 0], turns: 1, feed: 600 }];
+    const helix: Move[] = [
+      start(10, 0),
+      { line: { z: 0 } },
+      { arc: { x: 10, y: 0, z: -20 }, centre: [0, 0], turns: 1, feed: 600 },
+    ];
     const { motion } = lowerMoves(helix, limited({ feedAlong: "circle" }));
     // r 10, dz 20: the path is sqrt(62.832^2 + 20^2) = 65.938, so 600 x 62.832 / 65.938 = 571.74 (worked by hand).
     expect(arcs(motion)[0]?.feed).toBe(571.7 * mm);

@@ -8,7 +8,11 @@ const start = { rapid: { x: 0, y: 0 } };
 
 describe("lines and rapids", () => {
   it("rounds half away from zero onto the grid, once", () => {
-    const { motion } = lowerMoves([start, { line: { x: 0.0005, y: -0.0005 } }, { line: { x: 1.00049, y: -1.00051 } }]);
+    const { motion } = lowerMoves([
+      start,
+      { line: { x: 0.0005, y: -0.0005 } },
+      { line: { x: 1.00049, y: -1.00051 } },
+    ]);
     expect(motion.slice(1).map((row) => [row.x / mm, row.y / mm])).toEqual([
       [0.001, -0.001],
       [1, -1.001],
@@ -22,7 +26,12 @@ describe("lines and rapids", () => {
   });
 
   it("drops and counts what rounds to nothing", () => {
-    const { motion, dropped } = lowerMoves([start, { line: { x: 0.0001 } }, { line: { x: 0.0002 } }, { line: { x: 1 } }]);
+    const { motion, dropped } = lowerMoves([
+      start,
+      { line: { x: 0.0001 } },
+      { line: { x: 0.0002 } },
+      { line: { x: 1 } },
+    ]);
     expect(dropped).toBe(2);
     expect(motion.filter((row) => row.kind === rowKind.line)).toHaveLength(1);
   });
@@ -39,7 +48,8 @@ describe("lines and rapids", () => {
 
   it("splits rapids that are not straight: rising Z first, falling Z last", () => {
     const moves = [start, { rapid: { x: 5, y: 5, z: 20 } }, { rapid: { x: 0, y: 0, z: 10 } }];
-    const stated = (rapids: "straight" | "dog-leg") => lowerMoves(moves, { capabilities: { rapids } }).motion.map((row) => row.stated);
+    const stated = (rapids: "straight" | "dog-leg") =>
+      lowerMoves(moves, { capabilities: { rapids } }).motion.map((row) => row.stated);
     expect(stated("straight")).toEqual([3, 7, 7, 4]);
     expect(stated("dog-leg")).toEqual([3, 4, 3, 3, 4, 4]);
   });
@@ -52,16 +62,28 @@ describe("lines and rapids", () => {
 
 describe("feeds", () => {
   it("rounds onto the grid of the feed word", () => {
-    const { motion } = lowerMoves([start, { line: { x: 1 }, feed: 300.04 }, { line: { x: 2 }, feed: 300.05 }]);
+    const { motion } = lowerMoves([
+      start,
+      { line: { x: 1 }, feed: 300.04 },
+      { line: { x: 2 }, feed: 300.05 },
+    ]);
     expect(motion.slice(1, 3).map((row) => row.feed / mm)).toEqual([300, 300.1]);
   });
 
   it("multiplies by the speed where the dialect has no feed per revolution", () => {
     const words = { "feed.per-minute": true, "feed.per-revolution": false };
-    const { motion, findings } = lowerMoves([start, { line: { x: 1 }, feed: 0.1 }, { step: { kind: "spindle", rpm: 1_000_000 } }, { line: { x: 2 }, feed: 0.1 }], {
-      capabilities: { words },
-      operation: { feedMode: "per-revolution" },
-    });
+    const { motion, findings } = lowerMoves(
+      [
+        start,
+        { line: { x: 1 }, feed: 0.1 },
+        { step: { kind: "spindle", rpm: 1_000_000 } },
+        { line: { x: 2 }, feed: 0.1 },
+      ],
+      {
+        capabilities: { words },
+        operation: { feedMode: "per-revolution" },
+      },
+    );
     expect(findings).toEqual([]);
     expect(motion.slice(1, 3).map((row) => row.feed / mm)).toEqual([50, 100]);
   });
@@ -71,7 +93,9 @@ describe("feeds", () => {
     const none = lowerMoves([start], { ...inverse, capabilities: { words: { "feed.inverse-time": false } } });
     expect(none.findings.map((finding) => finding.rule)).toEqual(["lower/feed-mode"]);
     const silent = lowerMoves([start], { ...inverse, capabilities: { words: {} } });
-    expect(silent.findings.map((finding) => [finding.rule, finding.key])).toEqual([["dialect/undeclared", "feed.inverse-time"]]);
+    expect(silent.findings.map((finding) => [finding.rule, finding.key])).toEqual([
+      ["dialect/undeclared", "feed.inverse-time"],
+    ]);
   });
 
   it("refuses a feed that rounds to nothing", () => {
@@ -109,6 +133,8 @@ describe("rotary axes", () => {
 
   it("refuses a rotary axis that the machine does not have", () => {
     const { findings } = lowerBatches([rotaryMoves()]);
-    expect(findings.map((finding) => [finding.rule, finding.key])).toEqual([["lower/rotary", "machine.travel.a"]]);
+    expect(findings.map((finding) => [finding.rule, finding.key])).toEqual([
+      ["lower/rotary", "machine.travel.a"],
+    ]);
   });
 });

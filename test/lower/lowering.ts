@@ -11,7 +11,13 @@ export const mm = 10_000_000;
 export type Move =
   | { readonly rapid: Place }
   | { readonly line: Place; readonly feed?: number }
-  | { readonly arc: Place; readonly centre: readonly [number, number]; readonly turns: number; readonly plane?: "xy" | "zx" | "yz"; readonly feed?: number }
+  | {
+      readonly arc: Place;
+      readonly centre: readonly [number, number];
+      readonly turns: number;
+      readonly plane?: "xy" | "zx" | "yz";
+      readonly feed?: number;
+    }
   | { readonly hole: readonly [number, number]; readonly feed?: number }
   | { readonly step: JobStep };
 
@@ -25,9 +31,26 @@ export interface Place {
 export function capabilities(changes: Partial<Capabilities> = {}): Capabilities {
   const words = Object.fromEntries(
     [
-      "plane.xy", "plane.zx", "plane.yz", "units.mm", "units.inch", "feed.per-minute", "feed.per-revolution", "feed.inverse-time", "dwell.code",
-      "compensation.off", "compensation.left", "compensation.right",
-      "cycles.drill", "cycles.dwell", "cycles.peck", "cycles.chip-break", "cycles.tap", "cycles.tap-left", "cycles.ream", "cycles.bore-dwell",
+      "plane.xy",
+      "plane.zx",
+      "plane.yz",
+      "units.mm",
+      "units.inch",
+      "feed.per-minute",
+      "feed.per-revolution",
+      "feed.inverse-time",
+      "dwell.code",
+      "compensation.off",
+      "compensation.left",
+      "compensation.right",
+      "cycles.drill",
+      "cycles.dwell",
+      "cycles.peck",
+      "cycles.chip-break",
+      "cycles.tap",
+      "cycles.tap-left",
+      "cycles.ream",
+      "cycles.bore-dwell",
     ].map((key) => [key, true]),
   );
   return {
@@ -113,7 +136,14 @@ export function batchOf(moves: readonly Move[], feed = 300): Batch<JobStep> {
     }
     const row = batch.count++;
     batch.aside[row] = -1;
-    const place: Place = "rapid" in move ? move.rapid : "line" in move ? move.line : "arc" in move ? move.arc : { x: move.hole[0], y: move.hole[1] };
+    const place: Place =
+      "rapid" in move
+        ? move.rapid
+        : "line" in move
+          ? move.line
+          : "arc" in move
+            ? move.arc
+            : { x: move.hole[0], y: move.hole[1] };
     let stated = 0;
     for (const axis of ["x", "y", "z"] as const) {
       const value = place[axis];

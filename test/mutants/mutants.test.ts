@@ -20,7 +20,9 @@ function isTried(mutant: Mutant, blocks: number, step: number): boolean {
 const tried = { mutants: 0, found: 0 };
 const harmless = new Map<HarmlessClass, number>();
 
-describe.each(examples.flatMap(({ name, job, dialects }) => dialects.map((dialect) => ({ name, job, dialect }))))("$name under $dialect", ({ job, dialect }) => {
+describe.each(
+  examples.flatMap(({ name, job, dialects }) => dialects.map((dialect) => ({ name, job, dialect }))),
+)("$name under $dialect", ({ job, dialect }) => {
   it("no mutant is missed", async () => {
     const made = await ready(dialect);
     const { program } = postText({ job }, made);
@@ -41,7 +43,9 @@ describe.each(examples.flatMap(({ name, job, dialects }) => dialects.map((dialec
 
 describe("all goldens", () => {
   it("give at least 20,000 mutants", () => {
-    console.info(`${String(tried.mutants)} mutants, ${String(tried.found)} found, harmless: ${JSON.stringify(Object.fromEntries(harmless))}`);
+    console.info(
+      `${String(tried.mutants)} mutants, ${String(tried.found)} found, harmless: ${JSON.stringify(Object.fromEntries(harmless))}`,
+    );
     expect(tried.mutants).toBeGreaterThanOrEqual(20_000);
   });
 });

@@ -1,5 +1,6 @@
 /** What was done to a program. */
-export type MutationKind = "digit" | "sign" | "letter" | "word-dropped" | "word-doubled" | "block-dropped" | "blocks-swapped";
+export type MutationKind =
+  "digit" | "sign" | "letter" | "word-dropped" | "word-doubled" | "block-dropped" | "blocks-swapped";
 
 export interface Mutant {
   readonly kind: MutationKind;
@@ -28,7 +29,12 @@ function wordsOf(block: string): Word[] {
   const words: Word[] = [];
   const blank = block.replace(/\([^)]*\)/g, (comment) => " ".repeat(comment.length));
   for (const match of blank.matchAll(/([A-Z])([-+]?[0-9.]+)/g)) {
-    words.push({ start: match.index, end: match.index + match[0].length, letter: match[1] ?? "", number: match[2] ?? "" });
+    words.push({
+      start: match.index,
+      end: match.index + match[0].length,
+      letter: match[1] ?? "",
+      number: match[2] ?? "",
+    });
   }
   return words;
 }
@@ -69,7 +75,10 @@ function* mutateWord(block: string, word: Word, put: Put): Generator<Mutant> {
   for (let at = 0; at < word.number.length; at++) {
     const digit = word.number.charCodeAt(at) - 48;
     if (digit < 0 || digit > 9) continue;
-    const changed = word.number.slice(0, at) + String((digit + 1 + ((at * 7 + digit) % 8)) % 10) + word.number.slice(at + 1);
+    const changed =
+      word.number.slice(0, at) +
+      String((digit + 1 + ((at * 7 + digit) % 8)) % 10) +
+      word.number.slice(at + 1);
     if (changed !== word.number) yield put("digit", replace(word.letter + changed), harmless(changed));
   }
   const turned = word.number.startsWith("-") ? word.number.slice(1) : `-${word.number}`;
@@ -79,7 +88,11 @@ function* mutateWord(block: string, word: Word, put: Put): Generator<Mutant> {
   const closing = block.slice(word.end).replace(/^ /, "");
   const dropped = (block.slice(0, word.start) + closing).trimEnd();
   yield put("word-dropped", dropped, isNumber ? "block number" : undefined);
-  yield put("word-doubled", `${block.slice(0, word.end)} ${word.letter}${word.number}${block.slice(word.end)}`, isNumber ? "block number" : undefined);
+  yield put(
+    "word-doubled",
+    `${block.slice(0, word.end)} ${word.letter}${word.number}${block.slice(word.end)}`,
+    isNumber ? "block number" : undefined,
+  );
 }
 
 /** One letter of a comment changed; the text of an operator's message is none that may change unseen. */
@@ -110,7 +123,12 @@ function* mutateBlocks(blocks: readonly string[], index: number): Generator<Muta
     block: index,
     before: `${block} | ${next}`,
     after: `${next} | ${block}`,
-    harmless: isComment(block) || isComment(next) ? "comment text" : bare(block) === bare(next) ? "block number" : undefined,
+    harmless:
+      isComment(block) || isComment(next)
+        ? "comment text"
+        : bare(block) === bare(next)
+          ? "block number"
+          : undefined,
     text: [...blocks.slice(0, index), next, block, ...blocks.slice(index + 2)].join("\n"),
   };
 }

@@ -1,7 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { describeRules } from "#prove";
-import { brokenSequences } from "./broken.ts";
+import { limitsAndEnd } from "./broken-limits.ts";
+import { offsetsAndMotion } from "./broken-motion.ts";
+import { startAndSpindle } from "./broken-spindle.ts";
+import { swaps } from "./broken-swaps.ts";
 import { faults, guardItems } from "./run.ts";
+
+const brokenSequences = [...startAndSpindle, ...swaps, ...offsetsAndMotion, ...limitsAndEnd];
 
 describe("a sequence broken in one way breaks that rule alone", () => {
   for (const { rule, how, make, times = 1 } of brokenSequences) {
@@ -30,4 +35,11 @@ test("every rule of the guard has a case", () => {
   const covered = new Set(brokenSequences.map(({ rule }) => rule));
   expect(rules.filter((rule) => !covered.has(rule))).toEqual([]);
   expect([...covered].filter((rule) => !rules.includes(rule))).toEqual([]);
+});
+
+test("every rule says what must hold, and who says so", () => {
+  for (const { holds, source } of describeRules()) {
+    expect(holds).toMatch(/^[A-Z].*\.$/);
+    expect(source).toMatch(/NISTIR 6556|common practice, no source|from memory|own definition/);
+  }
 });

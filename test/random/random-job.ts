@@ -34,7 +34,8 @@ interface Scale {
   readonly inch: boolean;
 }
 
-const length = (scale: Scale, millimetres: number): number => Number((scale.inch ? millimetres / 25.4 : millimetres).toFixed(scale.inch ? 6 : 5));
+const length = (scale: Scale, millimetres: number): number =>
+  Number((scale.inch ? millimetres / 25.4 : millimetres).toFixed(scale.inch ? 6 : 5));
 
 /** A place in millimetres, walked along while moves are made. */
 interface Walk {
@@ -57,9 +58,17 @@ interface Choice {
 }
 
 const unit = fc.integer({ min: 0, max: 1_000_000 }).map((parts) => parts / 1_000_000);
-const choice: fc.Arbitrary<Choice> = fc.record({ maker: unit, kind: unit, a: unit, b: unit, c: unit, d: unit });
+const choice: fc.Arbitrary<Choice> = fc.record({
+  maker: unit,
+  kind: unit,
+  a: unit,
+  b: unit,
+  c: unit,
+  d: unit,
+});
 const between = (part: number, from: number, to: number): number => from + part * (to - from);
-const pick = <Item>(part: number, items: readonly Item[]): Item => items[Math.min(items.length - 1, Math.floor(part * items.length))] as Item;
+const pick = <Item>(part: number, items: readonly Item[]): Item =>
+  items[Math.min(items.length - 1, Math.floor(part * items.length))];
 
 /** The feed words of a move in the operation's mode. */
 function feedOf(scale: Scale, mode: RandomOperation["feedMode"], part: number): number {
@@ -83,7 +92,9 @@ const line: Maker = ({ scale, mode }, at, how) => {
   if (how.d < 0.8) target["x"] = at.x = length(scale, between(how.a, -100, 100)) * (scale.inch ? 25.4 : 1);
   if (how.d > 0.2) target["y"] = at.y = length(scale, between(how.b, -80, 80)) * (scale.inch ? 25.4 : 1);
   if (how.d > 0.5) target["z"] = at.z = length(scale, between(how.c, -9, 12)) * (scale.inch ? 25.4 : 1);
-  const written = Object.fromEntries(Object.entries(target).map(([axis, value]) => [axis, length(scale, value)]));
+  const written = Object.fromEntries(
+    Object.entries(target).map(([axis, value]) => [axis, length(scale, value)]),
+  );
   return [{ line: written, feed: feedOf(scale, mode, how.kind) }];
 };
 
@@ -127,10 +138,15 @@ const arc: Maker = ({ scale, mode }, at, how) => {
   const sweep = full ? 0 : between(how.d, 0.02, 6.2) * (ccw ? 1 : -1);
   const angle = from + Math.PI + sweep;
   const digits = scale.inch ? 7 : 6;
-  const end = full ? start : [Number((centre[0] + radius * Math.cos(angle)).toFixed(digits)), Number((centre[1] + radius * Math.sin(angle)).toFixed(digits))];
-  const target: Record<string, number> = { [first]: end[0] as number, [second]: end[1] as number };
-  at[first] = (end[0] as number) * (scale.inch ? 25.4 : 1);
-  at[second] = (end[1] as number) * (scale.inch ? 25.4 : 1);
+  const end = full
+    ? start
+    : [
+        Number((centre[0] + radius * Math.cos(angle)).toFixed(digits)),
+        Number((centre[1] + radius * Math.sin(angle)).toFixed(digits)),
+      ];
+  const target: Record<string, number> = { [first]: end[0], [second]: end[1] };
+  at[first] = end[0] * (scale.inch ? 25.4 : 1);
+  at[second] = end[1] * (scale.inch ? 25.4 : 1);
   if (how.a > 0.6) {
     at[normal] += between(how.c, -4, 4);
     target[normal] = length(scale, at[normal]);
@@ -143,11 +159,22 @@ const arc: Maker = ({ scale, mode }, at, how) => {
 
 /** Holes of any kind at one to four places. */
 const holes: Maker = ({ scale, tool, mode }, at, how) => {
-  const kind = tool.kind === "tap" ? "tap" : pick(how.kind, ["drill", "dwell", "peck", "chip-break", "bore", "ream"] as const);
+  const kind =
+    tool.kind === "tap"
+      ? "tap"
+      : pick(how.kind, ["drill", "dwell", "peck", "chip-break", "bore", "ream"] as const);
   const count = 1 + Math.floor(how.d * 3.99);
-  const at4 = Array.from({ length: count }, (_, index) => [length(scale, between(how.a, -90, 90) + index * 7), length(scale, between(how.b, -70, 70) + (index % 2) * 5)]);
+  const at4 = Array.from({ length: count }, (_, index) => [
+    length(scale, between(how.a, -90, 90) + index * 7),
+    length(scale, between(how.b, -70, 70) + (index % 2) * 5),
+  ]);
   const depth = between(how.c, -14, -1);
-  const levels = { top: top, depth: length(scale, depth), retract: length(scale, 2), between: how.b > 0.5 ? "initial" : "retract" };
+  const levels = {
+    top: top,
+    depth: length(scale, depth),
+    retract: length(scale, 2),
+    between: how.b > 0.5 ? "initial" : "retract",
+  };
   const moves: Record<string, unknown>[] = [{ rapid: { z: length(scale, how.a > 0.5 ? clearance : 5) } }];
   const extra: Record<string, unknown> = {};
   if (kind === "peck" || kind === "chip-break") extra["peck"] = length(scale, between(how.a, 0.8, 6));
@@ -179,12 +206,15 @@ const path: Maker = ({ scale, mode }, at, how) => {
 };
 
 const dwell: Maker = (_context, _at, how) => [{ dwell: Number(between(how.a, 0.05, 3).toFixed(2)) }];
-const note: Maker = (_context, _at, how) => [{ note: pick(how.a, ["first pass", "Check (clamps) 100%: now", "Ø 5 h7"]) }];
+const note: Maker = (_context, _at, how) => [
+  { note: pick(how.a, ["first pass", "Check (clamps) 100%: now", "Ø 5 h7"]) },
+];
 const pause: Maker = ({ scale }, at, how) => {
   at.z = clearance;
   return [{ rapid: { z: length(scale, clearance) } }, { pause: "turn the part", optional: how.a > 0.5 }];
 };
-const speed: Maker = ({ turning }, _at, how) => (turning ? [{ spindle: { rpm: Math.round(between(how.a, 6000, 18000)) } }] : []);
+const speed: Maker = ({ turning }, _at, how) =>
+  turning ? [{ spindle: { rpm: Math.round(between(how.a, 6000, 18000)) } }] : [];
 const coolant: Maker = (_context, _at, how) => [{ coolant: pick(how.a, ["off", "mist", "flood"]) }];
 
 /** Cutter compensation along a square, on and off by lines longer than the tool's radius. */
@@ -208,19 +238,60 @@ const compensation: Maker = ({ scale, tool, mode }, at, how) => {
 
 /** Makers by the share in which they are drawn, in each feed mode. */
 const makers: Record<RandomOperation["feedMode"], readonly Maker[]> = {
-  "per-minute": [line, line, line, arc, arc, arc, rapid, rapid, slantedRapid, holes, holes, path, dwell, note, pause, speed, coolant, compensation],
+  "per-minute": [
+    line,
+    line,
+    line,
+    arc,
+    arc,
+    arc,
+    rapid,
+    rapid,
+    slantedRapid,
+    holes,
+    holes,
+    path,
+    dwell,
+    note,
+    pause,
+    speed,
+    coolant,
+    compensation,
+  ],
   "per-revolution": [line, line, arc, arc, rapid, slantedRapid, holes, path, dwell, note, coolant],
   "inverse-time": [line, line, arc, arc, rapid, dwell],
 };
 
-const toolKinds = ["end-mill", "end-mill", "drill", "tap", "ball-mill", "reamer", "engraver", "drag-knife"] as const;
+const toolKinds = [
+  "end-mill",
+  "end-mill",
+  "drill",
+  "tap",
+  "ball-mill",
+  "reamer",
+  "engraver",
+  "drag-knife",
+] as const;
 
-const operationArbitrary = fc.record({ tool: unit, mode: unit, offset: unit, coolant: unit, rpm: unit, start: choice, choices: fc.array(choice, { minLength: 1, maxLength: 12 }) });
+const operationArbitrary = fc.record({
+  tool: unit,
+  mode: unit,
+  offset: unit,
+  coolant: unit,
+  rpm: unit,
+  start: choice,
+  choices: fc.array(choice, { minLength: 1, maxLength: 12 }),
+});
 const toolArbitrary = fc.record({ kind: unit, diameter: unit, radius: fc.boolean() });
 
 /** Jobs with all kinds of moves, both units, three planes and all feed modes. */
 export const randomJob: fc.Arbitrary<RandomJob> = fc
-  .record({ inch: fc.boolean(), stock: fc.boolean(), tools: fc.array(toolArbitrary, { minLength: 1, maxLength: 4 }), operations: fc.array(operationArbitrary, { minLength: 1, maxLength: 4 }) })
+  .record({
+    inch: fc.boolean(),
+    stock: fc.boolean(),
+    tools: fc.array(toolArbitrary, { minLength: 1, maxLength: 4 }),
+    operations: fc.array(operationArbitrary, { minLength: 1, maxLength: 4 }),
+  })
   .map(({ inch, stock, tools, operations }) => {
     const scale = { inch };
     const made = tools.map((tool, index): RandomTool => {
@@ -233,7 +304,9 @@ export const randomJob: fc.Arbitrary<RandomJob> = fc
       job: "1",
       name: "made up",
       units: inch ? "inch" : "mm",
-      ...(stock ? { stock: { min: [-150, -150, -20].map((value) => length(scale, value)), max: [150, 150, top] } } : {}),
+      ...(stock
+        ? { stock: { min: [-150, -150, -20].map((value) => length(scale, value)), max: [150, 150, top] } }
+        : {}),
       clearance: length(scale, clearance),
       tools: made,
       operations: operations.map((operation, index) => makeOperation(scale, made, operation, index)),
@@ -242,21 +315,55 @@ export const randomJob: fc.Arbitrary<RandomJob> = fc
 
 type OperationDraw = typeof operationArbitrary extends fc.Arbitrary<infer Draw> ? Draw : never;
 
-function makeOperation(scale: Scale, tools: readonly RandomTool[], draw: OperationDraw, index: number): RandomOperation {
+function makeOperation(
+  scale: Scale,
+  tools: readonly RandomTool[],
+  draw: OperationDraw,
+  index: number,
+): RandomOperation {
   const tool = pick(draw.tool, tools);
   const turning = tool.kind !== "drag-knife";
-  const mode = tool.kind === "tap" || !turning ? "per-minute" : pick(draw.mode, ["per-minute", "per-minute", "per-minute", "per-minute", "per-minute", "per-minute", "per-revolution", "per-revolution", "inverse-time"] as const);
+  const mode =
+    tool.kind === "tap" || !turning
+      ? "per-minute"
+      : pick(draw.mode, [
+          "per-minute",
+          "per-minute",
+          "per-minute",
+          "per-minute",
+          "per-minute",
+          "per-minute",
+          "per-revolution",
+          "per-revolution",
+          "inverse-time",
+        ] as const);
   const rpm = tool.kind === "tap" ? 480 : Math.round(between(draw.rpm, 600, 18000));
   const at: Walk = { x: between(draw.start.a, -90, 90), y: between(draw.start.b, -70, 70), z: clearance };
   const context: Context = { scale, tool, mode, turning };
   const first = { rapid: { x: length(scale, at.x), y: length(scale, at.y) } };
-  const usable = makers[mode].filter((maker) => (tool.kind === "tap" ? maker === holes || maker === note : turning || (maker !== speed && maker !== holes && maker !== compensation)));
+  const usable = makers[mode].filter((maker) =>
+    tool.kind === "tap"
+      ? maker === holes || maker === note
+      : turning || (maker !== speed && maker !== holes && maker !== compensation),
+  );
   const moves = draw.choices.flatMap((how) => pick(how.maker, usable)(context, at, how));
   return {
     id: `op${String(index * 10 + 10)}`,
     tool: tool.number,
     ...(turning ? { spindle: { rpm, direction: "cw" as const } } : {}),
-    coolant: pick(draw.coolant, ["off", "off", "off", "off", "mist", "mist", "flood", "flood", "mist", "off", "air"]),
+    coolant: pick(draw.coolant, [
+      "off",
+      "off",
+      "off",
+      "off",
+      "mist",
+      "mist",
+      "flood",
+      "flood",
+      "mist",
+      "off",
+      "air",
+    ]),
     feedMode: mode,
     workOffset: pick(draw.offset, [1, 1, 1, 1, 1, 2, 2, 3, 6, 6, 9]),
     moves: [first, ...moves],

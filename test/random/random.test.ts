@@ -22,7 +22,11 @@ describe.each(["rs274ngc", "explicit-words"] as const)("random jobs under %s", (
         const { outcome } = postText({ job: JSON.stringify(job) }, made);
         const rules = errorRules(outcome.findings);
         if (predicted.size === 0) {
-          expect({ verdict: outcome.verdict, rules, first: outcome.findings.find((one) => one.severity === "error")?.message }).toEqual({ verdict: "proved", rules: [], first: undefined });
+          expect({
+            verdict: outcome.verdict,
+            rules,
+            first: outcome.findings.find((one) => one.severity === "error")?.message,
+          }).toEqual({ verdict: "proved", rules: [], first: undefined });
           counts.proved++;
         } else {
           expect(outcome.verdict).toBe("refused");

@@ -5,6 +5,10 @@ const percent = formatWith({ delimiter: "percent" });
 const numbered = formatWith({ programNumber: { letter: "O", digits: 4, from: 1, to: 7999 } });
 const body = `${head}\nG0 X1\nM2\n`;
 
+test("a program that begins with motion begins all the same", () => {
+  expect(readText("G0 X1\nM2\n").lines).toEqual(["program-start number=0", "rapid x1", "program-end"]);
+});
+
 describe("delimiters", () => {
   test("a % line first and last", () => {
     const { lines, rules } = readText(`%\n${body}%\n`, { format: percent });

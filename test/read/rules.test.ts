@@ -276,3 +276,14 @@ test("an extra code whose fixed word has another value", () => {
 test("words of an idiom stand as the dialect file has them, whatever the order of blocks", () => {
   expect(readText(`${textOf("M94 P4 R1 Q10")}`).rules).toEqual([]);
 });
+
+test("a wait or an output whose code does not say which is undeclared, not guessed", () => {
+  const bare = format.extraCodes
+    .filter(({ meaning }) => meaning.kind !== "auxiliary")
+    .map((one) => ({ ...one, words: {} }));
+  const reading = { format: formatWith({ extraCodes: bare }) };
+  expect(readBlocks("M94\nM20", reading)).toMatchObject({
+    lines: [],
+    rules: ["dialect/undeclared", "dialect/undeclared"],
+  });
+});

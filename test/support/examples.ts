@@ -21,8 +21,14 @@ export const examples: readonly Example[] = readdirSync(join(root, "examples"), 
   .filter((entry) => entry.isDirectory())
   .map(({ name }) => {
     const folder = join(root, "examples", name);
-    const own = readdirSync(folder).filter((file) => file.endsWith(".dialect.yaml")).map((file) => join(folder, file));
-    return { name, job: readFileSync(join(folder, `${name}.job.json`), "utf8"), dialects: [...shippedDialects, ...own] };
+    const own = readdirSync(folder)
+      .filter((file) => file.endsWith(".dialect.yaml"))
+      .map((file) => join(folder, file));
+    return {
+      name,
+      job: readFileSync(join(folder, `${name}.job.json`), "utf8"),
+      dialects: [...shippedDialects, ...own],
+    };
   });
 
 /** The short name of a dialect, given by name or by path. */
@@ -31,4 +37,7 @@ export function dialectName(dialect: string): string {
 }
 
 /** The example of the weather plate. */
-export const weatherPlate: string = readFileSync(join(root, "examples/weather-plate/weather-plate.job.json"), "utf8");
+export const weatherPlate: string = readFileSync(
+  join(root, "examples/weather-plate/weather-plate.job.json"),
+  "utf8",
+);

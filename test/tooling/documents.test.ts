@@ -8,8 +8,15 @@ const documents = ["README.md", "DEVELOPERS.md", "CHANGELOG.md", "dialects/READM
 
 /** Paths that a document names: in code marks or links, with a slash or a file ending, without a placeholder in capitals. */
 function namedPaths(text: string): string[] {
-  const marked = [...text.matchAll(/`([^`\s]+)`/g), ...text.matchAll(/\]\(([^)\s#]+)\)/g)].map((match) => match[1] ?? "");
-  return marked.filter((path) => /^[\w.-]+(\/[\w.*-]+)+\/?$/.test(path) && /^(core|dialects|schemas|examples|test|\.ci)\//.test(path) && !/[A-Z]{4}/.test(path.replace("README", "")));
+  const marked = [...text.matchAll(/`([^`\s]+)`/g), ...text.matchAll(/\]\(([^)\s#]+)\)/g)].map(
+    (match) => match[1] ?? "",
+  );
+  return marked.filter(
+    (path) =>
+      /^[\w.-]+(\/[\w.*-]+)+\/?$/.test(path) &&
+      /^(core|dialects|schemas|examples|test|\.ci)\//.test(path) &&
+      !/[A-Z]{4}/.test(path.replace("README", "")),
+  );
 }
 
 describe.each(documents)("%s", (document) => {
@@ -20,7 +27,9 @@ describe.each(documents)("%s", (document) => {
   });
 
   it("names only scripts that are there", () => {
-    const { scripts } = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as { scripts: Record<string, string> };
+    const { scripts } = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as {
+      scripts: Record<string, string>;
+    };
     const named = [...text.matchAll(/npm run ([\w:]+)/g)].map((match) => match[1] ?? "");
     expect(named.filter((name) => !(name in scripts))).toEqual([]);
     expect(Object.keys(scripts).length).toBeLessThanOrEqual(10);
@@ -29,9 +38,15 @@ describe.each(documents)("%s", (document) => {
 
 describe("the tree", () => {
   it("names no path of one machine", () => {
-    const files = execFileSync("git", ["ls-files"], { cwd: root, encoding: "utf8" }).split("\n").filter((file) => /\.(ts|mjs|cjs|json|yaml|md)$/.test(file) && file !== "package-lock.json");
+    const files = execFileSync("git", ["ls-files"], { cwd: root, encoding: "utf8" })
+      .split("\n")
+      .filter((file) => /\.(ts|mjs|cjs|json|yaml|md)$/.test(file) && file !== "package-lock.json");
     expect(files.length).toBeGreaterThan(100);
-    const found = files.filter((file) => existsSync(join(root, file)) && new RegExp("(^|[^A-Za-z0-9_.])/(work|root|home)/").test(readFileSync(join(root, file), "utf8")));
+    const found = files.filter(
+      (file) =>
+        existsSync(join(root, file)) &&
+        new RegExp("(^|[^A-Za-z0-9_.])/(work|root|home)/").test(readFileSync(join(root, file), "utf8")),
+    );
     expect(found.filter((file) => file !== "test/tooling/documents.test.ts")).toEqual([]);
   });
 });

@@ -1,4 +1,4 @@
-import { beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { postText } from "../../core/index.ts";
 import { quarryRouter } from "../support/dialects.ts";
 import { weatherPlate } from "../support/examples.ts";
@@ -9,15 +9,15 @@ import { ready } from "../support/ready.ts";
  * stages: the four corrections that used to cost a day each.
  */
 
-let blocks: string[] = [];
+const { program } = postText({ job: weatherPlate }, await ready(quarryRouter));
+const blocks = (program ?? "").split("\n").map((block) => block.replace(/^N\d+ /, "").replace(/\(.*\)/, ""));
 
-beforeAll(async () => {
-  const { program } = postText({ job: weatherPlate }, await ready(quarryRouter));
-  blocks = (program ?? "").split("\n").map((block) => block.replace(/^N\d+ /, "").replace(/\(.*\)/, ""));
-});
-
-const indexesOf = (pattern: RegExp): number[] => blocks.flatMap((block, index) => (pattern.test(block) ? [index] : []));
-const lastBefore = (index: number, pattern: RegExp): number => indexesOf(pattern).filter((one) => one < index).at(-1) ?? -1;
+const indexesOf = (pattern: RegExp): number[] =>
+  blocks.flatMap((block, index) => (pattern.test(block) ? [index] : []));
+const lastBefore = (index: number, pattern: RegExp): number =>
+  indexesOf(pattern)
+    .filter((one) => one < index)
+    .at(-1) ?? -1;
 const isMotion = (block: string): boolean => /\b[XYZ]-?\d/.test(block);
 
 describe("the weather plate under the quarry router", () => {
@@ -34,7 +34,11 @@ describe("the weather plate under the quarry router", () => {
   });
 
   it("waits on the at-speed signal after each start, before anything moves at feed", () => {
-    for (const start of indexesOf(/\bM0[34]\b/)) expect(blocks.slice(start + 1, start + 3)).toEqual(["G04 P300", expect.stringMatching(/^M94 P4 R1 Q10/)]);
+    for (const start of indexesOf(/\bM0[34]\b/))
+      expect(blocks.slice(start + 1, start + 3)).toEqual([
+        "G04 P300",
+        expect.stringMatching(/^M94 P4 R1 Q10/),
+      ]);
   });
 
   it("confirms a stop by the signal before each release and at the end", () => {

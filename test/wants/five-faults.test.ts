@@ -12,18 +12,26 @@ import { ready } from "../support/ready.ts";
 const program = readFileSync(join(import.meta.dirname, "../fixtures/five-faults.tap"), "utf8");
 
 /** The block at a byte offset. */
-const blockAt = (offset: number): string => program.slice(program.lastIndexOf("\n", offset - 1) + 1).split("\n")[0] ?? "";
+const blockAt = (offset: number): string =>
+  program.slice(program.lastIndexOf("\n", offset - 1) + 1).split("\n")[0] ?? "";
 
 describe("five faults", () => {
   it("are named, each once, with what corrects them", async () => {
     const { verdict, findings } = proveText(program, await ready("explicit-words"));
     expect(verdict).toBe("read");
     const errors = findings.filter((finding) => finding.severity === "error");
-    expect(errors.map(({ rule, key, place, corrected }) => [rule, key, blockAt(place?.offset ?? 0), corrected])).toEqual([
+    expect(
+      errors.map(({ rule, key, place, corrected }) => [rule, key, blockAt(place?.offset ?? 0), corrected]),
+    ).toEqual([
       ["block/motion-word", "modal.motion", "N230 Y50.000", "G01 Y50.000 F900.0"],
       ["block/spindle-order", "spindle.order", "N310 S3000 M03", "M03 S3000"],
       ["spindle/stopped-for-swap", "confirm.stopped", "N290 T02 M06", "M05\nM94 P2 R1 Q60.0\nT02 M06"],
-      ["spindle/at-speed", "confirm.at-speed", "N350 G01 Z-8.000 F200.0", "M94 P1 R1 Q20.0\nG01 Z-8.000 F200.0"],
+      [
+        "spindle/at-speed",
+        "confirm.at-speed",
+        "N350 G01 Z-8.000 F200.0",
+        "M94 P1 R1 Q20.0\nG01 Z-8.000 F200.0",
+      ],
       ["spindle/ends-stopped", "confirm.stopped", "N400 M30", "M05\nM94 P2 R1 Q60.0\nM30"],
     ]);
     for (const error of errors) expect(error.fix).toBeTruthy();

@@ -1,4 +1,5 @@
 import { overLimit, repeatedKey } from "../findings.ts";
+import { beginsNumber, openBrace, openBracket, quote } from "../scan/bytes.ts";
 import { scanLiteral } from "../scan/literal.ts";
 import { scanNumber } from "../scan/number.ts";
 import type { Scanner } from "../scan/scanner.ts";
@@ -72,14 +73,14 @@ function readValue(outline: Outline, role: Role, depth: number): Tree {
   const offset = offsetOf(scanner);
   if (++outline.values > mostValues)
     fail(scanner, overLimit(offset, "The part of the job outside of `moves`", `${mostValues} values`));
-  if (depth >= deepest && (byte === 123 || byte === 91))
+  if (depth >= deepest && (byte === openBrace || byte === openBracket))
     fail(scanner, overLimit(offset, "The nesting of lists and objects", `${deepest} deep`));
   if (scanner.failed) return { value: undefined, offset };
-  if (byte === 123) return readObject(outline, role, depth + 1, offset);
-  if (byte === 91)
+  if (byte === openBrace) return readObject(outline, role, depth + 1, offset);
+  if (byte === openBracket)
     return role === "moves" ? skipMoves(outline, depth, offset) : readList(outline, role, depth + 1, offset);
-  if (byte === 34) return { value: scanText(scanner), offset };
-  if (byte === 45 || (byte >= 48 && byte <= 57)) return readDigits(scanner, offset);
+  if (byte === quote) return { value: scanText(scanner), offset };
+  if (beginsNumber(byte)) return readDigits(scanner, offset);
   const literal = scanLiteral(scanner, "A number");
   return literal === undefined ? { value: 1, offset, digits: "1" } : { value: literal, offset };
 }
@@ -90,9 +91,9 @@ function readObject(outline: Outline, role: Role, depth: number, offset: number)
   // Without a prototype `__proto__` is a key like any other.
   const value = Object.create(null) as Record<string, unknown>;
   for (let more = openObject(scanner, "The job"); more; more = nextMember(scanner)) {
-    const keyOffset = peek(scanner) === 34 ? offsetOf(scanner) : -1;
+    const keyOffset = peek(scanner) === quote ? offsetOf(scanner) : -1;
     const key = keyOffset < 0 ? undefined : scanText(scanner);
-    if (key === undefined || peek(scanner) !== 58) {
+    if (key === undefined || peek(scanner) !== colon) {
       expected(scanner, key === undefined ? "A key between quotes" : "`:`");
       break;
     }

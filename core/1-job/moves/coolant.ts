@@ -1,6 +1,7 @@
 import type { CoolantMedium } from "#base";
 import { pushAside } from "#base";
 import { repeatedElement, wrongCount } from "../findings.ts";
+import { openBracket, quote } from "../scan/bytes.ts";
 import { peek } from "../scan/scanner.ts";
 import { nextElement, openList, otherType } from "../scan/structure.ts";
 import { createWords } from "../scan/words.ts";
@@ -23,8 +24,8 @@ export const coolant: KindOfMove = {
 function readCoolant(reader: MoveReader): boolean {
   const { scanner, move } = reader;
   const byte = peek(scanner);
-  if (byte === 91) return readMedia(reader);
-  if (byte !== 34) return otherType(scanner, "`coolant`", "a text or a list");
+  if (byte === openBracket) return readMedia(reader);
+  if (byte !== quote) return otherType(scanner, "`coolant`", "a text or a list");
   const index = readWord(scanner, coolantWords, "`coolant`");
   move.media = {
     kind: "coolant",

@@ -2,7 +2,7 @@ import { noFeed, noOwnFeed, notFirst } from "../findings.ts";
 import type { MoveReader } from "./reader.ts";
 import { keyIndex, slot } from "./reader.ts";
 
-/** Reports a motion before the first rapid, once; a rapid that names x and y calls `noteFirst` instead. */
+/** Reports a motion before the first rapid, once; a rapid that may come first sets `moved` before. */
 export function checkMoved(reader: MoveReader): void {
   if (!reader.moved && !reader.lost) reader.report(notFirst(reader.move.source, reader.operation.id));
   reader.moved = true;

@@ -17,7 +17,7 @@ import { path } from "./path.ts";
 import { pause } from "./pause.ts";
 import { rapid } from "./rapid.ts";
 import type { BesideKey, MoveKind, MoveReader } from "./reader.ts";
-import { keyIndex, moveKeys, moveKinds, moveWords, slot } from "./reader.ts";
+import { besideKeys, keyIndex, moveKeys, moveKinds, moveWords, slot } from "./reader.ts";
 import { spindle } from "./spindle.ts";
 import { readBoolean, readWord, refuseKey, refuseRepeated, valueOffset, wholeNumber } from "./values.ts";
 
@@ -68,9 +68,7 @@ function readTurns({ scanner, move }: MoveReader): boolean {
 
 /** By index of the key: the kind of move, or what reads the value beside it. */
 const kindTable: readonly KindOfMove[] = moveKinds.map((kind) => kinds[kind]);
-const besideTable: readonly ((reader: MoveReader) => boolean)[] = moveKeys
-  .slice(moveKinds.length)
-  .map((key) => besides[key as BesideKey]);
+const besideTable: readonly ((reader: MoveReader) => boolean)[] = besideKeys.map((key) => besides[key]);
 
 /** By index of the kind: bits of the keys that the move may have. */
 const allowedKeys = kindTable.map(({ beside }, index) =>

@@ -9,8 +9,8 @@ import { createScanner, fail, offsetOf, windowBytes } from "../scan/scanner.ts";
 import type { Words } from "../scan/words.ts";
 import { createWords } from "../scan/words.ts";
 
-/** Keys of a move: the kinds first, then what stands beside them. */
-export const moveKeys = [
+/** Kinds of moves; each is a key. */
+export const moveKinds = [
   "rapid",
   "line",
   "arc",
@@ -22,23 +22,17 @@ export const moveKeys = [
   "spindle",
   "coolant",
   "comp",
-  "feed",
-  "turn",
-  "plane",
-  "turns",
-  "optional",
-  "park",
 ] as const;
 
-export type MoveKey = (typeof moveKeys)[number];
-
-/** Kinds of moves. */
-export const moveKinds = moveKeys.slice(0, 11) as readonly Exclude<MoveKey, BesideKey>[];
-
 /** Keys that stand beside that of the kind. */
-export type BesideKey = "feed" | "turn" | "plane" | "turns" | "optional" | "park";
+export const besideKeys = ["feed", "turn", "plane", "turns", "optional", "park"] as const;
 
-export type MoveKind = Exclude<MoveKey, BesideKey>;
+/** Keys of a move: the kinds first. */
+export const moveKeys = [...moveKinds, ...besideKeys] as const;
+
+export type MoveKind = (typeof moveKinds)[number];
+export type BesideKey = (typeof besideKeys)[number];
+export type MoveKey = MoveKind | BesideKey;
 
 export const moveWords: Words = createWords(moveKeys);
 
@@ -89,14 +83,19 @@ export interface Move {
   readonly wordAt: Float64Array;
   /** Numbers in base units, by `slot`. */
   readonly values: Float64Array;
-  /** Index of the word chosen: turn, plane, kind of holes or of a path, level between holes, compensation. */
+  /** Index of the word chosen for `turn`; `plane`, `between` and `choice` are indices of words, too. */
   turn: number;
   plane: number;
-  choice: number;
+  /** Level between holes. */
   between: number;
+  /** Kind of holes or of a path, side of compensation. */
+  choice: number;
+  /** Values of the keys of a pause. */
   optional: boolean;
   park: boolean;
+  /** Text of a pause or note. */
   text: string;
+  /** What a coolant move asks for. */
   media: JobStep & { readonly kind: "coolant" };
   /** Byte offset of the list of points or holes; -1 where there is none. */
   listAt: number;
@@ -106,10 +105,11 @@ export interface Move {
 
 /** Points or holes that are being read one by one; row kind -1 while there are none. */
 export interface Stream {
+  /** Kind of the rows, see `rowKind`. */
   row: number;
   /** Numbers in each: 2 or 3. */
   size: number;
-  /** Effective feed. */
+  /** Effective feed, in the unit of the feed mode. */
   feed: number;
   /** Byte offset behind the move, where reading goes on afterwards. */
   after: number;
@@ -122,13 +122,18 @@ export interface Stream {
 /** The state of reading the moves of one operation. */
 export interface MoveReader {
   readonly scanner: Scanner;
+  /** Counts errors and hands findings on. */
   readonly report: Report;
   readonly operation: Operation;
+  /** The operation's tool; undefined where the job does not define it. */
   readonly tool: Tool | undefined;
+  /** From the job's unit of length to atoms. */
   readonly length: Scale;
+  /** From a feed of the operation to its base unit. */
   readonly feedScale: Scale;
   readonly move: Move;
   readonly stream: Stream;
+  /** The batch that is being filled. */
   batch: Batch<JobStep>;
   /** Place of the tool tip: x, y, z in atoms. */
   readonly place: Float64Array;
@@ -138,9 +143,11 @@ export interface MoveReader {
   feed: number;
   /** Milli-rpm; 0 without a spindle. */
   rpm: number;
+  /** Whether cutter compensation is on. */
   compensated: boolean;
   /** Whether a fault has left the place or the feed open, so that what depends on them is not checked. */
   lost: boolean;
+  /** Errors reported so far. */
   errors: number;
   /** Whether the operation's one warning has been given. */
   warned: boolean;

@@ -1,5 +1,6 @@
 import { axisBit, capacity, pushAside, rowKind } from "#base";
 import { wrongCount } from "../findings.ts";
+import { openBracket } from "../scan/bytes.ts";
 import { readNumber } from "../scan/number.ts";
 import { offsetOf, peek, seek } from "../scan/scanner.ts";
 import { skipNested } from "../scan/skip.ts";
@@ -12,8 +13,6 @@ import { valueOffset } from "./values.ts";
  * A list of points or holes may be far longer than the window, and what it means (kind, feed, levels) may stand behind
  * it. So it is gone over once by its brackets, the rest of the move is read, and then the list is read from its beginning.
  */
-
-const openBracket = 91;
 
 /** How deep the list of a move stands: job, operations, operation, moves, move, value. */
 const depth = 6;

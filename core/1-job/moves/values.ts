@@ -1,4 +1,5 @@
 import { repeatedKey, unknownKey, wrongType, wrongWord } from "../findings.ts";
+import { quote } from "../scan/bytes.ts";
 import { scanLiteral } from "../scan/literal.ts";
 import type { Scanner } from "../scan/scanner.ts";
 import { offsetOf, peek } from "../scan/scanner.ts";
@@ -7,8 +8,6 @@ import { otherType } from "../scan/structure.ts";
 import { noName, scanName, scanText } from "../scan/text.ts";
 import type { Words } from "../scan/words.ts";
 import { suggest } from "../suggest.ts";
-
-const quote = 34;
 
 /** Index of the word that comes next among those allowed; -1 if it is none of them, which is reported. */
 export function readWord(scanner: Scanner, words: Words, key: string): number {

@@ -1,4 +1,5 @@
 import { notFinite, notJson } from "../findings.ts";
+import { beginsNumber, plus, point } from "./bytes.ts";
 import type { Scanner } from "./scanner.ts";
 import { ensure, expected, fail, offsetOf, peek } from "./scanner.ts";
 
@@ -41,7 +42,5 @@ export function scanToken(scanner: Scanner): string {
 
 function isTokenByte(byte: number): boolean {
   const letter = byte | 32;
-  return (
-    (letter >= 97 && letter <= 122) || (byte >= 48 && byte <= 57) || byte === 43 || byte === 45 || byte === 46
-  );
+  return (letter >= 97 && letter <= 122) || beginsNumber(byte) || byte === plus || byte === point;
 }

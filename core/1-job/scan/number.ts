@@ -1,13 +1,22 @@
-import { atomsPerInch, atomsPerMillimetre, inverseTimeUnit, largestLength } from "#base";
-import { microsecondsPerSecond, milliPerRpm } from "#base";
+import {
+  atomsPerInch,
+  atomsPerMillimetre,
+  inverseTimeUnit,
+  largestLength,
+  microsecondsPerSecond,
+  milliPerRpm,
+} from "#base";
 import { notFinite, notJson, outOfRange, overLimit } from "../findings.ts";
+import { minus } from "./bytes.ts";
 import type { Scanner } from "./scanner.ts";
 import { fail, offsetOf, peek, refill } from "./scanner.ts";
 import { otherType } from "./structure.ts";
 
 /** From a decimal number to whole base units: value x factor x 10^power. */
 export interface Scale {
+  /** A whole number, not divisible by 10. */
   readonly factor: number;
+  /** 0 or more. */
   readonly power: number;
   /** By number of fraction digits, up to `power`: what the digits taken as one whole number are multiplied by. */
   readonly multipliers: Float64Array;
@@ -72,31 +81,31 @@ export function readNumber(
     at = scanner.at;
   }
   const from = at;
-  if (byte === 45) byte = bytes[++at];
+  if (byte === minus) byte = bytes[++at];
   const first = at;
   let digits = 0;
   // The digits 0 to 9 are the bytes 48 to 57, and 48 has no bit in common with 0 to 9.
-  let digit = byte ^ 48;
+  let digit = byte ^ zero;
   if (digit === 0) byte = bytes[++at];
   else {
     while (digit < 10) {
       digits = (digits * 10 + digit) | 0;
-      digit = bytes[++at] ^ 48;
+      digit = bytes[++at] ^ zero;
     }
-    byte = digit ^ 48;
+    byte = digit ^ zero;
   }
   let count = at - first;
   let fraction = 0;
-  if (byte === 46 && count > 0) {
-    const point = at;
-    while ((digit = bytes[++at] ^ 48) < 10) digits = (digits * 10 + digit) | 0;
-    byte = digit ^ 48;
-    fraction = at - point - 1;
+  if (byte === point && count > 0) {
+    const pointAt = at;
+    while ((digit = bytes[++at] ^ zero) < 10) digits = (digits * 10 + digit) | 0;
+    byte = digit ^ zero;
+    fraction = at - pointAt - 1;
     count += fraction === 0 ? shortDigits : fraction;
   }
   // An exponent, the end of the window, more digits, or no number at all: the long way looks at all of it. What goes on
   // like a number (a second point, a digit behind a first 0) lies between + and 9, where only the comma ends one.
-  const goesOn = byte === 0 || (byte | 32) === 101 || (byte >= 43 && byte <= 57 && byte !== 44);
+  const goesOn = byte === 0 || (byte | 32) === 101 || (byte >= plus && byte <= nine && byte !== comma);
   if (count === 0 || count > shortDigits || fraction > scale.power || goesOn)
     return readLongNumber(scanner, scale, target, slot, above0, key);
   const size = digits * scale.multipliers[fraction];
@@ -148,7 +157,7 @@ function readLongNumber(
  */
 export function scanNumber(scanner: Scanner, key: string): string | undefined {
   const byte = peek(scanner);
-  if (byte !== 45 && (byte < 48 || byte > 57)) {
+  if (!beginsNumber(byte)) {
     otherType(scanner, key, "a number");
     return undefined;
   }
@@ -167,7 +176,7 @@ export function scanNumber(scanner: Scanner, key: string): string | undefined {
 }
 
 function isNumberByte(byte: number): boolean {
-  return (byte >= 48 && byte <= 57) || byte === 46 || byte === 45 || byte === 43 || (byte | 32) === 101;
+  return beginsNumber(byte) || byte === point || byte === plus || (byte | 32) === 101;
 }
 
 function checkNumber(scanner: Scanner, text: string, key: string): string | undefined {

@@ -22,6 +22,7 @@ export const deepest = 16;
 export interface Scanner {
   readonly source: ByteSource;
   readonly report: Report;
+  /** Bytes read at a time. */
   readonly windowBytes: number;
   /** The window: a part of the source, with room for the longest token and one window more. */
   readonly bytes: Uint8Array;

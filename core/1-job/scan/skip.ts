@@ -1,15 +1,9 @@
 import { notFinite, notJson, overLimit } from "../findings.ts";
+import { closeBrace, closeBracket, openBracket } from "./bytes.ts";
 import { scanLiteral, scanToken } from "./literal.ts";
 import type { Scanner } from "./scanner.ts";
 import { deepest, expected, fail, offsetOf, peek, refill } from "./scanner.ts";
 import { scanText } from "./text.ts";
-
-const quote = 34;
-const backslash = 92;
-const openBracket = 91;
-const closeBracket = 93;
-const openBrace = 123;
-const closeBrace = 125;
 
 /** Bytes without any bracket or quote after which a text is no job. */
 const longestRun = 1024 * 1024;
@@ -136,7 +130,7 @@ export function skipValue(scanner: Scanner, what: string): boolean {
   const byte = peek(scanner);
   if (byte === quote) return scanText(scanner) !== undefined;
   if (byte === openBracket || byte === openBrace) return skipNested(scanner, what, 0);
-  if (byte === 45 || (byte >= 48 && byte <= 57)) return skipNumber(scanner, what);
+  if (beginsNumber(byte)) return skipNumber(scanner, what);
   return scanLiteral(scanner, what) !== undefined;
 }
 

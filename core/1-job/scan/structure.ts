@@ -1,4 +1,5 @@
 import { wrongType } from "../findings.ts";
+import { closeBrace, closeBracket, comma, openBrace, openBracket } from "./bytes.ts";
 import type { Scanner } from "./scanner.ts";
 import { expected, offsetOf, peek } from "./scanner.ts";
 import { skipValue } from "./skip.ts";
@@ -8,12 +9,6 @@ import { skipValue } from "./skip.ts";
  *
  *     for (let more = openObject(scanner, "The arc"); more; more = nextMember(scanner)) { key, then value }
  */
-
-const comma = 44;
-const openBracket = 91;
-const closeBracket = 93;
-const openBrace = 123;
-const closeBrace = 125;
 
 /** Steps into an object. @returns whether a member follows; false, too, if this is none, which is reported. */
 export function openObject(scanner: Scanner, what: string): boolean {

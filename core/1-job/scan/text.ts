@@ -1,15 +1,10 @@
 import { cutShort, halfSurrogate, notJson, notUtf8, overLimit } from "../findings.ts";
+import { quote } from "./bytes.ts";
 import type { Scanner } from "./scanner.ts";
 import { expected, fail, longestText, peek, refill } from "./scanner.ts";
 import { decodeUtf8, utf8Fault } from "./utf8.ts";
 import type { Words } from "./words.ts";
 import { findFour, findOne, findWord } from "./words.ts";
-
-const quote = 34;
-const backslash = 92;
-const colon = 58;
-const hyphen = 45;
-const zero = 48;
 
 /** What `scanName` gives for a name that is none of the list; its text is in `scanner.text`. */
 export const unknownName = -1;
@@ -50,7 +45,7 @@ function scanLongName(scanner: Scanner, words: Words): number {
   const from = scanner.at + 1;
   let at = from;
   // Letters, digits and a hyphen go on; anything else ends the name or sends it the long way.
-  while (bytes[at] > backslash || bytes[at] === hyphen || (bytes[at] >= zero && bytes[at] < backslash)) at++;
+  while (bytes[at] > backslash || bytes[at] === minus || (bytes[at] >= zero && bytes[at] < backslash)) at++;
   if (bytes[at] === quote && at < scanner.end) {
     const index = findWord(words, bytes, from, at);
     if (index >= 0) return endName(scanner, at, index);

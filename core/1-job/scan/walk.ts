@@ -1,16 +1,11 @@
 import { overLimit } from "../findings.ts";
+import {} from "./bytes.ts";
 import { readNumber, scales } from "./number.ts";
 import type { Scanner } from "./scanner.ts";
 import { deepest, expected, fail, offsetOf, peek } from "./scanner.ts";
 import { skipValue } from "./skip.ts";
 import { nextElement, nextMember, openList, openObject } from "./structure.ts";
 import { scanText } from "./text.ts";
-
-const quote = 34;
-const colon = 58;
-const minus = 45;
-const openBracket = 91;
-const openBrace = 123;
 
 /** Where numbers go that nobody wants. */
 const nowhere = new Float64Array(1);
@@ -24,7 +19,7 @@ const nowhere = new Float64Array(1);
 export function walkValue(scanner: Scanner, depth: number): void {
   const byte = peek(scanner);
   // Numbers are most of a job, and reading them is faster than going over them; what they are does not matter.
-  if (byte === minus || (byte >= 48 && byte <= 57)) readNumber(scanner, scales.mm, nowhere, 0, false, "");
+  if (beginsNumber(byte)) readNumber(scanner, scales.mm, nowhere, 0, false, "");
   else if (byte !== openBrace && byte !== openBracket) skipValue(scanner, "A value");
   else if (depth >= deepest)
     fail(scanner, overLimit(offsetOf(scanner), "The nesting of lists and objects", `${deepest} deep`));

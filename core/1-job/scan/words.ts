@@ -1,3 +1,4 @@
+import { quote } from "./bytes.ts";
 /**
  * A closed list of names that is looked up by bytes, without making a string. Axes have one letter and the commonest
  * keys four (line, feed), so both lengths have a table of their own; the rest is hashed and compared.
@@ -18,7 +19,6 @@ export interface Words {
 }
 
 const slotBits = 7;
-const quote = 34;
 /** An odd number whose bits look random. */
 const firstMultiplier = 0x9e3779b1;
 

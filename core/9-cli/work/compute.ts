@@ -65,7 +65,8 @@ function jobInput({ input, setup, options }: PlannedJob): JobInput {
   };
 }
 
-function describe({ verdict, findings, summary, proof }: Outcome, plan: Plan, sources: Sources): Computed {
+function describe({ verdict, findings, proof, ...outcome }: Outcome, plan: Plan, sources: Sources): Computed {
+  const summary = { ...outcome.summary, dialect: plan.dialect.dialect.name };
   const all: readonly Finding[] = [...plan.dialect.findings, ...findings];
   const located = locate(all, sources, plan.dialect.dialect);
   const result: Reportable = {

@@ -586,6 +586,7 @@ function writeCompensation(state, step) {
             endBlock(state, at);
             break;
         }
+        default: throw fault("compensation");
     }
 }
 
@@ -680,6 +681,7 @@ function writeSpindleStart(state, step) {
             case "ccw":
                 at = write(state, at, "M04 ");
                 break;
+            default: throw fault("spindle");
         }
         at = writeSpeed(state, at, S, state.value);
         endBlock(state, at);
@@ -697,6 +699,7 @@ function writeSpindleStart(state, step) {
             case "ccw":
                 at = write(state, at, "M04 ");
                 break;
+            default: throw fault("spindle");
         }
         endBlock(state, at);
     }
@@ -713,9 +716,7 @@ function writeSpindleStop(state, step) {
 function writeSpindleOrient(state, step) {
     if (state.waiting)
         settle(state);
-    let at = beginBlock(state);
     throw fault("spindle.orient");
-    endBlock(state, at);
 }
 
 function writeCoolant(state, step) {
@@ -835,12 +836,8 @@ function writeCycleDefinition(state, step) {
             state.dwells = true;
             state.code = "G89 ";
             break;
-        case "bore-stop":
-            state.dwells = true;
-            throw fault("cycles.bore-stop");
-        case "bore-manual":
-            state.dwells = true;
-            throw fault("cycles.bore-manual");
+        case "bore-stop": throw fault("cycles.bore-stop");
+        case "bore-manual": throw fault("cycles.bore-manual");
         default: throw fault("cycles");
     }
     switch (step.between) {
@@ -890,15 +887,7 @@ function writeAuxiliary(state, step) {
 function writeReferenceReturn(state, step) {
     if (state.waiting)
         settle(state);
-    let at = beginBlock(state);
     throw fault("reference-return");
-    if (step.axes & 1)
-        at = writeLength(state, at, X, 0);
-    if (step.axes & 2)
-        at = writeLength(state, at, Y, 0);
-    if (step.axes & 4)
-        at = writeLength(state, at, Z, 0);
-    endBlock(state, at);
     state.motion = "";
     state.known = state.known & ~step.axes;
 }
@@ -1018,9 +1007,7 @@ function createState(options) {
         b: start.b,
         c: start.c,
         code: "",
-        key: 0,
         returnCode: "",
-        returnKey: 0,
         fresh: false,
         pecks: false,
         dwells: false,

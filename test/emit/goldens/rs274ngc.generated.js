@@ -615,6 +615,7 @@ function writeCompensation(state, step) {
             endBlock(state, at);
             break;
         }
+        default: throw fault("compensation");
     }
 }
 
@@ -716,6 +717,7 @@ function writeSpindleStart(state, step) {
             case "ccw":
                 at = write(state, at, "M4 ");
                 break;
+            default: throw fault("spindle");
         }
         endBlock(state, at);
         state.held = "";
@@ -732,6 +734,7 @@ function writeSpindleStart(state, step) {
             case "ccw":
                 at = write(state, at, "M4 ");
                 break;
+            default: throw fault("spindle");
         }
         endBlock(state, at);
     }
@@ -748,9 +751,7 @@ function writeSpindleStop(state, step) {
 function writeSpindleOrient(state, step) {
     if (state.waiting)
         settle(state);
-    let at = state.at;
     throw fault("spindle.orient");
-    endBlock(state, at);
 }
 
 function writeCoolant(state, step) {
@@ -847,9 +848,7 @@ function writeCycleDefinition(state, step) {
             state.pecks = true;
             state.code = "G83 ";
             break;
-        case "chip-break":
-            state.pecks = true;
-            throw fault("cycles.chip-break");
+        case "chip-break": throw fault("cycles.chip-break");
         case "tap":
             state.code = "G84 ";
             break;
@@ -1054,9 +1053,7 @@ function createState(options) {
         b: start.b,
         c: start.c,
         code: "",
-        key: 0,
         returnCode: "",
-        returnKey: 0,
         fresh: false,
         pecks: false,
         dwells: false,

@@ -26,8 +26,8 @@ export const casesOfMoves: readonly FindingCase[] = [
   },
   {
     rule: "job/arc-radius",
-    what: "radii that differ by 0.11 %",
-    job: jobWith(`{"rapid":{"x":100,"y":0}},${arc(`¦{"x":-100.11,"y":0,"cx":0,"cy":0}`)}`),
+    what: "radii that differ by 0.1001 %",
+    job: jobWith(`{"rapid":{"x":100,"y":0}},${arc(`¦{"x":-100.1001,"y":0,"cx":0,"cy":0}`)}`),
   },
   {
     rule: "job/arc-radius",
@@ -107,6 +107,11 @@ export const casesOfMoves: readonly FindingCase[] = [
     rule: "job/feed",
     what: "a line that relies on the feed of holes",
     job: jobWith(`${holes(levels)},"feed":9},¦{"line":{"x":5}}`),
+  },
+  {
+    rule: "job/feed",
+    what: "a line behind holes that relies on a feed before them",
+    job: jobWith(`{"line":{"z":3},"feed":9},${holes(levels)},"feed":9},¦{"line":{"x":5}}`),
   },
   {
     rule: "job/feed",

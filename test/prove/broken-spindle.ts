@@ -1,0 +1,196 @@
+import { atomsPerMillimetre } from "#base";
+import { before, drop, setMove, setStep, shift } from "./break.ts";
+import { jobFacts, machineFacts, waits } from "./facts.ts";
+import { step } from "./pieces.ts";
+import {
+  controllerSwap,
+  knife,
+  operatorSwap,
+  pausing,
+  rackSwap,
+  sameTool,
+  singleTool,
+  slideRack,
+  tapping,
+} from "./sequences.ts";
+import type { Broken } from "./broken.ts";
+
+const length = (value: number): number => value * atomsPerMillimetre;
+/** Start and spindle. Order of the first motion and of confirmations: common practice, no source. */
+export const startAndSpindle: readonly Broken[] = [
+  ...[
+    "units",
+    "plane",
+    "distance",
+    "arc-centre",
+    "feed-mode",
+    "path",
+    "compensation",
+    "cycle",
+    "local-shift",
+    "rotation",
+    "scale",
+    "overrides",
+  ].map((name) => ({
+    rule: "program/start",
+    how: `${name} not stated`,
+    make: () => drop(controllerSwap(), name),
+  })),
+  {
+    rule: "program/start",
+    how: "no spindle stop",
+    make: () => drop(drop(controllerSwap(), "first stop"), "confirm stopped"),
+  },
+  { rule: "program/start", how: "stop not confirmed", make: () => drop(controllerSwap(), "confirm stopped") },
+  {
+    rule: "program/start",
+    how: "coolant unknown",
+    make: () => drop(drop(controllerSwap(), "coolant off"), "coolant off"),
+  },
+  {
+    rule: "program/start",
+    how: "first motion is an approach",
+    make: () => drop(singleTool(), "first retract"),
+  },
+  {
+    rule: "program/start",
+    how: "first retract with X",
+    make: () => setMove(controllerSwap(), "first retract", { x: 10, y: 10 }),
+  },
+  {
+    rule: "program/start",
+    how: "first retract too low",
+    make: () => setMove(controllerSwap(), "first retract", { z: -1 }),
+  },
+  {
+    rule: "program/start",
+    how: "length cancelled first",
+    make: () => shift(controllerSwap(), "cancel length", "first retract"),
+  },
+  {
+    rule: "program/start",
+    how: "retract to clearance in an unknown work offset",
+    make: () => drop(operatorSwap({ statable: [...coreWords, "work-offset"] }), "work-offset"),
+  },
+  { rule: "spindle/at-speed", how: "wait dropped", make: () => drop(controllerSwap(), "confirm at-speed") },
+  {
+    rule: "spindle/at-speed",
+    how: "settling dwell dropped",
+    make: () => drop(controllerSwap(), "settle at-speed"),
+  },
+  {
+    rule: "spindle/at-speed",
+    how: "wrong input",
+    make: () => setStep(controllerSwap(), "confirm at-speed", { input: 5 }),
+  },
+  {
+    rule: "spindle/at-speed",
+    how: "wrong level",
+    make: () => setStep(controllerSwap(), "confirm at-speed", { level: "off" }),
+  },
+  {
+    rule: "spindle/at-speed",
+    how: "wait before the start",
+    make: () => shift(controllerSwap(), "confirm at-speed", "start"),
+  },
+  {
+    rule: "spindle/at-speed",
+    how: "waits go on when their time is up",
+    times: 2,
+    make: () =>
+      controllerSwap({
+        onTimeout: "continues",
+        confirm: { ...dwells, "at-speed": waits["at-speed"]! },
+        signals: { ...machineFacts().signals },
+      }),
+  },
+  {
+    rule: "spindle/at-speed",
+    how: "dwell too short",
+    make: () => setStep(operatorSwap(), "confirm at-speed", { time: 4_490_000 }),
+  },
+  {
+    rule: "spindle/at-speed",
+    how: "no way declared",
+    times: 2,
+    make: () => ({ ...controllerSwap(), facts: machineFacts({ confirm: { stopped: waits.stopped! } }) }),
+  },
+  {
+    rule: "spindle/at-speed",
+    how: "never started",
+    make: () => drop(drop(drop(controllerSwap(), "start"), "confirm at-speed"), "settle at-speed"),
+  },
+  { rule: "spindle/at-speed", how: "no speed stated", make: () => drop(controllerSwap(), "speed") },
+  {
+    rule: "spindle/at-speed",
+    how: "speed changed in the cut",
+    make: () => before(controllerSwap(), "cut", [step({ kind: "spindle-speed", rpm: 9_000_000 })]),
+  },
+  {
+    rule: "spindle/at-speed",
+    how: "after a tapping cycle",
+    make: () => drop(tapping(), "confirm at-speed", 1),
+  },
+  { rule: "spindle/stopped-for-swap", how: "stop dropped", make: () => drop(controllerSwap(), "stop", 1) },
+  {
+    rule: "spindle/stopped-for-swap",
+    how: "not confirmed",
+    make: () => drop(controllerSwap(), "confirm stopped", 2),
+  },
+  {
+    rule: "spindle/stopped-for-swap",
+    how: "dwell from the new speed, not the old",
+    make: () => setStep(operatorSwap(), "confirm stopped", { time: 500_000 }, 2),
+  },
+  { rule: "spindle/stopped-for-swap", how: "rack", make: () => drop(rackSwap(), "confirm stopped", 2) },
+  { rule: "spindle/stopped-for-swap", how: "operator stop", make: () => drop(pausing(), "pause stop") },
+  { rule: "spindle/stopped-for-swap", how: "not oriented", make: () => drop(slideRack(), "orient", 1) },
+  {
+    rule: "spindle/stopped-for-swap",
+    how: "measured with the spindle turning",
+    make: () => {
+      const measured = controllerSwap({ lengths: "measured" });
+      const start = [
+        step({ kind: "spindle-speed", rpm: 9_000_000 }),
+        step({ kind: "spindle-start", direction: "cw" }),
+      ];
+      return before(measured, "measure", start, 1);
+    },
+  },
+  {
+    rule: "spindle/clamped",
+    how: "a knife",
+    make: () => before(knife(), "approach xy", [step({ kind: "spindle-start", direction: "cw" })]),
+  },
+  {
+    rule: "spindle/clamped",
+    how: "a tool that nobody knows",
+    make: () => ({ ...singleTool(), job: jobFacts() }),
+  },
+  {
+    rule: "spindle/clamped",
+    how: "an empty spindle",
+    make: () => ({ ...singleTool(), job: jobFacts({ spindleHolds: 0 }) }),
+  },
+  {
+    rule: "spindle/clamped",
+    how: "tool selected and never put in",
+    make: () => drop(operatorSwap(), "swap", 1),
+  },
+  { rule: "spindle/clamped", how: "tool not sensed", make: () => drop(slideRack(), "sense tool") },
+  {
+    rule: "spindle/reversal",
+    how: "no stop between",
+    make: () => {
+      const turned = sameTool();
+      return drop(drop(turned, "stop", -1), "confirm stopped", -1);
+    },
+  },
+  {
+    rule: "spindle/reversal",
+    how: "stop not confirmed",
+    make: () => drop(sameTool(), "confirm stopped", -1),
+  },
+  { rule: "spindle/ends-stopped", how: "no stop", make: () => drop(controllerSwap(), "last stop") },
+  { rule: "spindle/ends-stopped", how: "not confirmed", make: () => drop(controllerSwap(), "last confirm") },
+];
