@@ -1,3 +1,4 @@
+import { machineFacts, unchanged } from "./facts.ts";
 import { atomsPerMillimetre } from "#base";
 import { after, before, drop, setMove, setStep, shift } from "./break.ts";
 import { move, step } from "./pieces.ts";

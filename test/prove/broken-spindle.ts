@@ -1,9 +1,9 @@
-import { atomsPerMillimetre } from "#base";
 import { before, drop, setMove, setStep, shift } from "./break.ts";
-import { jobFacts, machineFacts, waits } from "./facts.ts";
+import { dwells, jobFacts, machineFacts, waits } from "./facts.ts";
 import { step } from "./pieces.ts";
 import {
   controllerSwap,
+  coreWords,
   knife,
   operatorSwap,
   pausing,
@@ -15,7 +15,6 @@ import {
 } from "./sequences.ts";
 import type { Broken } from "./broken.ts";
 
-const length = (value: number): number => value * atomsPerMillimetre;
 /** Start and spindle. Order of the first motion and of confirmations: common practice, no source. */
 export const startAndSpindle: readonly Broken[] = [
   ...[

@@ -1,11 +1,9 @@
-import { atomsPerMillimetre } from "#base";
 import { before, drop, setMove, shift } from "./break.ts";
 import { jobFacts } from "./facts.ts";
 import { step } from "./pieces.ts";
 import { controllerSwap, operatorSwap, pausing, rackAsking, rackSwap, slideRack } from "./sequences.ts";
 import type { Broken } from "./broken.ts";
 
-const length = (value: number): number => value * atomsPerMillimetre;
 /** Swaps and the drawbar. Interlocks: from memory. */
 export const swaps: readonly Broken[] = [
   { rule: "swap/retracted", how: "no retract", make: () => drop(controllerSwap(), "retract") },

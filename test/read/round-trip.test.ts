@@ -159,7 +159,7 @@ describe("what is emitted reads back one to one, without a finding", () => {
           expect(read.rows.map(comparable)).toEqual(describeBatch(batch));
         },
       ),
-      { numRuns: 60 },
+      { numRuns: 40 },
     );
   });
 });

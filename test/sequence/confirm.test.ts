@@ -171,6 +171,7 @@ describe("after a tapping cycle", () => {
     retract: 20_000_000,
     level: 20_000_000,
     between: "retract",
+    levelStated: true,
     peck: 0,
     dwell: 0,
   };

@@ -48,6 +48,7 @@ const tap: LoweredStep = {
   retract: mm(2),
   level: mm(2),
   between: "retract",
+  levelStated: true,
   peck: 0,
   dwell: 0,
 };

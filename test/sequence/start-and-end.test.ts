@@ -229,6 +229,7 @@ describe("incremental programs", () => {
       retract: mm(2),
       level: mm(2),
       between: "retract",
+      levelStated: true,
       peck: 0,
       dwell: 0,
     };

@@ -1,5 +1,5 @@
 import { overLimit, repeatedKey } from "../findings.ts";
-import { beginsNumber, openBrace, openBracket, quote } from "../scan/bytes.ts";
+import { beginsNumber, colon, openBrace, openBracket, quote } from "../scan/bytes.ts";
 import { scanLiteral } from "../scan/literal.ts";
 import { scanNumber } from "../scan/number.ts";
 import type { Scanner } from "../scan/scanner.ts";

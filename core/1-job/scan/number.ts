@@ -7,7 +7,7 @@ import {
   milliPerRpm,
 } from "#base";
 import { notFinite, notJson, outOfRange, overLimit } from "../findings.ts";
-import { minus } from "./bytes.ts";
+import { beginsNumber, comma, minus, nine, plus, point, zero } from "./bytes.ts";
 import type { Scanner } from "./scanner.ts";
 import { fail, offsetOf, peek, refill } from "./scanner.ts";
 import { otherType } from "./structure.ts";

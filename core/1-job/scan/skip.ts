@@ -1,5 +1,5 @@
 import { notFinite, notJson, overLimit } from "../findings.ts";
-import { closeBrace, closeBracket, openBracket } from "./bytes.ts";
+import { backslash, beginsNumber, closeBrace, closeBracket, openBrace, openBracket, quote } from "./bytes.ts";
 import { scanLiteral, scanToken } from "./literal.ts";
 import type { Scanner } from "./scanner.ts";
 import { deepest, expected, fail, offsetOf, peek, refill } from "./scanner.ts";

@@ -1,5 +1,5 @@
 import { cutShort, halfSurrogate, notJson, notUtf8, overLimit } from "../findings.ts";
-import { quote } from "./bytes.ts";
+import { backslash, colon, minus, quote, zero } from "./bytes.ts";
 import type { Scanner } from "./scanner.ts";
 import { expected, fail, longestText, peek, refill } from "./scanner.ts";
 import { decodeUtf8, utf8Fault } from "./utf8.ts";

@@ -1,5 +1,5 @@
 import { overLimit } from "../findings.ts";
-import {} from "./bytes.ts";
+import { beginsNumber, colon, openBrace, openBracket, quote } from "./bytes.ts";
 import { readNumber, scales } from "./number.ts";
 import type { Scanner } from "./scanner.ts";
 import { deepest, expected, fail, offsetOf, peek } from "./scanner.ts";

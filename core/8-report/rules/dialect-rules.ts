@@ -21,8 +21,6 @@ export const dialectRules = {
   "dialect/none": "What the dialect cannot say, and which jobs are refused for it (dialect check).",
   "dialect/same":
     "A line of a dialect file changes something; what is stated already can be left out (dialect check).",
-  "dialect/text":
-    "Text of a dialect file that stands in programs fits the characters and lengths of the dialect.",
   "dialect/characters": "Text that goes into programs holds only characters that the dialect allows.",
   "dialect/order": "The order of words names each address once, and every address that is in use.",
   "dialect/arc": "What is said about arcs fits together.",
