@@ -32,7 +32,7 @@ import type { Expression, FunctionDeclaration, Statement } from "./builders.ts";
 import { character } from "./characters.ts";
 import type { Context } from "./context.ts";
 import type { Name } from "./names.ts";
-import { beginning, blockOf, settled, tracing, tracingIndex, writing } from "./words.ts";
+import { beginning, blockOf, separating, settled, tracing, tracingIndex } from "./words.ts";
 
 /** How blocks begin and end, and how consecutive modes share one. */
 export function defineBlocks(context: Context): FunctionDeclaration[] {
@@ -51,32 +51,26 @@ export function sharesModes({ modes, gWords }: Format): boolean {
 
 /** The block number; under "sections" only where a section begins. */
 function defineBeginBlock(context: Context): FunctionDeclaration[] {
-  const { blockNumber, separator } = context.format;
+  const { blockNumber } = context.format;
   if (blockNumber === null) return [];
-  const next = add(get("state", "number"), blockNumber.step);
+  const { on, start, step, to, width } = blockNumber;
+  const number = get("state", "number");
+  const digits =
+    width > 1 ? call("writePadded", "bytes", "at", number, width) : call("writeLarge", "bytes", "at", number);
   return [
     func(
       "beginBlock",
       ["state"],
       [
         when(not(get("state", "numbered")), [back(get("state", "at"))]),
-        ...(blockNumber.on === "sections" ? [set(get("state", "numbered"), false)] : []),
+        ...(on === "sections" ? [set(get("state", "numbered"), false)] : []),
+        constant("bytes", get("state", "bytes")),
         variable("at", get("state", "at")),
         ...tracing(context, "blocks.number"),
-        writing("N"),
-        set(
-          "at",
-          call("writePadded", get("state", "bytes"), "at", get("state", "number"), blockNumber.width),
-        ),
-        set(
-          get("state", "number"),
-          choose(
-            more(next, blockNumber.to),
-            blockNumber.start,
-            add(get("state", "number"), blockNumber.step),
-          ),
-        ),
-        ...(separator === "" ? [] : [writing(separator)]),
+        put(character("N")),
+        set("at", digits),
+        set(number, choose(more(add(number, step), to), start, add(number, step))),
+        ...separating(context),
         back("at"),
       ],
     ),

@@ -144,26 +144,13 @@ export function hearWait(watch: Watch, wait: Extract<Step, { kind: "wait" }>): v
 }
 
 /**
- * Whether a stop of the program is only there to have the operator confirm something.
- *
- * @returns true when it confirmed a state that the dialect leaves to the operator and that was open
+ * Stop of the program: the operator sees that the spindle stands, where the dialect leaves that to them. Nothing else can be
+ * left to a stop, since the spindle has to stand at each one, and nobody knows afterwards where the machine is.
  */
-export function hearOperator(watch: Watch): boolean {
-  const { spindle, drawbar } = watch.state;
-  const { confirm } = watch.facts;
-  const name = spindleConfirmation(watch);
-  if (name && confirm[name]?.by === "operator" && !spindle.confirmed) {
-    confirmSpindle(watch, false);
-    return true;
-  }
-  if (!drawbar.confirmed && confirm[drawbar.open ? "released" : "clamped"]?.by === "operator") {
-    confirmDrawbar(watch, false);
-    return true;
-  }
-  if (confirm.air?.by !== "operator" || drawbar.airConfirmed || !watch.state.swap.retracted) return false;
-  drawbar.airConfirmed = true;
-  drawbar.airByTime = false;
-  return drawbar.open || !drawbar.confirmed;
+export function hearOperator(watch: Watch): void {
+  const { spindle } = watch.state;
+  const asks = watch.facts.confirm.stopped?.by === "operator";
+  if (asks && spindle.turning === "stopped" && !spindle.confirmed) confirmSpindle(watch, false);
 }
 
 /** Whether the air is confirmed since the last action of the drawbar; true where it cannot be sensed. */

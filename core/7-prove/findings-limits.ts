@@ -13,6 +13,12 @@ const pocketLimits = {
   long: "is longer than the rack takes",
 } as const;
 
+const pocketKeys = {
+  missing: "machine.rack.pockets",
+  wide: "machine.rack.widest",
+  long: "machine.rack.longest",
+} as const satisfies Record<keyof typeof pocketLimits, string>;
+
 const endFaults = {
   z: "Z is not at swap height",
   coolant: "coolant is on",
@@ -55,7 +61,7 @@ export const limitFindings = {
       "limit/feed",
       `The feed of ${detail.feed} is ${detail.fast ? "above the most" : "below the least"} that the machine runs, ${detail.limit}.`,
       `Use ${detail.limit} or ${detail.fast ? "less" : "more"}.`,
-      "machine.feed",
+      `machine.feed.${detail.fast ? "most" : "least"}`,
     ),
   "limit/speed": (detail: { speed: string; limit: string; fast: boolean }) =>
     error(
@@ -93,14 +99,14 @@ export const limitFindings = {
       detail.fault === "none"
         ? "Thread with another tool, or on another machine."
         : "Match direction, speed, feed and lead.",
-      "machine.tapping",
+      "machine.tapping.kind",
     ),
   "limit/pockets": (detail: { tool: number; fault: keyof typeof pocketLimits; limit: string }) =>
     error(
       "limit/pockets",
       `Tool ${detail.tool} ${pocketLimits[detail.fault]} (${detail.limit}).`,
       "Load it by hand, or use another tool.",
-      "machine.rack",
+      pocketKeys[detail.fault],
     ),
   "limit/keep-out": (detail: { box: string }) =>
     error(
@@ -168,14 +174,14 @@ export const programFindings = {
       "program/start",
       `The first motion is not Z alone to swap height (${detail.height}).`,
       `Begin with Z alone to ${detail.height}.`,
-      "machine.retract",
+      "machine.retract.by",
     ),
   "program/start-offset": (detail: { what: string }) =>
     error(
       "program/start",
       `The first motion depends on the ${detail.what} that happens to be in force.`,
       "Begin with a motion that does not depend on it, such as a machine move or a reference return.",
-      "machine.retract",
+      "machine.retract.by",
     ),
   "program/start-length": () =>
     error(

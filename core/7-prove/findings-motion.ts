@@ -67,7 +67,7 @@ export const offsetFindings = {
       "offset/active",
       "The tool goes to the work before any work offset was stated.",
       "State the work offset first.",
-      "work-offset",
+      "work-offset.1",
     ),
   "offset/not-cancelled": () =>
     error(
@@ -107,7 +107,7 @@ export const motionFindings = {
       "motion/approach",
       `After ${detail.after}, ${approachFaults[detail.fault]}.`,
       `Move Z alone to ${detail.height}, confirm the spindle, then X and Y, then Z alone down to clearance.`,
-      "machine.retract",
+      "machine.retract.by",
     ),
   "motion/feed": (detail: { fault: keyof typeof feedFaults }) =>
     error(

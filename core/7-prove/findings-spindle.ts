@@ -137,7 +137,7 @@ export const swapFindings = {
       "swap/retracted",
       `Z was not taken up to swap height alone before ${swapEvents[detail.event]}.`,
       `Begin the swap with Z alone to ${detail.height}, before the spindle stop.`,
-      "machine.retract",
+      "machine.retract.by",
     ),
   "swap/coolant-off": (detail: { event: SwapEvent; media: string }) =>
     error(

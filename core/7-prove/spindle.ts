@@ -52,16 +52,12 @@ export function spindleStart(watch: Watch, direction: SpindleDirection): void {
   commandSpindle(watch, spindle.rpm);
 }
 
-/**
- * Spindle stop (NISTIR 6556 3.6.2). Restating a confirmed stop changes nothing, but that an operator who confirms stops is
- * asked again.
- */
+/** Spindle stop (NISTIR 6556 3.6.2). Restating a confirmed stop changes nothing. */
 export function spindleStop(watch: Watch): void {
   const { spindle, swap, approach, program } = watch.state;
   if (program.moved && !approach.up && !isPlace(swap.stopBelowAt)) swap.stopBelowAt = watch.row.offset;
   spindle.checkAt = nowhere;
-  const asks = watch.facts.confirm.stopped?.by === "operator";
-  if (spindle.turning === "stopped" && spindle.confirmed && !asks) return;
+  if (spindle.turning === "stopped" && spindle.confirmed) return;
   spindle.turning = "stopped";
   commandSpindle(watch, 0);
 }

@@ -111,10 +111,7 @@ function isOperatorSwap(watch: Watch, optional: boolean): boolean {
 export function pauseProgram(watch: Watch, optional: boolean): void {
   const { drawbar, swap, approach } = watch.state;
   const swaps = isOperatorSwap(watch, optional);
-  if (hearOperator(watch) && !swaps) {
-    forgetPosition(watch, linearAxes);
-    return;
-  }
+  hearOperator(watch);
   if (drawbar.open) {
     tell(watch, findings["swap/drawbar"]({ fault: "stop", how: "" }));
     drawbar.open = false;

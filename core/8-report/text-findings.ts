@@ -43,9 +43,9 @@ export function findingText(finding: Located, layout: Layout): string[] {
   const head = `${paint(finding.severity, finding.severity.padEnd(9))}${paint("rule", finding.rule)}`;
   return [
     head,
-    ...hang(indent, cleanLines(finding.message), width),
+    ...hang(indent, sentence(cleanLines(finding.message)), width),
     ...placeText(finding, layout),
-    ...(finding.fix === undefined ? [] : labelled("fix", cleanLines(finding.fix), layout)),
+    ...(finding.fix === undefined ? [] : labelled("fix", sentence(cleanLines(finding.fix)), layout)),
     ...(finding.corrected === undefined ? [] : verbatim("write", finding.corrected, layout)),
     ...originText(finding, layout),
   ];
@@ -88,6 +88,12 @@ function labelled(name: string, text: string, { width, paint }: Layout): string[
 /** Blocks of a program are never wrapped. */
 function verbatim(name: string, text: string, layout: Layout): string[] {
   return labelled(name, cleanLines(text).trimEnd(), { ...layout, width: Infinity });
+}
+
+/** Begins with a capital and ends with a stop, whatever wrote it: "a, b" -> "A, b." */
+function sentence(text: string): string {
+  const stopped = /[.!?:]$/.test(text) ? text : `${text}.`;
+  return stopped.slice(0, 1).toUpperCase() + stopped.slice(1);
 }
 
 function cleanLines(text: string): string {

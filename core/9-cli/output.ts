@@ -52,19 +52,21 @@ export function show(result: Reportable, options: ReportOptions, showing: Showin
   const isResult = code === exit.good || (code === exit.findings && findingsAreResult);
   const descriptor = isResult && !programOnOutput ? 1 : 2;
   const layout = layoutOf(descriptor, options);
-  const findings = findingsText(options.quiet ? withoutNotes(result) : result.findings, layout);
+  // Notes are about a program; where there is none they would hide what has to be mended.
+  const shown = options.quiet || !isResult ? withoutNotes(result) : result.findings;
+  const findings = findingsText(shown, layout);
   const text = options.quiet
     ? []
     : isResult
       ? showing.text(result, layout)
-      : refusalText(result, showing, layout);
+      : refusalText(shown, showing, layout);
   const lines = [...findings, ...text];
   if (lines.length > 0) writeText(descriptor, `${lines.join("\n").trimEnd()}\n`);
   return code;
 }
 
-function refusalText(result: Reportable, { refusal }: Showing, { paint }: Layout): string[] {
-  return refusal === undefined ? [] : [`${paint("error", "refused")}  ${tally(result)}; ${refusal}`];
+function refusalText(findings: Reportable["findings"], { refusal }: Showing, { paint }: Layout): string[] {
+  return refusal === undefined ? [] : [`${paint("error", "refused")}  ${tally({ findings })}; ${refusal}`];
 }
 
 function withoutNotes({ findings }: Reportable): Reportable["findings"] {

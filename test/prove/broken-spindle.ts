@@ -1,6 +1,6 @@
-import { before, drop, setMove, setStep, shift } from "./break.ts";
+import { before, drop, find, setMove, setStep, shift } from "./break.ts";
 import { dwells, jobFacts, machineFacts, waits } from "./facts.ts";
-import { step } from "./pieces.ts";
+import { move, step } from "./pieces.ts";
 import {
   controllerSwap,
   coreWords,
@@ -14,6 +14,14 @@ import {
   tapping,
 } from "./sequences.ts";
 import type { Broken } from "./broken.ts";
+import type { Item } from "./layout.ts";
+import type { Sequence } from "./sequences.ts";
+
+/** The spindle started anew, and confirmed. */
+const again = (sequence: Sequence): Item[] =>
+  ["speed", "start", "settle at-speed", "confirm at-speed"].map(
+    (name) => sequence.items[find(sequence, name)],
+  );
 
 /** Start and spindle. Order of the first motion and of confirmations: common practice, no source. */
 export const startAndSpindle: readonly Broken[] = [
@@ -142,6 +150,19 @@ export const startAndSpindle: readonly Broken[] = [
     make: () => setStep(operatorSwap(), "confirm stopped", { time: 500_000 }, 2),
   },
   { rule: "spindle/stopped-for-swap", how: "rack", make: () => drop(rackSwap(), "confirm stopped", 2) },
+  {
+    rule: "spindle/stopped-for-swap",
+    how: "a stop of the program with the spindle turning confirms nothing",
+    make: () => {
+      const asked = controllerSwap();
+      const stop = step({ kind: "pause", optional: false });
+      return before(asked, "approach xy", [
+        stop,
+        move({ kind: "rapid", machine: true, z: 0 }),
+        ...again(asked),
+      ]);
+    },
+  },
   { rule: "spindle/stopped-for-swap", how: "operator stop", make: () => drop(pausing(), "pause stop") },
   { rule: "spindle/stopped-for-swap", how: "not oriented", make: () => drop(slideRack(), "orient", 1) },
   {

@@ -46,6 +46,12 @@ export function confirm(setting: Setting, name: ConfirmationName, rpm = 0, fromR
   return [...settle, step({ kind: "wait", input, level, timeout: way.timeout }, `confirm ${name}`)];
 }
 
+/** The stop made certain; behind a stop of the program nobody knows where the machine is, so that Z goes up again. */
+export function confirmStop(setting: Setting, fromRpm: number): Item[] {
+  const asks = setting.facts.confirm.stopped?.by === "operator";
+  return [...confirm(setting, "stopped", 0, fromRpm), ...(asks ? retract(setting) : [])];
+}
+
 export const coolantOff = (): Item => step({ kind: "coolant", medium: "all", on: false }, "coolant off");
 
 /** Z to swap height, in the machine's way. */
@@ -117,7 +123,7 @@ export function beforeSwap(setting: Setting, fromRpm: number, up = false): Item[
     coolantOff(),
     ...(facts.hood ? [step({ kind: "auxiliary", action: "hood-up", code: "" })] : []),
     step({ kind: "spindle-stop" }, "stop"),
-    ...confirm(setting, "stopped", 0, fromRpm),
+    ...confirmStop(setting, fromRpm),
     ...(facts.spindle.orient ? [step({ kind: "spindle-orient" }, "orient")] : []),
     ...cancelLength(setting),
   ];
@@ -251,7 +257,7 @@ export function pause(setting: Setting, section: Section, optional = false): Ite
     coolantOff(),
     ...(facts.hood ? [step({ kind: "auxiliary", action: "hood-up", code: "" })] : []),
     step({ kind: "spindle-stop" }, "pause stop"),
-    ...confirm(setting, "stopped", 0, section.rpm),
+    ...confirmStop(setting, section.rpm),
     step({ kind: "message", text: "turn the plate" }),
     step({ kind: "pause", optional }, "pause"),
     ...retract(setting).map((item) => ({
@@ -275,7 +281,7 @@ export function end(setting: Setting, fromRpm: number, back: readonly Item[] = [
       step({ kind: "output", number: output.number, on: false }, "output off"),
     ),
     step({ kind: "spindle-stop" }, "last stop"),
-    ...confirm(setting, "stopped", 0, fromRpm).map((item) => ({ ...item, name: "last confirm" })),
+    ...confirmStop(setting, fromRpm).map((item) => ({ ...item, name: "last confirm" })),
     ...cancelLength(setting).map((item) => ({ ...item, name: "last cancel" })),
     ...(facts.spindle.orient && back.length > 0 ? [step({ kind: "spindle-orient" }, "last orient")] : []),
     ...back,

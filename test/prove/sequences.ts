@@ -338,8 +338,6 @@ export const goodSequences: Readonly<Record<string, () => Sequence>> = {
   "oriented spindle": () => controllerSwap({ spindle: { ...machineFacts().spindle, orient: true } }),
   "controller that holds by itself": () =>
     controllerSwap({ confirm: { ...waits, "at-speed": { by: "intrinsic", reason: "holds at start" } } }),
-  "speed confirmed by the operator": () =>
-    controllerSwap({ confirm: { ...waits, "at-speed": { by: "operator" } } }),
   "stop confirmed by the operator": () =>
     controllerSwap({ confirm: { ...waits, stopped: { by: "operator" } } }),
   "rack, drop-in": () => rackSwap(),

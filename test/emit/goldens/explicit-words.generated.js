@@ -25,6 +25,7 @@ const H = 72;
 const I = 73;
 const J = 74;
 const K = 75;
+const N = 78;
 const P = 80;
 const Q = 81;
 const R = 82;
@@ -945,11 +946,12 @@ function settle(state) {
 function beginBlock(state) {
     if (!state.numbered)
         return state.at;
+    const bytes = state.bytes;
     let at = state.at;
-    at = write(state, at, "N");
-    at = writePadded(state.bytes, at, state.number, 0);
+    bytes[at++] = N;
+    at = writeLarge(bytes, at, state.number);
     state.number = state.number + 10 > 99990 ? 10 : state.number + 10;
-    at = write(state, at, " ");
+    bytes[at++] = space;
     return at;
 }
 
