@@ -6,7 +6,7 @@ import { finishMove, namesRotary, readMove } from "./moves/read-move.ts";
 import type { MoveReader, ReadingSizes } from "./moves/reader.ts";
 import { batchSize, createReader, readingSizes } from "./moves/reader.ts";
 import { streamRows } from "./moves/stream.ts";
-import { refill } from "./scan/scanner.ts";
+import { expected, offsetOf, refill } from "./scan/scanner.ts";
 import { nextElement, openList } from "./scan/structure.ts";
 
 /** The most rows that a move writes before its points or holes. */
@@ -74,6 +74,8 @@ function fillBatch(reader: MoveReader): boolean {
 
 function endMoves(reader: MoveReader): false {
   const { scanner, operation } = reader;
+  // The span was found by its brackets alone; nothing in it may be left over.
+  if (!scanner.failed && offsetOf(scanner) !== operation.moves.end) expected(scanner, "The end of `moves`");
   if (reader.compensated && !scanner.failed)
     reader.report(compensationOn(operation.moves.end - 1, "at the end of the operation"));
   return false;

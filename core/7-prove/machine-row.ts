@@ -30,10 +30,8 @@ export function machineRow(watch: Watch): void {
 
 /** motion/known: a row in machine coordinates names every axis in X and Y that it moves from an unknown place. */
 function checkRestated(watch: Watch): void {
-  const { row, state } = watch;
-  const claimed = row.known & ~(state.machine.known | row.stated);
-  const half = row.moved & xyAxes && (row.known & xyAxes) !== xyAxes ? xyAxes & ~row.known : 0;
-  tellUnknown(watch, claimed | half);
+  const { row } = watch;
+  if (row.moved & xyAxes) tellUnknown(watch, xyAxes & ~row.known);
 }
 
 /** motion/known, once for each axis until its place is known again. */

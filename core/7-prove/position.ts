@@ -9,7 +9,10 @@ import type { Row, Watch } from "./watch.ts";
 /** Bits of X and Y. */
 export const xyAxes = axisBit.x | axisBit.y;
 
-/** Works out which axes of a row really move: a value that is only restated moves nothing. */
+/**
+ * Works out which axes of a row really move: a value that is only restated moves nothing. That a row claims to know an
+ * axis is not enough: it has to name it, or its place was known before.
+ */
 export function findMoved(row: Row, before: Position): void {
   const named = row.known & (row.stated | before.known);
   let moved = named & ~before.known;
@@ -18,6 +21,7 @@ export function findMoved(row: Row, before: Position): void {
     if (named & before.known & bit && row.at[axis] !== before.at[axis]) moved |= bit;
   }
   row.moved = moved;
+  row.known = named;
 }
 
 /** Takes the row's end as the place of its frame; axes that it names are no longer known in the other frame. */

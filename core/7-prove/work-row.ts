@@ -47,9 +47,7 @@ function checkKnown(watch: Watch): void {
   const { row, state } = watch;
   const named = state.work.known | row.stated;
   const end = row.kind !== rowKind.rapid ? linearAxes : row.moved & xyAxes ? xyAxes : 0;
-  const missing =
-    ((end & ~named) | (axesOfStart(row.kind) & ~state.work.known) | (row.known & ~named)) &
-    ~state.excusedAxes;
+  const missing = ((end & ~named) | (axesOfStart(row.kind) & ~state.work.known)) & ~state.excusedAxes;
   if (missing) {
     tell(watch, findings["motion/known"]({ axes: axesText(missing) }));
     state.excusedAxes |= missing;

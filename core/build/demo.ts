@@ -9,7 +9,7 @@ import { join, relative, resolve } from "node:path";
 const root = resolve(import.meta.dirname, "../..");
 const example = join(root, "examples/weather-plate");
 const folder = join(root, "demo-output");
-const shownLines = 25;
+const shownLines = 45;
 
 function filesOf(suffix: string): string[] {
   return readdirSync(example).filter((name) => name.endsWith(suffix));

@@ -20,7 +20,9 @@ const products: readonly Product[] = [
   schemaValidator("schemas/dialect.schema.json", "core/2-dialect/dialect-validator.generated.ts", {
     validateDialect: "",
   }),
-  schemaValidator("schemas/setup.schema.json", "core/2-dialect/setup-validator.generated.ts", { validateSetup: "" }),
+  schemaValidator("schemas/setup.schema.json", "core/2-dialect/setup-validator.generated.ts", {
+    validateSetup: "",
+  }),
   dialectsReadmePage(),
   rulesPageProduct,
 ];

@@ -154,7 +154,7 @@ export const startAndSpindle: readonly Broken[] = [
     rule: "spindle/stopped-for-swap",
     how: "a stop of the program with the spindle turning confirms nothing",
     make: () => {
-      const asked = controllerSwap();
+      const asked = drop(controllerSwap(), "coolant on");
       const stop = step({ kind: "pause", optional: false });
       return before(asked, "approach xy", [
         stop,

@@ -54,8 +54,8 @@ test("ids are found however a stage writes them", () => {
   expect(
     rulesIn('  "program/start-stop": (detail) =>\n    error("program/start", findings["spindle/key"]())'),
   ).toEqual(["program/start"]);
-  const helper = "function unclear(rule: string): Finding {\n  return { rule: `read/${rule}` };\n}\n";
-  expect(rulesIn(`${helper}unclear(\n    "number", offset)`)).toEqual(["read/number"]);
+  const unclear = "function unclear(rule: string): Finding {\n  return { rule: `read/${rule}` };\n}\n";
+  expect(rulesIn(`${unclear}unclear(\n    "number", offset)`)).toEqual(["read/number"]);
 });
 
 test("every rule that a stage reports is in the list, and every rule in the list is reported", () => {

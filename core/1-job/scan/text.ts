@@ -24,10 +24,11 @@ export function scanName(scanner: Scanner, words: Words): number {
   const { bytes } = scanner;
   const from = scanner.at + 1;
   scanner.tokenAt = scanner.start + scanner.at;
-  if (bytes[from + 1] === quote && from + 1 < scanner.end) {
+  // No name holds the 0 at the window's end, so one that is found lies in the window as a whole.
+  if (bytes[from + 1] === quote) {
     const index = findOne(words, bytes[from]);
     if (index >= 0) return endName(scanner, from + 1, index);
-  } else if (bytes[from + 4] === quote && from + 4 < scanner.end) {
+  } else if (bytes[from + 4] === quote) {
     const index = findFour(words, bytes, from);
     if (index >= 0) return endName(scanner, from + 4, index);
   }

@@ -52,6 +52,17 @@ export const casesOfText: readonly FindingCase[] = [
   { rule: "job/limit", what: "lists 17 deep in moves", job: jobOf("[".repeat(12) + "¦[") },
   {
     rule: "job/limit",
+    what: "lists 17 deep in moves, one byte farther on",
+    job: jobOf(` ${"[".repeat(12)}¦[`),
+  },
+  { rule: "job/json", what: "a list behind moves", job: jobOf(`{"rapid":{"x":0,"y":0}}]¦[{"dwell":1}`) },
+  {
+    rule: "job/json",
+    what: "a list behind moves, one byte farther on",
+    job: jobOf(` {"rapid":{"x":0,"y":0}}]¦[{"dwell":1}`),
+  },
+  {
+    rule: "job/limit",
     what: "a number of 2000 digits",
     job: jobWith(`{"line":{"x":¦${"1".repeat(2000)}},"feed":9}`),
   },

@@ -1,0 +1,70 @@
+import { existsSync, readFileSync, rmSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { expect, test } from "vitest";
+import { longJob, plateDialect, put, run, temporaryFolder } from "./command.ts";
+
+const folder = temporaryFolder();
+put(folder, "small.job.json", longJob(200));
+
+const log = join(folder, "loaded.txt");
+const hooks = put(
+  folder,
+  "hooks.mjs",
+  `import { appendFileSync } from "node:fs";
+export async function load(url, context, next) {
+  appendFileSync(${JSON.stringify(log)}, url.slice(0, 1000) + "\\n");
+  return next(url, context);
+}
+`,
+);
+const watcher = put(
+  folder,
+  "watch.mjs",
+  `import { register } from "node:module"; register(${JSON.stringify(hooks)}, import.meta.url);\n`,
+);
+
+/** Packages and parts of this one whose code a command has loaded: "node_modules/yaml", "core/1-job". */
+function loadedBy(...words: string[]): Set<string> {
+  rmSync(log, { force: true });
+  const { status } = run(words, { cwd: folder, env: { NODE_OPTIONS: `--import ${watcher}` } });
+  expect(status).toBe(0);
+  const files = existsSync(log) ? readFileSync(log, "utf8").split("\n") : [];
+  const paths = files.filter((url) => url.startsWith("file:")).map((url) => fileURLToPath(url));
+  expect(paths.length).toBeGreaterThan(0);
+  return new Set(paths.flatMap(partsOf));
+}
+
+/** The bundler says in a comment where each part of a file comes from. */
+function partsOf(path: string): string[] {
+  const inBundle = [
+    ...readFileSync(path, "utf8").matchAll(/^\/\/ (node_modules\/(?:@[^/]+\/)?[^/]+|core\/[^/]+)/gm),
+  ];
+  const [outside] = /node_modules\/[^/]+/.exec(path.replace(/.*\/dist\//, "")) ?? [];
+  return [...inBundle.map(([, part]) => part), ...(outside === undefined ? [] : [outside])];
+}
+
+const heavy = ["ajv", "cli-progress", "handlebars", "typescript", "yaml"].map(
+  (name) => `node_modules/${name}`,
+);
+
+test("a help page loads the command line and no stage", () => {
+  const loaded = loadedBy("post", "--help");
+  expect(loaded).toContain("node_modules/yargs");
+  for (const part of [...heavy, "core/1-job", "core/5-emit", "core/7-prove"])
+    expect(loaded).not.toContain(part);
+});
+
+test("posting with a shipped dialect loads no YAML, schema compiler, template parser or TypeScript", () => {
+  const loaded = loadedBy("post", "small.job.json", "-d", "explicit-words", "-o", "a.tap");
+  expect(loaded).toContain("core/7-prove");
+  for (const part of heavy) expect(loaded).not.toContain(part);
+});
+
+test("posting with a file of one's own loads them once, and not from the cache", () => {
+  const words = ["post", "small.job.json", "-d", plateDialect, "-o", "b.tap"];
+  const first = loadedBy(...words);
+  for (const part of ["handlebars", "typescript", "yaml"]) expect(first).toContain(`node_modules/${part}`);
+  const second = loadedBy(...words);
+  for (const part of heavy) expect(second).not.toContain(part);
+});
