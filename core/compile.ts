@@ -62,7 +62,7 @@ export function post(input: PostInput): Outcome {
     report: findings.reportOf("compare"),
     errors: () => findings.errors(),
     text: { bytes: () => written.bytes, sha256: () => digest.hex() },
-    facts: hashFacts(input, input),
+    facts: () => hashFacts(input, input),
   });
   const summary = { ...work.summary(), bytes: written.bytes };
   if (!proof) return { verdict: "refused", findings: findings.findings(), summary };
@@ -104,7 +104,7 @@ export function prove(input: ProveInput): Outcome {
         report: findings.reportOf("compare"),
         errors: () => findings.errors(),
         text: { bytes: () => program.size, sha256: () => digest.hex() },
-        facts: hashFacts(against, input),
+        facts: () => hashFacts(against, input),
       })
     : drain(readBack);
   if (findings.failedBy("sequence"))

@@ -83,8 +83,23 @@ function sidesOf(watch: Watch, x: number, y: number, z: number): number {
   return sideX | sideY | (z >= around.top ? 16 : 0);
 }
 
+/** Whether an arc by centre agrees with its radii, and its whole circle lies within the windows. Start in atoms. */
+function arcPasses(watch: Watch, batch: Batch, index: number, fromX: number, fromY: number): boolean {
+  const tolerance = watch.facts.arcTolerance;
+  if (!tolerance) return false;
+  const { low, high } = watch.state.windows;
+  const centreX = batch.c1[index];
+  const centreY = batch.c2[index];
+  const start = Math.sqrt((fromX - centreX) ** 2 + (fromY - centreY) ** 2);
+  const end = Math.sqrt((batch.x[index] - centreX) ** 2 + (batch.y[index] - centreY) ** 2);
+  const allowed = Math.max(tolerance[watch.state.modes.units], tolerance.relative * start);
+  const fits = start > 0 && end > 0 && Math.abs(start - end) <= allowed;
+  const insideX = centreX - start >= low[0] && centreX + start <= high[0];
+  return fits && insideX && centreY - start >= low[1] && centreY + start <= high[1];
+}
+
 /**
- * Passes rapids and lines that lie within the windows, as most rows do, on columns and local variables alone.
+ * Passes rapids, lines and plain arcs that lie within the windows, as most rows do, on columns and local variables alone.
  *
  * @returns index of the first row that needs a closer look
  */
@@ -100,25 +115,28 @@ function cruise(watch: Watch, batch: Batch, first: number): number {
   let [fromX, fromY, fromZ] = at;
   let fedTo = state.fedTo;
   let sides = boxed ? sidesOf(watch, fromX, fromY, fromZ) : 0;
+  // Past boxes an arc needs a closer look: its ends do not show where it goes.
+  const lastKind = state.modes.plane === "xy" && !boxed ? rowKind.arcXy : rowKind.line;
   let cuts = false;
   let index = first;
   for (; index < count; index++) {
     const sort = kind[index];
-    if (sort > rowKind.line || frames[index] !== frame.work || known[index] !== placed) break;
+    if (sort > lastKind || frames[index] !== frame.work || known[index] !== placed) break;
     const toX = x[index];
     const toY = y[index];
     const toZ = z[index];
     if (!(toX >= lowX && toX <= highX && toY >= lowY && toY <= highY && toZ >= lowZ && toZ <= highZ)) break;
     const moves = toX !== fromX || toY !== fromY;
-    if (sort === rowKind.line) {
+    if (sort !== rowKind.rapid) {
       if (!(feed[index] >= lowFeed && feed[index] <= highFeed)) break;
     } else if (toZ < stockTop || fromZ < stockTop) break;
+    if (sort === rowKind.arcXy && !arcPasses(watch, batch, index, fromX, fromY)) break;
     if (boxed) {
       const next = sidesOf(watch, toX, toY, toZ);
       if ((next & sides) === 0) break;
       sides = next;
     }
-    if (sort === rowKind.line) {
+    if (sort !== rowKind.rapid) {
       cuts = true;
       fedTo = moves || toZ < fedTo ? toZ : fedTo;
     } else if (moves) fedTo = Infinity;

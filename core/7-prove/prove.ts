@@ -27,8 +27,8 @@ export interface ProveInput {
   readonly errors: () => number;
   /** Absent where nothing was written: then there is no proof, only findings. */
   readonly text: ProvedText | undefined;
-  /** Hash of job, dialect and options. */
-  readonly facts: string;
+  /** Hash of job, dialect and options; asked for once, and only for a proof. */
+  readonly facts: () => string;
   /** Puts a place into words such as "line 12", for the second place of a finding. */
   readonly locate?: (place: Place) => string;
 }
@@ -106,7 +106,7 @@ export function prove(input: ProveInput): Proof | undefined {
   reportUnlisted(comparison);
   const { steps, differences } = comparison;
   if (differences > 0 || steps === 0 || !input.text || input.errors() > 0) return undefined;
-  return makeProof({ bytes: input.text.bytes(), sha256: input.text.sha256(), steps, facts: input.facts });
+  return makeProof({ bytes: input.text.bytes(), sha256: input.text.sha256(), steps, facts: input.facts() });
 }
 
 /** The way it should go: whole runs of equal rows, on columns. Stops at the first difference or where a side ends. */

@@ -25,7 +25,7 @@ function compare(
   const findings: Finding[] = [];
   const text = { bytes: () => 1234, sha256: () => digest };
   const report = (finding: Finding): void => void findings.push(finding);
-  const proof = prove({ expected, actual, report, errors: () => 0, text, facts: "facts", ...changes });
+  const proof = prove({ expected, actual, report, errors: () => 0, text, facts: () => "facts", ...changes });
   return { proof, findings };
 }
 

@@ -27,7 +27,9 @@ const place = fc.record({
 const rows = fc.array(
   fc.record({
     place,
-    sort: fc.constantFrom(rowKind.rapid, rowKind.line),
+    sort: fc.constantFrom(rowKind.rapid, rowKind.line, rowKind.arcXy),
+    off: fc.constantFrom(0, 0, 0, 0.0005, 1),
+    turns: fc.constantFrom(-1, 1),
     one: fc.nat(3),
     feed: fc.constantFrom(0, 100, 800, 6001),
   }),
@@ -36,11 +38,12 @@ const rows = fc.array(
 
 type Rows = typeof rows extends fc.Arbitrary<infer T> ? T : never;
 
-/** Rapids and lines that move one axis or all. */
+/** Rapids, lines and arcs that move one axis or all. */
 function batchOf(list: Rows): Batch {
   const batch = createBatch(list.length);
   const at = { x: 10, y: 20, z: 15 };
-  list.forEach(({ place: to, sort, one, feed }, row) => {
+  list.forEach(({ place: to, sort, one, feed, off, turns }, row) => {
+    const from = { ...at };
     if (one === 0 || one === 3) at.x = to.x;
     if (one === 1 || one === 3) at.y = to.y;
     if (one === 2 || one === 3) at.z = to.z;
@@ -49,7 +52,13 @@ function batchOf(list: Rows): Batch {
     batch.x[row] = mm(at.x);
     batch.y[row] = mm(at.y);
     batch.z[row] = mm(at.z);
-    batch.feed[row] = sort === rowKind.line ? mm(feed) : 0;
+    batch.feed[row] = sort === rowKind.rapid ? 0 : mm(feed);
+    if (sort === rowKind.arcXy) {
+      // About the middle between its ends, or beside it.
+      batch.c1[row] = mm((from.x + at.x) / 2 + off);
+      batch.c2[row] = mm((from.y + at.y) / 2);
+      batch.turns[row] = turns;
+    }
     batch.aside[row] = -1;
     batch.source[row] = 10_000 + row;
   });

@@ -41,5 +41,5 @@ describe.each(["rs274ngc", "explicit-words"] as const)("random jobs under %s", (
     expect(counts.proved).toBeGreaterThan(runs / 5);
     expect(counts.refused).toBeGreaterThan(runs / 40);
     console.info(`${name}: ${String(counts.proved)} proved, ${String(counts.refused)} refused as predicted`);
-  });
+  }, 3_600_000);
 });
