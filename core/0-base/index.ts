@@ -6,3 +6,4 @@ export * from "./source.ts";
 export * from "./expression.ts";
 export * from "./machine-facts.ts";
 export * from "./capabilities.ts";
+export * from "./nearest.ts";

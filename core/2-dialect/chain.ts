@@ -1,7 +1,7 @@
 import type { Place, Report } from "#base";
 import type { DialectFile, DialectLoader } from "./loader.ts";
 import { mergeTrees } from "./merge.ts";
-import { didYouMean } from "./nearest.ts";
+import { didYouMean } from "./did-you-mean.ts";
 import { parseYaml } from "./parse-yaml.ts";
 import type { MappingNode, TreeNode } from "./tree.ts";
 import { nodeAt } from "./tree.ts";

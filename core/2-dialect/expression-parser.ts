@@ -2,7 +2,7 @@ import type { ExpressionName, ExpressionOperator } from "#base";
 import ts from "typescript";
 import type { Dimension, Measured } from "./expression-units.ts";
 import { bare, combine, constants, dimensionName, names, sameDimension } from "./expression-units.ts";
-import { didYouMean } from "./nearest.ts";
+import { didYouMean } from "./did-you-mean.ts";
 
 /** What parsing gives. */
 export type ExpressionResult = Measured | { readonly problem: string };

@@ -1,6 +1,6 @@
 import Handlebars from "handlebars";
 import type { IdiomPart, IdiomValue } from "./dialect.ts";
-import { didYouMean } from "./nearest.ts";
+import { didYouMean } from "./did-you-mean.ts";
 
 /** What a template gives: its parts, or why it is refused. */
 export type TemplateResult =

@@ -1,7 +1,7 @@
 import type { Finding, Report, SourceName } from "#base";
 import type { SchemaError } from "./dialect-validator.generated.ts";
 import { validateDialect } from "./dialect-validator.generated.ts";
-import { didYouMean } from "./nearest.ts";
+import { didYouMean } from "./did-you-mean.ts";
 import type { SchemaPart } from "./schema.ts";
 import { dialectSchema, formsOf, partsAt, valuesInWords } from "./schema.ts";
 import type { TreeNode } from "./tree.ts";

@@ -1,5 +1,5 @@
 import { commands, dialectCommands, optionNames, shortOptions } from "./commands/options.ts";
-import { nearest } from "./nearest.ts";
+import { nearest } from "#base";
 
 /** A mistake on the command line. */
 export interface UsageError extends Error {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { rules } from "../../core/1-job/findings.ts";
-import { suggest } from "../../core/1-job/suggest.ts";
+import { nearest } from "#base";
 import { findingCases } from "./finding-cases/index.ts";
 import { jobWith, readAll } from "./jobs.ts";
 
@@ -91,7 +91,7 @@ describe("each finding names its rule, its place and a way out", () => {
 
 test("an unknown word suggests the nearest known one, or none", () => {
   const known = ["feed", "turn", "plane", "turns", "through-tool"];
-  const meant = (word: string): string | undefined => suggest(word, known);
+  const meant = (word: string): string | undefined => nearest(word, known);
   expect(["fed", "Feed", "feeed", "efed", "trun", "turnz", "planes", "throughTool"].map(meant)).toEqual([
     "feed",
     "feed",

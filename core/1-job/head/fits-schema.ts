@@ -3,7 +3,7 @@ import schema from "../../../schemas/job.schema.json" with { type: "json" };
 import * as findings from "../findings.ts";
 import type { SchemaError } from "../job-validator.generated.ts";
 import { validateJob } from "../job-validator.generated.ts";
-import { suggest } from "../suggest.ts";
+import { nearest } from "#base";
 import type { Tree } from "./tree.ts";
 
 /** Where an error of the schema stands and what it is about. */
@@ -114,11 +114,11 @@ const byKeyword: Readonly<Record<string, ToFinding>> = {
   additionalProperties: ({ params }, { tree, owner, known }) => {
     const key = String(params["additionalProperty"]);
     const offset = tree.members?.get(key)?.keyOffset ?? tree.offset;
-    return findings.unknownKey(offset, key, owner, suggest(key, known));
+    return findings.unknownKey(offset, key, owner, nearest(key, known));
   },
   enum: ({ params }, { tree, key }) => {
     const allowed = params["allowedValues"] as readonly string[];
-    return findings.wrongWord(tree.offset, key, allowed, suggest(tree.value as string, allowed));
+    return findings.wrongWord(tree.offset, key, allowed, nearest(tree.value as string, allowed));
   },
   const: (_, { tree }) => findings.otherVersion(tree.offset),
   pattern: (_, { tree, key }) => findings.blankText(tree.offset, key),

@@ -7,7 +7,7 @@ import { skipValue } from "../scan/skip.ts";
 import { otherType } from "../scan/structure.ts";
 import { noName, scanName, scanText } from "../scan/text.ts";
 import type { Words } from "../scan/words.ts";
-import { suggest } from "../suggest.ts";
+import { nearest } from "#base";
 
 /** Index of the word that comes next among those allowed; -1 if it is none of them, which is reported. */
 export function readWord(scanner: Scanner, words: Words, key: string): number {
@@ -17,7 +17,7 @@ export function readWord(scanner: Scanner, words: Words, key: string): number {
   }
   const index = scanName(scanner, words);
   if (index < 0 && index !== noName)
-    scanner.report(wrongWord(scanner.tokenAt, key, words.names, suggest(scanner.text, words.names)));
+    scanner.report(wrongWord(scanner.tokenAt, key, words.names, nearest(scanner.text, words.names)));
   return index < 0 ? -1 : index;
 }
 
@@ -41,7 +41,7 @@ export function readBoolean(scanner: Scanner, key: string): boolean | undefined 
 
 /** Reports a key that the format does not have, and goes over its value. */
 export function refuseKey(scanner: Scanner, owner: string, words: Words): void {
-  scanner.report(unknownKey(scanner.tokenAt, scanner.text, owner, suggest(scanner.text, words.names)));
+  scanner.report(unknownKey(scanner.tokenAt, scanner.text, owner, nearest(scanner.text, words.names)));
   skipValue(scanner, `\`${scanner.text}\``);
 }
 

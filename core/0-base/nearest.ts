@@ -2,11 +2,11 @@
  * The known word that an unknown one was probably meant to be: the nearest by edits (insert, drop, change, swap of
  * neighbours), if it is near enough. "fed" among feed, turn -> feed; "speed" among feed, turn -> undefined.
  */
-export function suggest(word: string, known: readonly string[]): string | undefined {
+export function nearest(word: string, known: Iterable<string>): string | undefined {
   // A long text is no slip of the pen, and its distances would cost time.
   if (word.length > 40) return undefined;
   const lower = word.toLowerCase();
-  const near = known
+  const near = [...known]
     .map((candidate) => ({ candidate, distance: edits(lower, candidate.toLowerCase()) }))
     .filter(({ candidate, distance }) => distance <= Math.max(1, Math.floor(candidate.length / 3)))
     .filter(({ candidate, distance }) => distance < candidate.length)
