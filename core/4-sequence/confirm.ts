@@ -7,6 +7,7 @@ import type {
   SpindleFacts,
 } from "#base";
 import { evaluate } from "#base";
+import { coolantOff } from "./coolant.ts";
 import { upToDwellGrid } from "./grid.ts";
 import { putMessage } from "./message.ts";
 import type { Run } from "./run.ts";
@@ -43,7 +44,7 @@ const ways: {
   // The controller holds the program by itself; the dialect file states why it can be relied on.
   intrinsic: () => undefined,
   operator: (run, name) => {
-    if (name === "stopped") askOperator(run, "CHECK THAT THE SPINDLE STANDS STILL");
+    if (name === "stopped") askWhetherStopped(run);
     else refuseQuestion(run, name);
   },
 };
@@ -63,6 +64,12 @@ export function confirm(run: Run, name: ConfirmationName, speeds: Speeds = { rpm
   if (!how) return;
   const way = ways[how.by] as (run: Run, name: ConfirmationName, how: Confirmation, speeds: Speeds) => void;
   way(run, name, how, speeds);
+}
+
+/** Nobody is to lean over a machine whose coolant still runs. */
+function askWhetherStopped(run: Run): void {
+  if (run.state.coolant?.length !== 0) coolantOff(run);
+  askOperator(run, "CHECK THAT THE SPINDLE STANDS STILL");
 }
 
 /**

@@ -8,6 +8,7 @@ import { retract } from "./retract.ts";
 import type { Run } from "./run.ts";
 import { stopSpindle } from "./spindle.ts";
 import { put } from "./steps.ts";
+import { refuse } from "./words.ts";
 
 /**
  * Brings the machine from an unknown state into a known one before anything moves: modes, spindle, coolant; then Z alone
@@ -19,10 +20,11 @@ export function startProgram(run: Run): void {
   state.source = first?.source ?? 0;
   if (!machine.declared) {
     const message =
-      "the dialect declares no machine: times are the longest that are common, and limits are not checked";
+      "the dialect file states neither spindle nor travel of a machine of its own: speeds and travel are not checked, and times, inputs and codes that it inherits are those of the shipped dialect";
     run.report(remark("dialect/no-machine", "warning", message, state.source, "machine"));
   }
   const numbered = request.capabilities.words["file.program-number"] === true;
+  if (numbered && job.program.number === undefined) refuseUnnumbered(run);
   put(run, { kind: "program-start", number: numbered ? (job.program.number ?? 0) : 0 });
   stateAllModes(run, first);
   stopSpindle(run);
@@ -45,4 +47,15 @@ function askForEmptySpindle(run: Run): void {
   retract(run);
   state.held = 0;
   state.fresh = false;
+}
+
+/** A controller that stores programs by number cannot take one without. */
+function refuseUnnumbered(run: Run): void {
+  refuse(
+    run,
+    "lower/program-number",
+    "the controller wants a program number, and the job states none",
+    'state one in the job: "program": { "number": 1 }',
+    "file.program-number",
+  );
 }

@@ -1,4 +1,4 @@
-import { axisBit } from "#base";
+import { atomsPerMillimetre, axisBit } from "#base";
 import type { Tool } from "#job";
 import { confirmSensedClamp } from "./drawbar.ts";
 import { putMessage } from "./message.ts";
@@ -11,12 +11,12 @@ import { fact, need, refuse } from "./words.ts";
 /** The operator changes the tool while the program stands; afterwards nobody knows where the machine is. */
 export function swapByOperator(run: Run, tool: Tool): void {
   const { words } = run.request.capabilities;
-  // Without a message the tool word and the set-up sheet still say which tool it is.
-  if (words["idioms.message"] === true) putMessage(run, request(run, tool));
   const { retract: facts } = run.machine;
   // For the first tool the machine may stay where it is: nobody can say that it is in the way there.
   const mayStay = !run.state.held && facts?.changePosition === undefined;
   if (facts?.by === "clearance" && !mayStay) goToChangePosition(run);
+  // The message stands directly before the stop, when nothing moves any more. Without one the tool word says which tool it is.
+  if (words["idioms.message"] === true) putMessage(run, request(run, tool));
   put(run, { kind: "select-tool", tool: tool.number });
   if (need(run, "stops.stop", "the operator changes the tools")) put(run, { kind: "pause", optional: false });
   retract(run);
@@ -24,9 +24,14 @@ export function swapByOperator(run: Run, tool: Tool): void {
 }
 
 function request(run: Run, tool: Tool): string {
-  const description = tool.description === "" ? "" : `, ${tool.description}`;
+  const description = `, ${tool.description === "" ? plainWords(tool) : tool.description}`;
   const set = run.machine.lengths === "operator" ? " AND SET Z" : "";
   return `LOAD TOOL ${String(tool.number)}${set}${description}`;
+}
+
+/** Kind and diameter, so that two drills without a description are told apart: drill 5 mm. */
+function plainWords({ kind, diameter }: Tool): string {
+  return `${kind} ${String(Number((diameter / atomsPerMillimetre).toFixed(3)))} mm`;
 }
 
 /** Clearance alone is seldom room enough for a tool to be changed: Z up first, then X and Y. */

@@ -24,7 +24,7 @@ export const proofFindings = {
   extra: (difference: Of<"extra">, words: RowWords): ProofDraft => ({
     rule: "proof/extra-step",
     message: `The program says more than the job means: ${rowText(difference.actual, words)}.`,
-    fix: "Take it out, or state it in the job.",
+    fix: "See why it is there: if the job means it, state it there; if not, take it out.",
   }),
   more: (count: number): ProofDraft => ({
     rule: "proof/differs",

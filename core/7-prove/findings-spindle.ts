@@ -179,7 +179,7 @@ export const swapFindings = {
     ({
       rule: "swap/timed",
       severity: "warning",
-      message: `${detail.what} is confirmed by time only: nothing senses it.`,
+      message: `${detail.what.split(":")[0]} is made sure of by waiting alone: no sensor tells it.`,
       fix: "Watch it at the first swap; wire a signal and name it under machine.signals to have it waited for.",
       key: `confirm.${detail.what.split(" ").at(-1)}`,
     }) satisfies Draft,

@@ -22,6 +22,9 @@ export function assumptions({ job, operations, machine, facts }: Undertaking): s
     ...spindleSentence(facts, machine),
     ...(machine.swap === "rack" ? rackSentences(facts) : []),
     ...lengthSentence(machine),
+    ...(machine.retract?.by === "clearance"
+      ? ["Z is set for the tool now in the spindle, and the way up to clearance is free."]
+      : []),
     ...(machine.confirm.air === undefined ? [] : ["Air is on, the drawbar is clamped."]),
     ...(job.stock === undefined ? ["No stock is stated: rapids are not checked against it."] : []),
     `Tools: ${tools.map((number) => toolWords(job, number)).join("; ")}.`,

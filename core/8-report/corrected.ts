@@ -1,9 +1,9 @@
 import type { Batch, Finding, MachineFacts, Step, UnitSystem } from "#base";
-import { createBatch, pushAside, rowKind } from "#base";
+import { createBatch, isArc, pushAside, rowKind } from "#base";
 import type { Format } from "#dialect";
 import type { Emitter, EmitStart } from "#emit";
 import { read } from "#read";
-import { missingSteps } from "./missing-steps.ts";
+import { missingSteps, needsStepsBefore } from "./missing-steps.ts";
 
 /** What is needed to show how a block should read. */
 export interface Correction {
@@ -31,15 +31,28 @@ export function withCorrectedBlocks(findings: readonly Finding[], correction: Co
   );
   return findings.map((finding) => {
     const block = isAboutBlock(finding) ? blocks.get(finding.place?.offset ?? -1) : undefined;
-    const text = block && write(block, missingSteps(finding.rule, correction.machine), correction);
+    if (!block || !helps(finding, block)) return finding;
+    const text = write(block, missingSteps(finding.rule, correction.machine), correction);
     return text === undefined || text === "" ? finding : { ...finding, corrected: text };
   });
 }
 
-function isAboutBlock(finding: Finding): boolean {
-  return (
-    finding.place?.source === "program" && !finding.rule.startsWith("read/") && finding.severity !== "note"
-  );
+/**
+ * Whether the block written anew is what is wanted: where its form is at fault, or a step in front of it is missing. Where the
+ * meaning itself is wrong (a place, a speed, a difference from the job) the block would only repeat it.
+ */
+function isAboutBlock({ place, rule, severity }: Finding): boolean {
+  const isWritable = rule.startsWith("block/") || needsStepsBefore(rule);
+  return place?.source === "program" && severity !== "note" && isWritable;
+}
+
+/**
+ * Whether the block written anew takes the finding away: a wait for the speed does nothing for a spindle that stands still, and
+ * a motion word that was lost behind an arc may have been any.
+ */
+function helps({ rule }: Finding, { rows, turns }: BlockRows): boolean {
+  if (rule === "spindle/at-speed") return turns;
+  return rule !== "block/motion-word" || !rows.kind.subarray(0, rows.count).some(isArc);
 }
 
 /** The rows of one block, copied, and the state of the controller before it. */
@@ -48,6 +61,8 @@ interface BlockRows {
   readonly start: EmitStart;
   /** The cycle in force, if one is. */
   readonly cycle: Step | undefined;
+  /** Whether the spindle turns before the block. */
+  readonly turns: boolean;
 }
 
 /** Reads the program again and keeps the blocks in which the offsets lie. */
@@ -80,6 +95,7 @@ function blocksAt(offsets: readonly number[], correction: Correction): Map<numbe
             rows: createBatch(64, batch.abc !== undefined),
             start: { ...now.start },
             cycle: now.cycle,
+            turns: now.turns,
           },
         };
       }
@@ -94,12 +110,14 @@ function blocksAt(offsets: readonly number[], correction: Correction): Map<numbe
 interface Following {
   start: { -readonly [Key in keyof EmitStart]: EmitStart[Key] };
   cycle: Step | undefined;
+  turns: boolean;
 }
 
 function startState(): Following {
   return {
     start: { known: 0, x: 0, y: 0, z: 0, a: 0, b: 0, c: 0, distance: "absolute", feedMode: "per-minute" },
     cycle: undefined,
+    turns: false,
   };
 }
 
@@ -109,6 +127,9 @@ function follow(now: Following, batch: Batch, row: number): void {
     const step = batch.asides[batch.aside[row]];
     if (step.kind === "distance") now.start.distance = step.value;
     if (step.kind === "feed-mode") now.start.feedMode = step.value;
+    if (step.kind === "spindle-start") now.turns = true;
+    if (step.kind === "spindle-stop" || step.kind === "change-tool" || step.kind === "pause")
+      now.turns = false;
     if (step.kind === "cycle-definition") now.cycle = step;
     if (step.kind === "cycle") now.cycle = undefined;
     return;

@@ -11,6 +11,11 @@ const missing: Readonly<Record<string, (machine: MachineFacts) => Step[]>> = {
   "swap/air": (machine) => confirmed(machine, "air"),
 };
 
+/** Rules whose way out is a step in front of the block. */
+export function needsStepsBefore(rule: string): boolean {
+  return rule in missing;
+}
+
 /**
  * Steps that are missing in front of a block which breaks a rule of the guard.
  *

@@ -51,7 +51,7 @@ export function findingText(finding: Located, layout: Layout): string[] {
   ];
 }
 
-function placeText({ file, line, column, quote }: Located, layout: Layout): string[] {
+function placeText({ file, line, column, quote, severity }: Located, layout: Layout): string[] {
   if (file === undefined) return [];
   const where = line === undefined ? clean(file) : `${clean(file)}:${line}:${column}`;
   const place = labelled("at", where, { ...layout, width: Infinity });
@@ -59,15 +59,22 @@ function placeText({ file, line, column, quote }: Located, layout: Layout): stri
   const gutter = `${indent}${layout.paint("label", `${line}`)}  `;
   const gutterWidth = indent.length + `${line}`.length + 2;
   const frame = frameQuote(quote, Math.max(20, layout.width - gutterWidth));
-  const caret = " ".repeat(gutterWidth + frame.caret) + layout.paint("error", "^");
+  const caret = " ".repeat(gutterWidth + frame.caret) + layout.paint(severity, "^");
   return [...place, gutter + frame.text, caret];
 }
 
-function originText({ origin, file, line }: Located, layout: Layout): string[] {
+function originText({ rule, origin, file, line }: Located, layout: Layout): string[] {
   if (origin === undefined) return [];
   // The place itself may be the line that states the key.
   if (origin.file === file && origin.line === line) return labelled("key", origin.key, layout);
-  if (origin.line === 0) return labelled("key", `${origin.key}, which no file of the dialect states`, layout);
+  if (origin.line === 0) {
+    const isMissing = rule === "dialect/undeclared";
+    return labelled(
+      "key",
+      isMissing ? `${origin.key}, which no file of the dialect states` : origin.key,
+      layout,
+    );
+  }
   const stated = labelled("key", `${origin.key}, ${clean(origin.file)}:${origin.line}`, {
     ...layout,
     width: Infinity,

@@ -37,7 +37,7 @@ describe("a change by the operator", () => {
       "spindle-stop",
       "wait input 5 on 30s",
       "length-offset 0",
-      "message LOAD TOOL 2",
+      "message LOAD TOOL 2, end-mill 6 mm",
       "select-tool 2",
       "pause",
       "machine rapid z0",
@@ -110,9 +110,9 @@ describe("a machine that retracts by clearance only", () => {
       "coolant all off",
       "spindle-stop",
       "wait input 5 on 30s",
-      "message LOAD TOOL 2 AND SET Z",
       "rapid z80",
       "rapid x-50 y0",
+      "message LOAD TOOL 2 AND SET Z, end-mill 6 mm",
       "select-tool 2",
       "pause",
       "rapid z15",
@@ -131,7 +131,7 @@ describe("a machine that retracts by clearance only", () => {
     const first = run({ job: jobOf([operationOf(1)]), machine: byClearance(), capabilities: noLengthWords });
     expect(first.findings).toEqual([]);
     expect(between(first.lines, "rapid z15", "feed-mode per-minute")).toEqual([
-      "message LOAD TOOL 1 AND SET Z",
+      "message LOAD TOOL 1 AND SET Z, end-mill 6 mm",
       "select-tool 1",
       "pause",
       "rapid z15",

@@ -5,13 +5,13 @@ import { dialectOptions, examples, outputOption, programOptions, reportOptions }
 const footer = `Nothing is written unless it was read back and proved equal to the job.
 
 A set-up file is JSON; each part of it may be left out:
-  { "units": "mm", "workOffsets": { "1": [X, Y, Z] }, "lengths": { "TOOL": L },
+  { "workOffsets": { "1": [X, Y, Z] }, "lengths": { "TOOL": L },
     "rack": [TOOL, ...], "spindleHolds": TOOL }
 
 ${examples(
   [
     "post plate.json -d router.dialect.yaml",
-    "writes plate.tap beside the job, or what its dialect calls programs",
+    "writes plate.tap beside the job; the ending is the dialect's",
   ],
   ["post plate.json -d router.dialect.yaml -o -", "prints the program"],
   ["post plate.json -d router.dialect.yaml --from op40", "the rest of it, from op40 on"],
