@@ -17,7 +17,9 @@ import {
   guarded,
   hashFacts,
   headerOf,
+  lineWords,
   noJobFacts,
+  unclearIsError,
   undertake,
   unlessFailed,
   watched,
@@ -94,8 +96,13 @@ export function prove(input: ProveInput): Outcome {
     digest.update(chunk);
     input.progress?.(done, program.size);
   });
-  const guard = createGuard(machine, work?.facts ?? noJobFacts, findings.reportOf("guard-again"), "program");
-  const readBack = watched(read(text, format, machine, { units }, findings.reportOf("read")), guard);
+  const facts = work?.facts ?? { ...noJobFacts, workOffsets: dialect.workZero };
+  const guard = createGuard(machine, facts, findings.reportOf("guard-again"), "program");
+  const readReport = findings.reportOf("read");
+  const readBack = watched(
+    read(text, format, machine, { units }, work ? unclearIsError(readReport) : readReport),
+    guard,
+  );
 
   const proof = work
     ? compare({
@@ -105,6 +112,7 @@ export function prove(input: ProveInput): Outcome {
         errors: () => findings.errors(),
         text: { bytes: () => program.size, sha256: () => digest.hex() },
         facts: () => hashFacts(against, input),
+        locate: lineWords(against.source),
       })
     : drain(readBack);
   if (findings.failedBy("sequence"))

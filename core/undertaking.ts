@@ -1,4 +1,4 @@
-import type { Batch, ByteSource, JobFacts, MachineFacts, Report, UnitSystem } from "#base";
+import type { Batch, ByteSource, JobFacts, MachineFacts, Place, Report, UnitSystem } from "#base";
 import type { Job, Operation } from "#job";
 import { chooseOperations, readJob, readMoves } from "#job";
 import { lower, onProgramGrid, programUnits } from "#lower";
@@ -140,6 +140,21 @@ export function* chunksOf(
   }
 }
 
+/** Puts a place in the job into words; the text is counted through, which is done for the few differences that are listed. */
+export function lineWords(source: ByteSource): (place: Place) => string {
+  return ({ offset }) => {
+    let line = 1;
+    let begin = 0;
+    for (const chunk of chunksOf(source)) {
+      const end = Math.min(chunk.length, offset - begin);
+      for (let at = 0; at < end; at++) if (chunk[at] === 10) line++;
+      begin += chunk.length;
+      if (begin >= offset) break;
+    }
+    return `line ${String(line)} of the job`;
+  };
+}
+
 /** Hash of all that decides a program: the job's bytes, the dialect, the set-up and the options. */
 export function hashFacts(input: JobInput, means: Means): string {
   const digest: Digest = means.createDigest();
@@ -183,6 +198,14 @@ export function* watched(batches: Iterable<Batch>, guard: Guard): Generator<Batc
     yield batch;
   }
   guard.end();
+}
+
+/** A report that takes what has no one meaning (a block that a switch can skip) for an error: such a text proves nothing. */
+export function unclearIsError(report: Report): Report {
+  return (finding) => {
+    const isUnclear = finding.severity === "warning" && finding.rule.startsWith("read/");
+    report(isUnclear ? { ...finding, severity: "error" } : finding);
+  };
 }
 
 /** A report that lets errors through alone: the second guard would repeat the notes and warnings of the first. */

@@ -1,4 +1,5 @@
 import type { Finding, Place } from "#base";
+import { atomsPerUnit } from "#base";
 
 /** The findings of lowering: one function a rule. */
 
@@ -106,6 +107,21 @@ export function roundsToNothing(what: string, key: string, offset: number): Find
 
 export function tappingRefused(reason: string, fix: string, offset: number): Finding {
   return refusal("limit/tapping", reason, fix, offset, "machine.tapping");
+}
+
+/** Numbers so coarse that rounding shows on the work; atoms. */
+export const coarseGrid = 100_000;
+
+export function coarseNumbers(grid: number, units: "mm" | "inch"): Finding {
+  const increment = Number((grid / atomsPerUnit[units]).toFixed(7));
+  return {
+    rule: "lower/rounded",
+    severity: "warning",
+    message: `places are rounded to ${String(increment)} ${units}, which is all that the dialect can write`,
+    place: inJob(0),
+    fix: "state more decimals in `numbers.length` if the controller takes them",
+    key: "numbers.length",
+  };
 }
 
 export function keptFullCircle(offset: number): Finding {

@@ -4,6 +4,7 @@ import type { Job, JobStep, Operation } from "#job";
 import { lowerArc } from "./arc.ts";
 import { checkFeedMode, lowerAside } from "./asides.ts";
 import { forgetFeed, writtenFeedMode } from "./feed.ts";
+import { coarseGrid, coarseNumbers } from "./findings.ts";
 import type { HolesPlan } from "./holes-plan.ts";
 import { lowerHole } from "./holes.ts";
 import type { LoweredStep } from "./lowered.ts";
@@ -40,6 +41,7 @@ export function* lower(request: LowerRequest): Generator<Batch<LoweredStep>> {
   const [firstOperation] = request.operations;
   if (!firstOperation) return;
   const state = createLowering(request, firstOperation);
+  if (state.grids.length > coarseGrid) request.report(coarseNumbers(state.grids.length, request.units));
   for (const operation of request.operations) {
     startOperation(state, operation);
     let plan: HolesPlan | undefined;

@@ -1,4 +1,4 @@
-import type { RackFacts, Report } from "#base";
+import type { Finding, RackFacts, Report } from "#base";
 import { atomsPerMillimetre } from "#base";
 import type { Tool } from "#job";
 import { refusal } from "./findings.ts";
@@ -25,6 +25,7 @@ export function planRack(request: PlanRequest, report: Report): RackPlan {
   const used = [...new Set(request.operations.map((index) => job.operations[index].tool))];
   const held = setup.spindleHolds ?? 0;
   const wanted = held !== 0 && !used.includes(held) ? [...used, held] : used;
+  if (held !== 0 && !used.includes(held) && !setup.rack?.includes(held)) report(homeless(request, held));
   const pockets = setup.rack
     ? fromSetup(request, rack, setup.rack, wanted, report)
     : inOrder(request, rack, wanted, report);
@@ -35,6 +36,15 @@ export function planRack(request: PlanRequest, report: Report): RackPlan {
     rack: pockets.map((tool) => (tool === held ? 0 : tool)),
     heldPocket: found < 0 ? undefined : found,
   };
+}
+
+/** A tool that the job does not use has to go somewhere, and only the set-up can say where. */
+function homeless(request: PlanRequest, held: number): Finding {
+  return pocketsRefused(
+    request,
+    `the spindle holds tool ${String(held)}, which these operations do not use, and nothing says which pocket is its own`,
+    "name its pocket under `rack` in the set-up file, or begin with an empty spindle",
+  );
 }
 
 function inOrder(request: PlanRequest, rack: RackFacts, wanted: readonly number[], report: Report): number[] {

@@ -1,6 +1,6 @@
 import type { CycleDefinition, CycleKind } from "#base";
 import { axisBit, rowKind } from "#base";
-import { freeLetters } from "./block.ts";
+import { freeLetters, placeOf } from "./block.ts";
 import type { CycleNumbers } from "./cycle-numbers.ts";
 import { cycleNumbers, needsDwell, needsPeck } from "./cycle-numbers.ts";
 import * as formFindings from "./findings-form.ts";
@@ -180,13 +180,19 @@ function checkReturnWord(reader: Reader): void {
     reader.report(formFindings.cycleWords(block.start, "the return level"));
 }
 
+/** More repeats of one block than this are no program for a machine: a slip of the pen. */
+const mostRepeats = 10_000;
+
 /** The L word: the hole again and again, in incremental mode each a step further. */
 function readRepeats(reader: Reader): number {
   const { block } = reader;
   const bit = 1 << letterL;
   if ((freeLetters(block) & bit) === 0) return 1;
   block.used |= bit;
-  return readWhole(reader, letterL, 1) ?? 1;
+  const repeats = readWhole(reader, letterL, 1) ?? 1;
+  if (repeats <= mostRepeats) return repeats;
+  reader.report(findings.badNumber(placeOf(block, letterL), "L", `is more than ${mostRepeats} repeats`));
+  return 1;
 }
 
 /** One of the holes that a block repeats; the caller sees to it that there is room. */

@@ -51,7 +51,11 @@ function rackSentences(facts: JobFacts): string[] {
   const filled = facts.rack.flatMap((tool, index) =>
     tool === 0 ? [] : [`pocket ${String(index + 1)} tool ${String(tool)}`],
   );
-  return [`The rack is loaded: ${filled.join(", ")}.`];
+  const empty = facts.rack.flatMap((tool, index) => (tool === 0 ? [String(index + 1)] : []));
+  return [
+    ...(filled.length === 0 ? [] : [`The rack is loaded: ${filled.join(", ")}.`]),
+    ...(empty.length === 0 ? [] : [`Empty pockets: ${empty.join(", ")}.`]),
+  ];
 }
 
 function lengthSentence(machine: MachineFacts): string[] {
