@@ -25,7 +25,7 @@ export function planRack(request: PlanRequest, report: Report): RackPlan {
   const used = [...new Set(request.operations.map((index) => job.operations[index].tool))];
   const held = setup.spindleHolds ?? 0;
   const wanted = held !== 0 && !used.includes(held) ? [...used, held] : used;
-  if (held !== 0 && !used.includes(held) && !setup.rack?.includes(held)) report(homeless(request, held));
+  if (held !== 0 && !used.includes(held) && !setup.rack) report(homeless(request, held));
   const pockets = setup.rack
     ? fromSetup(request, rack, setup.rack, wanted, report)
     : inOrder(request, rack, wanted, report);

@@ -219,7 +219,12 @@ const styles: Readonly<Record<string, Style>> = {
   ...Object.fromEntries(
     [undefined, 0, 1, 2, 9].map((spindleHolds): [string, Style] => [
       `rack, spindle holds ${String(spindleHolds)}`,
-      { machine: rack, capabilities: rackCapabilities, setup: { spindleHolds } },
+      {
+        machine: rack,
+        capabilities: rackCapabilities,
+        // A tool that the job does not use needs a pocket that the set-up names.
+        setup: spindleHolds === 2 || spindleHolds === 9 ? { spindleHolds, rack: [1, 2, 3, 4, 9, 0] } : { spindleHolds },
+      },
     ]),
   ),
   "rack travelled with a closed drawbar": {

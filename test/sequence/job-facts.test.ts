@@ -74,7 +74,10 @@ describe("the rack plan", () => {
     const { findings } = plan(tools(1, 2, 3, 4, 5, 6, 7), rackMachine());
     expect(findings).toEqual(["limit/pockets: the job takes 7 tools and the rack has 6 pockets"]);
     const held = plan(tools(1, 2, 3, 4, 5, 6), rackMachine(), { spindleHolds: 7 });
-    expect(held.findings).toEqual(["limit/pockets: the job takes 7 tools and the rack has 6 pockets"]);
+    expect(held.findings).toEqual([
+      "limit/pockets: the spindle holds tool 7, which these operations do not use, and nothing says which pocket is its own",
+      "limit/pockets: the job takes 7 tools and the rack has 6 pockets",
+    ]);
   });
 
   test("refuses a set-up that cannot be", () => {
