@@ -1,5 +1,6 @@
 /** Names an expression may use. All are speeds in milli-rpm or times in microseconds. */
-export type ExpressionName = "rpm" | "from_rpm" | "min_rpm" | "max_rpm" | "spin_up" | "spin_down" | "coast_down";
+export type ExpressionName =
+  "rpm" | "from_rpm" | "min_rpm" | "max_rpm" | "spin_up" | "spin_down" | "coast_down";
 
 /** Operators and functions of the expression language. */
 export type ExpressionOperator = "+" | "-" | "*" | "/" | "min" | "max";

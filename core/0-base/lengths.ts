@@ -34,7 +34,10 @@ export const inverseTimeUnit = 1_000_000;
 export type UnitSystem = "mm" | "inch";
 
 /** Atoms in one unit of a system. */
-export const atomsPerUnit = { mm: atomsPerMillimetre, inch: atomsPerInch } as const satisfies Record<UnitSystem, number>;
+export const atomsPerUnit = { mm: atomsPerMillimetre, inch: atomsPerInch } as const satisfies Record<
+  UnitSystem,
+  number
+>;
 
 /**
  * Rounds to the nearest multiple of a grid, half away from zero: 15 on 10 -> 20, -15 on 10 -> -20.

@@ -37,13 +37,20 @@ export interface MachineFacts {
   /** Boxes in machine coordinates that work motion stays out of, atoms. */
   readonly keepOut: readonly NamedBox[];
   /** How the machine taps: not at all, with a floating holder (reversal time in microseconds), or synchronised. */
-  readonly tapping: { readonly kind: "none" | "floating" | "synchronised"; readonly reversal: number; readonly longhand: boolean } | undefined;
+  readonly tapping:
+    | {
+        readonly kind: "none" | "floating" | "synchronised";
+        readonly reversal: number;
+        readonly longhand: boolean;
+      }
+    | undefined;
   /** Limits of the F word in atoms a minute; infinite where none is declared. */
   readonly feed: { readonly least: number; readonly most: number };
   /** Whether rapids run straight, or each axis at its own rate. */
   readonly rapids: "straight" | "dog-leg" | undefined;
   /** How far the start and end radius of an arc by centre may differ: atoms in a program of each unit, and share of the radius. */
-  readonly arcTolerance: { readonly mm: number; readonly inch: number; readonly relative: number } | undefined;
+  readonly arcTolerance:
+    { readonly mm: number; readonly inch: number; readonly relative: number } | undefined;
 }
 
 export interface SpindleFacts {
@@ -71,7 +78,8 @@ export type Confirmation =
   | { readonly by: "operator" };
 
 /** An input the program can wait on. */
-export type SignalName = "at-speed" | "stopped" | "released" | "clamped" | "tool-present" | "air" | "hold-down";
+export type SignalName =
+  "at-speed" | "stopped" | "released" | "clamped" | "tool-present" | "air" | "hold-down";
 
 export interface Signal {
   /** Number of the input as the wait names it. */

@@ -95,7 +95,11 @@ export type Step =
   | { readonly kind: "spindle-start"; readonly direction: SpindleDirection }
   | { readonly kind: "spindle-stop" }
   | { readonly kind: "spindle-orient" }
-  | { readonly kind: "coolant"; /** "all" goes with `on: false` alone. */ readonly medium: CoolantMedium | "all"; readonly on: boolean }
+  | {
+      readonly kind: "coolant";
+      /** "all" goes with `on: false` alone. */ readonly medium: CoolantMedium | "all";
+      readonly on: boolean;
+    }
   | { readonly kind: "output"; readonly number: number; readonly on: boolean }
   | {
       readonly kind: "wait";

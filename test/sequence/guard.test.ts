@@ -223,7 +223,10 @@ const styles: Readonly<Record<string, Style>> = {
         machine: rack,
         capabilities: rackCapabilities,
         // A tool that the job does not use needs a pocket that the set-up names.
-        setup: spindleHolds === 2 || spindleHolds === 9 ? { spindleHolds, rack: [1, 2, 3, 4, 9, 0] } : { spindleHolds },
+        setup:
+          spindleHolds === 2 || spindleHolds === 9
+            ? { spindleHolds, rack: [1, 2, 3, 4, 9, 0] }
+            : { spindleHolds },
       },
     ]),
   ),

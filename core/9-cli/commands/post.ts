@@ -9,10 +9,7 @@ A set-up file is JSON; each part of it may be left out:
     "rack": [TOOL, ...], "spindleHolds": TOOL }
 
 ${examples(
-  [
-    "post plate.json -d router.dialect.yaml",
-    "writes plate.tap beside the job; the ending is the dialect's",
-  ],
+  ["post plate.json -d router.dialect.yaml", "writes plate.tap beside the job; the ending is the dialect's"],
   ["post plate.json -d router.dialect.yaml -o -", "prints the program"],
   ["post plate.json -d router.dialect.yaml --from op40", "the rest of it, from op40 on"],
 )}`;
