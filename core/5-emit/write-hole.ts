@@ -152,9 +152,10 @@ function timesAndPecks(context: Context, cycles: NonNullable<Format["cycles"]>):
   ];
 }
 
-/** The first hole states its feed in any case, so that no cycle runs at the feed of a move before it. */
+/** Holes state their feed where it changes, and the first of a series where the dialect wants it behind a rapid. */
 function feedOfHole(context: Context): Word {
   const word = alwaysFeedWord(context);
   if (context.format.modal.feed === "each-block") return word;
-  return given(or("first", differs(column("feed"), get("state", "feed"))), word);
+  const changes = differs(column("feed"), get("state", "feed"));
+  return given(context.format.modal.feed === "modal" ? changes : or("first", changes), word);
 }

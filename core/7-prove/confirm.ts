@@ -153,7 +153,14 @@ export function hearOperator(watch: Watch): void {
   if (asks && spindle.turning === "stopped" && !spindle.confirmed) confirmSpindle(watch, false);
 }
 
-/** Whether the air is confirmed since the last action of the drawbar; true where it cannot be sensed. */
+/** Work and a start of the spindle take time, in which the air may go: what was heard of it before no longer counts. */
+export function forgetAir(watch: Watch): void {
+  const { drawbar } = watch.state;
+  drawbar.airConfirmed = false;
+  drawbar.dwelt = 0;
+}
+
+/** Whether the air is confirmed since the last action of the drawbar, work motion or start of the spindle; true where it cannot be sensed. */
 export function airConfirmed(watch: Watch): boolean {
   const way = watch.facts.confirm.air;
   if (way === undefined && watch.facts.signals.air === undefined) return true;

@@ -26,6 +26,7 @@ const approachFaults = {
   deep: "Z goes below clearance in its first move down",
   curve: "the way back to the work is not straight",
   down: "Z goes down in machine coordinates where no pocket is",
+  blind: "Z goes below swap height in machine coordinates, where it is not known to rise to there",
   low: "X and Y move in machine coordinates before Z is up",
   speed: "X and Y move to the work before the spindle is confirmed",
   pause: "the program stops with Z away from swap height",

@@ -61,6 +61,11 @@ const pocketFaults = {
   second: "is in the spindle when the next one is picked",
 } as const;
 
+const seatFaults = {
+  deep: "Z goes below the height at which a holder sits in its pocket.",
+  fast: "Z goes down to a pocket at rapid, below the height at which the feed begins.",
+} as const;
+
 const bareFaults = {
   empty: "The spindle goes down to pick from an empty pocket",
   unknown: "The program goes to the rack, but nothing says what the spindle holds",
@@ -155,7 +160,7 @@ export const swapFindings = {
   "swap/pocket": (detail: { fault: keyof typeof pocketFaults; tool: number; pocket: number }) =>
     error(
       "swap/pocket",
-      `Tool ${detail.tool} ${pocketFaults[detail.fault]}${detail.pocket ? ` (pocket ${detail.pocket})` : ""}.`,
+      `${detail.tool > 0 ? `Tool ${detail.tool}` : "The tool held"} ${pocketFaults[detail.fault]}${detail.pocket ? ` (pocket ${detail.pocket})` : ""}.`,
       "Bring each tool back to its own free pocket before the next is picked.",
       "machine.rack.pockets",
     ),
@@ -167,6 +172,13 @@ export const swapFindings = {
         ? "State what the spindle holds, or stop the program and ask for an empty spindle."
         : "State which pocket holds which tool, or pick from another pocket.",
       "machine.rack.pockets",
+    ),
+  "swap/seat": (detail: { fault: keyof typeof seatFaults }) =>
+    error(
+      "swap/pocket",
+      seatFaults[detail.fault],
+      "Go down at rapid to where the feed begins, and at feed from there to the seat of the holder.",
+      detail.fault === "deep" ? "machine.rack.pocket-z" : "machine.rack.descend-from",
     ),
   "swap/drawbar": (detail: { fault: keyof typeof drawbarFaults; how: string }) =>
     error(

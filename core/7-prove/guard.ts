@@ -1,5 +1,6 @@
 import { frame, rowKind } from "#base";
 import type { Batch, JobFacts, MachineFacts, Report } from "#base";
+import { forgetAir } from "./confirm.ts";
 import { endInput } from "./end.ts";
 import { findings } from "./findings.ts";
 import { machineRow } from "./machine-row.ts";
@@ -158,6 +159,7 @@ function leaveCruise(watch: Watch, x: number, y: number, z: number, fedTo: numbe
   state.machine.known = 0;
   state.fedTo = fedTo;
   state.spindle.timePassed = true;
+  forgetAir(watch);
   if (!traits.byClearance) return;
   state.approach.up = state.swap.retracted = z >= traits.clearance;
 }

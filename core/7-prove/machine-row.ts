@@ -42,7 +42,7 @@ function tellUnknown(watch: Watch, axes: number): void {
   watch.state.excusedAxes |= missing;
 }
 
-function approachFinding(watch: Watch, fault: "retract" | "down"): Draft {
+function approachFinding(watch: Watch, fault: "retract" | "down" | "blind"): Draft {
   const { after } = watch.state.approach;
   return findings["motion/approach"]({ fault, after, height: heightText(watch) });
 }
@@ -75,23 +75,33 @@ function checkHeight(watch: Watch, reaches: boolean): boolean {
 }
 
 /**
- * Z goes down in machine coordinates at a pocket only, whose X and Y are known: motion/known and motion/approach.
+ * Z goes down in machine coordinates at a pocket only, whose X and Y are known: motion/known and motion/approach. From an
+ * unknown Z each move to below swap height counts as one down.
  *
  * @returns false where it was wrong and Z counts as up
  */
 function checkSinks(watch: Watch, movesZ: boolean): boolean {
   const { row, state, traits } = watch;
   const { rack } = traits;
-  const floor = rack ? rack.clearZ : traits.swapZ;
   const { known, at } = state.machine;
-  if (!movesZ || row.at[2] >= floor || !(known & axisBit.z) || row.at[2] >= at[2]) return true;
+  const knows = (known & axisBit.z) !== 0;
+  // The rack's clear height is reached from swap height; after work motion it may lie below the tool.
+  const floor = rack && (knows || state.approach.up) ? rack.clearZ : topOf(watch);
+  if (!movesZ || row.at[2] >= floor || (knows && row.at[2] >= at[2])) return true;
   const placed = (row.known & xyAxes) === xyAxes;
   if (rack && placed && isAtPocket(watch, rack)) return true;
-  if (rack && !placed) tellUnknown(watch, xyAxes & ~row.known);
+  if (!knows) tellOnce(watch, "down", approachFinding(watch, "blind"));
+  else if (rack && !placed) tellUnknown(watch, xyAxes & ~row.known);
   else tellOnce(watch, "down", approachFinding(watch, "down"));
   state.once.told.add("down");
   standUp(watch);
   return false;
+}
+
+/** Swap height as machine Z, atoms; where no machine move says it, the top of the travel. */
+function topOf(watch: Watch): number {
+  const { swapZ } = watch.traits;
+  return Number.isFinite(swapZ) ? swapZ : (watch.facts.travel.z?.[1] ?? Infinity);
 }
 
 /** Whether the spindle may move in X and Y below swap height: along the rack at its clear height, or into a pocket. */

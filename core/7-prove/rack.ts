@@ -4,7 +4,7 @@ import { commandDrawbar, howToConfirm } from "./confirm.ts";
 import { findings } from "./findings.ts";
 import { lengthCancelled } from "./offsets.ts";
 import { beginApproach, xyAxes } from "./position.ts";
-import { unknownTool } from "./state.ts";
+import { isTool, unknownTool, unnumberedTool } from "./state.ts";
 import { beforeSwap, checkAir, holdTool } from "./swap.ts";
 import { tell } from "./watch.ts";
 import type { Watch } from "./watch.ts";
@@ -87,7 +87,7 @@ function openFault(watch: Watch, rack: RackFacts): "travel" | "low" | "full" | "
   const { row } = watch;
   const knows = (machine.known & axisBit.z) !== 0;
   if (row.moved & xyAxes) {
-    if (swap.held > 0) return "full";
+    if (isTool(swap.held)) return "full";
     if (!knows || machine.at[2] < rack.clearZ) return "low";
     return watch.facts.drawbar?.travels === "released" ? undefined : "travel";
   }
@@ -110,7 +110,28 @@ export function checkRackRow(watch: Watch): void {
   const pocket = pocketAt(rack, row.at[0], row.at[1]);
   checkSideways(watch, rack, pocket);
   const arrives = (row.moved & xyAxes) !== 0 || row.at[2] < state.machine.at[2];
-  if (pocket >= 0 && arrives && row.known & axisBit.z && row.at[2] < rack.clearZ) checkDescent(watch, pocket);
+  const descends = arrives && (row.known & axisBit.z) !== 0 && row.at[2] < rack.clearZ;
+  if (descends && isAtPocket(watch, rack)) checkSeat(watch, rack);
+  if (descends && pocket >= 0) checkDescent(watch, pocket);
+}
+
+/** swap/pocket: no row goes below the seat of a holder, and none at rapid past the height at which the feed begins. */
+function checkSeat(watch: Watch, rack: RackFacts): void {
+  const { row, state } = watch;
+  const say = (fault: "deep" | "fast"): void => tell(watch, findings["swap/seat"]({ fault }));
+  if (row.at[2] < rack.pocketZ) {
+    if (state.once.told.has("down")) return;
+    say("deep");
+    // What is let go or gripped down there is no second fault.
+    state.once.told.add("down");
+    state.drawbar.excused = true;
+  } else if (
+    row.kind === rowKind.rapid &&
+    row.moved & axisBit.z &&
+    row.at[2] < rack.pocketZ + rack.descendFrom
+  ) {
+    say("fast");
+  }
 }
 
 /** swap/pocket: where holders slide in and out, a tool is neither lowered into its pocket nor lifted out of it. */
@@ -128,9 +149,9 @@ function checkSideways(watch: Watch, rack: RackFacts, pocket: number): void {
 function checkDescent(watch: Watch, pocket: number): void {
   const { swap, drawbar } = watch.state;
   checkHeldKnown(watch);
-  if (swap.held > 0) {
+  if (isTool(swap.held)) {
     if (swap.puts < 0) checkReturn(watch, pocket);
-  } else if (swap.held === 0 && swap.pockets[pocket] > 0 && !drawbar.open) {
+  } else if (swap.held === 0 && isTool(swap.pockets[pocket]) && !drawbar.open) {
     tell(watch, findings["swap/drawbar"]({ fault: "clamped-descent", how: "" }));
     drawbar.open = true;
   } else if (swap.held === 0 && swap.pockets[pocket] === 0) {
@@ -154,7 +175,7 @@ function checkReturn(watch: Watch, pocket: number): void {
     tell(watch, findings["swap/pocket"]({ fault, tool: swap.held, pocket: pocket + 1 }));
   const own = swap.homes.get(swap.held) ?? watch.job.rack.indexOf(swap.held);
   swap.puts = own >= 0 ? own : pocket;
-  if (swap.pockets[pocket] > 0) say("full");
+  if (isTool(swap.pockets[pocket])) say("full");
   else if (own >= 0 && own !== pocket) say("foreign");
 }
 
@@ -165,7 +186,7 @@ export function release(watch: Watch): void {
   beforeSwap(watch, "release");
   checkAir(watch, "release");
   checkHeldKnown(watch);
-  if (rack && swap.held > 0) putBack(watch, rack);
+  if (rack && isTool(swap.held)) putBack(watch, rack);
   swap.puts = -1;
   watch.state.once.told.delete("sideways");
   if (swap.held !== 0) holdTool(watch, 0);
@@ -208,14 +229,17 @@ export function clamp(watch: Watch): void {
 /** A pick: what is in the pocket comes into the spindle. */
 function pick(watch: Watch, rack: RackFacts, pocket: number): void {
   const { swap, drawbar } = watch.state;
-  if (swap.held > 0) tell(watch, findings["swap/pocket"]({ fault: "second", tool: swap.held, pocket: 0 }));
-  const tool = swap.pockets[pocket];
+  if (isTool(swap.held))
+    tell(watch, findings["swap/pocket"]({ fault: "second", tool: swap.held, pocket: 0 }));
+  const content = swap.pockets[pocket];
+  // What comes out of a pocket of unknown content is a tool all the same, and has to go back there.
+  const tool = content === unknownTool ? unnumberedTool : content;
   if (tool === 0) tell(watch, findings["swap/bare-pocket"]({ fault: "empty", pocket: pocket + 1 }));
   lengthCancelled(watch);
   swap.pockets[pocket] = 0;
-  if (tool > 0) swap.homes.set(tool, pocket);
+  if (isTool(tool)) swap.homes.set(tool, pocket);
   holdTool(watch, tool === 0 ? unknownTool : tool);
-  // An empty pocket was named: which tool is held then is not asked again.
+  // An empty pocket was named, or there is no job: which tool is held then is not asked again.
   if (tool <= 0) watch.state.once.told.add("held");
   drawbar.toolSensed = false;
   beginApproach(watch, "the swap", true);

@@ -1,8 +1,9 @@
 import { turns } from "#base";
 import type { SpindleDirection } from "#base";
-import { commandSpindle, confirmSpindle, howToConfirm } from "./confirm.ts";
+import { commandSpindle, confirmSpindle, forgetAir, howToConfirm } from "./confirm.ts";
 import { findings } from "./findings.ts";
 import type { SwapEvent } from "./findings-spindle.ts";
+import { beginApproach } from "./position.ts";
 import { nowhere, unknownTool } from "./state.ts";
 import { isPlace, tell, tellOnce } from "./watch.ts";
 import type { Watch } from "./watch.ts";
@@ -38,15 +39,20 @@ export function spindleSpeed(watch: Watch, rpm: number): void {
   spindle.checkAt = watch.row.offset;
 }
 
-/** Spindle start (NISTIR 6556 3.6.2). */
+/**
+ * Spindle start (NISTIR 6556 3.6.2). After a stop that came before Z was up, the tool may still stand in the work: the way
+ * back begins at swap height (motion/approach; common practice, no source).
+ */
 export function spindleStart(watch: Watch, direction: SpindleDirection): void {
-  const { spindle, swap } = watch.state;
+  const { spindle, swap, approach } = watch.state;
   checkHeld(watch);
   checkReversal(watch, direction);
   spindle.turning = spindle.direction = direction;
   spindle.oriented = false;
   spindle.checkAt = watch.row.offset;
+  if (isPlace(swap.stopBelowAt) && !approach.up) beginApproach(watch, "the spindle start", true);
   swap.stopBelowAt = nowhere;
+  forgetAir(watch);
   if (!spindle.everStarted && isPlace(spindle.stillFeedAt)) tellStillFeed(watch);
   spindle.everStarted = true;
   commandSpindle(watch, spindle.rpm);

@@ -21,10 +21,20 @@ export interface Column {
   readonly lowY: number;
   readonly highY: number;
   readonly top: number;
+  /** Radius of its upright edges, where it is a box grown by the radius of a tool; 0 for square ones. */
+  readonly corner: number;
 }
 
 /** Held tool or pocket whose content nobody knows. */
 export const unknownTool = -1;
+
+/** A tool that is there for certain, while nobody knows its number: picked from a pocket of unknown content. */
+export const unnumberedTool = -2;
+
+/** Whether a tool is there for certain, in the spindle or in a pocket. */
+export function isTool(content: number): boolean {
+  return content > 0 || content === unnumberedTool;
+}
 
 /** No place: a pending fault that is not there. */
 export const nowhere = -1;
@@ -87,7 +97,7 @@ export interface DrawbarState {
 
 /** Tools and swaps. */
 export interface SwapState {
-  /** Number of the tool in the spindle, 0 for none, `unknownTool`. */
+  /** Number of the tool in the spindle, 0 for none, `unknownTool`, `unnumberedTool`. */
   held: number;
   /** What is known of it. */
   tool: ToolFacts | undefined;
@@ -95,7 +105,7 @@ export interface SwapState {
   selected: number;
   /** Tool in each pocket now. */
   readonly pockets: number[];
-  /** Pocket that each tool was taken from, by its number. */
+  /** Pocket that each tool was taken from, by its number; one without a number is the one in the spindle. */
   readonly homes: Map<number, number>;
   /** Pocket in which the tool on its way back counts as put; -1 where none is. */
   puts: number;
@@ -129,7 +139,14 @@ export interface ApproachState {
   mustRetract: boolean;
   mustXy: boolean;
   /** What made it necessary. */
-  after: "the start" | "the swap" | "the stop" | "the measurement" | "the change of work offset" | "a code";
+  after:
+    | "the start"
+    | "the swap"
+    | "the stop"
+    | "the measurement"
+    | "the change of work offset"
+    | "the spindle start"
+    | "a code";
   /** Place of an approach in X and Y before the spindle was confirmed. */
   unconfirmedAt: number;
   /** Place of a machine-frame move in X and Y before Z was up. */
@@ -281,7 +298,15 @@ function createWindows(): WindowState {
     stockTop: Infinity,
     columns: [],
     stock: undefined,
-    around: { name: "", lowX: Infinity, highX: -Infinity, lowY: Infinity, highY: -Infinity, top: -Infinity },
+    around: {
+      name: "",
+      lowX: Infinity,
+      highX: -Infinity,
+      lowY: Infinity,
+      highY: -Infinity,
+      top: -Infinity,
+      corner: 0,
+    },
     outside: 0,
   };
 }

@@ -1,5 +1,5 @@
 import { linearAxes } from "#base";
-import { columnOf, keepOutColumns } from "./boxes.ts";
+import { keepOutColumns, stockColumn } from "./boxes.ts";
 import { feedWindow } from "./feed.ts";
 import { isTurning, neverTurns } from "./spindle.ts";
 import type { Column } from "./state.ts";
@@ -14,7 +14,7 @@ export function refreshWindows(watch: Watch): void {
     setTravelWindow(watch, windows.staleAxes);
     windows.columns = keepOutColumns(watch);
     windows.around = aroundAll(windows.columns);
-    windows.stock = watch.job.stock && columnOf(watch.job.stock, "the stock");
+    windows.stock = stockColumn(watch);
     windows.stockTop = windows.stock ? windows.stock.top : -Infinity;
     windows.staleAxes = 0;
   }
@@ -34,6 +34,7 @@ function aroundAll(columns: readonly Column[]): Column {
     lowY: Math.min(...columns.map((column) => column.lowY)),
     highY: Math.max(...columns.map((column) => column.highY)),
     top: Math.max(...columns.map((column) => column.top)),
+    corner: 0,
   };
 }
 

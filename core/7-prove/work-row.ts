@@ -2,7 +2,7 @@ import { linearAxes, rowKind } from "#base";
 import { axesOfStart, checkArc } from "./arcs.ts";
 import { checkApproach, leaveApproach } from "./approach.ts";
 import { checkCompensation } from "./compensation.ts";
-import { howToConfirm } from "./confirm.ts";
+import { forgetAir, howToConfirm } from "./confirm.ts";
 import { checkFeed, lineLength } from "./feed.ts";
 import { findings } from "./findings.ts";
 import { checkHole, touchesSpindle } from "./holes.ts";
@@ -28,6 +28,7 @@ export function workRow(watch: Watch): void {
   checkKind(watch);
   trackFeed(watch);
   leaveApproach(watch);
+  forgetAir(watch);
   arrive(row, state.work, state.machine);
   state.swap.stopBelowAt = row.kind === rowKind.rapid ? state.swap.stopBelowAt : nowhere;
 }

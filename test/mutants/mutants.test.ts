@@ -14,9 +14,9 @@ import { mutants } from "./mutate.ts";
  */
 const all = process.env["TAPEWRIGHT_ALL_MUTANTS"] === "1";
 
-/** Blocks of a program that are mutated: the first and last hundred, and one in `step` of the others. */
+/** Blocks of a program that are mutated: the first and last 75, and one in `step` of the others. */
 function isTried(mutant: Mutant, blocks: number, step: number): boolean {
-  return all || mutant.block < 100 || mutant.block > blocks - 100 || mutant.block % step === 0;
+  return all || mutant.block < 75 || mutant.block > blocks - 75 || mutant.block % step === 0;
 }
 
 const tried = { mutants: 0, found: 0 };

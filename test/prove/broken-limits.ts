@@ -20,8 +20,14 @@ const length = (value: number): number => value * atomsPerMillimetre;
 const pauseStep = step({ kind: "pause", optional: false });
 const box = {
   name: "post",
-  min: [length(340), length(215), length(-95)],
-  max: [length(345), length(225), length(-60)],
+  min: [length(343), length(215), length(-95)],
+  max: [length(344), length(225), length(-60)],
+} as const;
+/** Beside the cut along Y 20 of work offset 1: 2.5 mm from the centre of a tool of radius 3 mm. */
+const beside = {
+  name: "post",
+  min: [length(330), length(216), length(-95)],
+  max: [length(333), length(217.5), length(-60)],
 } as const;
 const mill = { tool: 1, rpm: 16000, x: 10, y: 20 };
 const body = (...items: Parameters<typeof withBody>[1]): Sequence =>
@@ -165,6 +171,27 @@ export const limitsAndEnd: readonly Broken[] = [
   { rule: "limit/keep-out", how: "a line through a box", make: () => controllerSwap({ keepOut: [box] }) },
   {
     rule: "limit/keep-out",
+    how: "a line beside a box, nearer than the tool's radius",
+    make: () => controllerSwap({ keepOut: [beside] }),
+  },
+  {
+    rule: "limit/keep-out",
+    how: "a line beside a fixture, nearer than the tool's radius",
+    make: () => ({
+      ...controllerSwap(),
+      job: jobFacts({
+        fixtures: [
+          {
+            name: "clamp",
+            min: [length(30), length(16), length(-10)],
+            max: [length(33), length(17.5), length(5)],
+          },
+        ],
+      }),
+    }),
+  },
+  {
+    rule: "limit/keep-out",
     how: "a fixture",
     times: 2,
     make: () => ({
@@ -174,7 +201,7 @@ export const limitsAndEnd: readonly Broken[] = [
           {
             name: "clamp",
             min: [length(30), length(15), length(-10)],
-            max: [length(40), length(25), length(5)],
+            max: [length(37), length(25), length(5)],
           },
         ],
       }),
@@ -192,12 +219,13 @@ export const limitsAndEnd: readonly Broken[] = [
     times: 4,
     make: () => ({
       ...arcs(),
+      job: jobFacts({ tools: [toolFacts(1, { diameter: length(2) })] }),
       facts: machineFacts({
         keepOut: [
           {
             name: "post",
-            min: [length(347), length(205), length(-95)],
-            max: [length(352), length(235), length(-60)],
+            min: [length(348), length(206), length(-95)],
+            max: [length(351), length(234), length(-60)],
           },
         ],
       }),

@@ -1,6 +1,6 @@
 import { machineFacts, unchanged } from "./facts.ts";
 import { atomsPerMillimetre } from "#base";
-import { after, before, drop, setMove, setStep, shift } from "./break.ts";
+import { after, before, drop, find, setMove, setStep, shift } from "./break.ts";
 import { move, step } from "./pieces.ts";
 import {
   compensated,
@@ -12,8 +12,16 @@ import {
   slideRack,
 } from "./sequences.ts";
 import type { Broken } from "./broken.ts";
+import type { Item } from "./layout.ts";
+import type { Sequence } from "./sequences.ts";
 
 const length = (value: number): number => value * atomsPerMillimetre;
+/** The spindle stopped and started again. */
+const restart = (sequence: Sequence): Item[] =>
+  ["first stop", "confirm stopped", "start", "settle at-speed", "confirm at-speed"].map(
+    (name) => sequence.items[find(sequence, name)],
+  );
+
 /** Offsets and motion: NISTIR 6556 3.5.11, 3.5.13, 3.5.20 and appendix B where it speaks, else common practice, no source. */
 export const offsetsAndMotion: readonly Broken[] = [
   {
@@ -128,6 +136,26 @@ export const offsetsAndMotion: readonly Broken[] = [
     how: "machine move at work height",
     make: () => before(controllerSwap(), "cut", [move({ kind: "rapid", machine: true, x: 400, y: 300 })]),
   },
+  {
+    rule: "motion/approach",
+    how: "down in machine coordinates from an unknown Z",
+    make: () => before(controllerSwap(), "rise", [move({ kind: "rapid", machine: true, z: -90 })]),
+  },
+  {
+    rule: "motion/approach",
+    how: "from an unknown Z to the rack's clear height",
+    make: () => before(rackSwap(), "rise", [move({ kind: "rapid", machine: true, z: -5 })]),
+  },
+  {
+    rule: "motion/approach",
+    how: "a retract that is too low",
+    make: () => setMove(controllerSwap(), "retract", { z: -3 }),
+  },
+  {
+    rule: "motion/approach",
+    how: "spindle stopped and started again in the cut",
+    make: () => before(controllerSwap(), "cut", restart(controllerSwap())),
+  },
   { rule: "motion/feed", how: "no feed", make: () => setMove(controllerSwap(), "cut", { feed: 0 }) },
   {
     rule: "motion/feed",
@@ -141,8 +169,8 @@ export const offsetsAndMotion: readonly Broken[] = [
       before(rackSwap(), "release", [
         step({ kind: "feed-mode", value: "per-revolution" }),
         move({ kind: "line", machine: true, z: -78, feed: 0.1 }),
-        move({ kind: "rapid", machine: true, z: -78.4 }),
         step({ kind: "feed-mode", value: "per-minute" }),
+        move({ kind: "line", machine: true, z: -78.4, feed: 600 }),
       ]),
   },
   {

@@ -1,8 +1,11 @@
 import { before, drop, setMove, shift } from "./break.ts";
 import { jobFacts } from "./facts.ts";
 import { step } from "./pieces.ts";
+import type { Item } from "./layout.ts";
 import { controllerSwap, operatorSwap, pausing, rackAsking, rackSwap, slideRack } from "./sequences.ts";
 import type { Broken } from "./broken.ts";
+
+const named = (items: readonly Item[], name: string): Item => items.find((item) => item.name === name)!;
 
 /** Swaps and the drawbar. Interlocks: from memory. */
 export const swaps: readonly Broken[] = [
@@ -17,8 +20,11 @@ export const swaps: readonly Broken[] = [
     how: "with X and Y",
     make: () => setMove(controllerSwap(), "retract", { x: 0, y: 0 }),
   },
-  { rule: "swap/retracted", how: "too low", make: () => setMove(controllerSwap(), "retract", { z: -3 }) },
-  { rule: "swap/retracted", how: "rack", make: () => drop(rackSwap(), "retract", 1) },
+  {
+    rule: "swap/retracted",
+    how: "rack, spindle stopped first",
+    make: () => shift(rackSwap(), "retract", "cancel length", 1, 2),
+  },
   {
     rule: "swap/retracted",
     how: "by hand",
@@ -33,6 +39,24 @@ export const swaps: readonly Broken[] = [
   },
   { rule: "swap/air", how: "before the release", make: () => drop(rackSwap(), "air before release") },
   { rule: "swap/air", how: "before the clamp", make: () => drop(rackSwap(), "air before clamp") },
+  {
+    rule: "swap/air",
+    how: "confirmed before the work motion alone",
+    make: () => shift(rackSwap(), "air before release", "cut"),
+  },
+  {
+    rule: "swap/air",
+    how: "confirmed before the start of the spindle alone",
+    make: () => {
+      const { items } = rackSwap();
+      const late = ["stop", "confirm stopped"];
+      const turned = before(shift(rackSwap(), "air before release", "return clear"), "return clear", [
+        ...["start", "settle at-speed", "confirm at-speed"].map((name) => named(items, name)),
+        ...late.map((name) => named(items, name)),
+      ]);
+      return turned;
+    },
+  },
   {
     rule: "swap/air",
     how: "before the drawbar opens for a pick",
@@ -67,6 +91,26 @@ export const swaps: readonly Broken[] = [
     make: () => drop(slideRack(), "slide out"),
   },
   { rule: "swap/pocket", how: "nobody knows what the spindle holds", make: () => drop(rackAsking(), "ask") },
+  {
+    rule: "swap/pocket",
+    how: "a full spindle below the seat",
+    make: () => setMove(rackSwap(), "return down", { z: -79 }),
+  },
+  {
+    rule: "swap/pocket",
+    how: "an open spindle below the seat",
+    make: () => setMove(rackSwap(), "pick down", { z: -79 }),
+  },
+  {
+    rule: "swap/pocket",
+    how: "a full spindle down at rapid where the feed begins",
+    make: () => setMove(rackSwap(), "return above", { z: -60 }),
+  },
+  {
+    rule: "swap/pocket",
+    how: "an open spindle down at rapid to the seat",
+    make: () => setMove(rackSwap(), "pick down", { kind: "rapid" }),
+  },
   {
     rule: "swap/drawbar",
     how: "leaves before the release is confirmed",

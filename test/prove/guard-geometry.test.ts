@@ -4,7 +4,7 @@ import { createBatch, linearAxes, rowKind } from "#base";
 import type { Batch, Finding } from "#base";
 import { createGuard } from "#prove";
 import { find } from "./break.ts";
-import { jobFacts, machineFacts } from "./facts.ts";
+import { jobFacts, machineFacts, toolFacts } from "./facts.ts";
 import { layOut, mm } from "./layout.ts";
 import type { Move } from "./layout.ts";
 import { move } from "./pieces.ts";
@@ -157,8 +157,8 @@ describe("arcs against places along them", () => {
             keepOut: [
               {
                 name: "post",
-                min: [mm(300 + x), mm(200 + y), mm(-95)],
-                max: [mm(300 + x + size), mm(200 + y + size), mm(-75)],
+                min: [mm(300.5 + x), mm(200.5 + y), mm(-95)],
+                max: [mm(299.5 + x + size), mm(199.5 + y + size), mm(-75)],
               },
             ],
           });
@@ -168,7 +168,9 @@ describe("arcs against places along them", () => {
             move(to, "arc"),
             move({ kind: "rapid", z: 15 }),
           ];
-          const sequence = { ...withBody(mill, body), facts };
+          // The box is smaller by the radius of the tool, so that its centre stays out of what the places are held against.
+          const job = jobFacts({ tools: [toolFacts(1, { diameter: mm(1) })] });
+          const sequence = { ...withBody(mill, body, {}, job), facts };
           const at = 100 + 10 * find(sequence, "arc");
           const told = guardItems(sequence).some(
             (finding) => finding.rule === "limit/keep-out" && finding.place?.offset === at,
@@ -227,8 +229,28 @@ describe("rapids and the stock", () => {
     expect(over(-0.1)).toEqual(stock);
   });
   test("along the edge outside", () => {
-    expect(rapidFrom({ kind: "line", x: -0.1, y: -10, z: -5 }, { kind: "rapid", y: 90 }, "dog-leg")).toEqual(
+    const along = (x: number, rapids: "straight" | "dog-leg"): string[] =>
+      rapidFrom({ kind: "line", x, y: -10, z: -5 }, { kind: "rapid", y: 90 }, rapids);
+    for (const rapids of ["straight", "dog-leg"] as const) {
+      expect(along(-3.1, rapids)).toEqual([]);
+      expect(along(-2.9, rapids), "nearer than the radius of 3 mm").toEqual(stock);
+    }
+  });
+  test("past a corner the distance counts, not that of each axis", () => {
+    // From the corner at 0, 80 the straight way at 45 degrees keeps the sum of both distances by the root of 2.
+    const past = (sum: number, rapids: "straight" | "dog-leg"): string[] =>
+      rapidFrom(
+        { kind: "line", x: -5, y: 85 + sum - 10, z: -5 },
+        { kind: "rapid", x: 0, y: 80 + sum },
+        rapids,
+      );
+    expect(past(4.3, "straight")).toEqual([]);
+    expect(past(4.1, "straight")).toEqual(stock);
+    expect(rapidFrom({ kind: "line", x: -2.2, y: 82.2, z: -5 }, { kind: "rapid", y: 90 }, "dog-leg")).toEqual(
       [],
+    );
+    expect(rapidFrom({ kind: "line", x: -2, y: 82, z: -5 }, { kind: "rapid", y: 90 }, "dog-leg")).toEqual(
+      stock,
     );
   });
   test("straight up and sideways, rising out of it", () => {
@@ -238,5 +260,7 @@ describe("rapids and the stock", () => {
   });
   test("down beside it", () => {
     expect(rapidFrom({ kind: "line", x: -5, y: 40, z: 5 }, { kind: "rapid", z: -12 }, "dog-leg")).toEqual([]);
+    const nearer = { kind: "line", x: -2.9, y: 40, z: 5 } as const;
+    expect(rapidFrom(nearer, { kind: "rapid", z: -12 }, "dog-leg")).toEqual(stock);
   });
 });

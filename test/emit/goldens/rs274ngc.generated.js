@@ -447,7 +447,7 @@ function writeHole(state, batch, row) {
     if (first)
         if (state.pecks)
             at = writeLength(state, at, Q, state.peck);
-    if (first || batch.feed[row] !== state.feed)
+    if (batch.feed[row] !== state.feed)
         at = writeFeed(state, at, F, batch.feed[row]);
     endBlock(state, at);
     state.fresh = false;
