@@ -48,12 +48,13 @@ export const guardRules = {
     source: "NISTIR 6556 3.6.3 leaves the coolant as it is at a tool change; order: from memory",
   },
   "swap/air": {
-    holds: "Air pressure is confirmed before each release and each clamp, where it can be sensed.",
+    holds:
+      "Air pressure is confirmed right before each release and each clamp, where it can be sensed: work motion or a spindle start between needs it anew.",
     source: "interlocks of a drawbar spindle: from memory",
   },
   "swap/pocket": {
     holds:
-      "A tool returns to its own free pocket before the next is picked, and none is picked with a full spindle.",
+      "A tool returns to its own free pocket before the next is picked, and none is picked with a full spindle; no spindle goes below the seat of a holder, or at rapid to it.",
     source: practice,
   },
   "swap/drawbar": {
@@ -80,7 +81,7 @@ export const guardRules = {
   },
   "motion/approach": {
     holds:
-      "After a start, swap, pause, measurement or change of work offset: Z alone to swap height, spindle confirmed, X and Y there, Z alone down to clearance, then on.",
+      "After a start, swap, pause, measurement, change of work offset or a spindle start in the work: Z alone to swap height, spindle confirmed, X and Y there, Z alone down to clearance, then on.",
     source: practice,
   },
   "motion/feed": {
@@ -94,7 +95,8 @@ export const guardRules = {
     source: "NISTIR 6556 appendix B, and its interpreter",
   },
   "motion/rapid-in-stock": {
-    holds: "No rapid crosses the stock below its top, and none goes down into it.",
+    holds:
+      "No rapid crosses the stock below its top, and none goes down into it, nor past it nearer than the tool's radius.",
     source: practice,
   },
   "limit/travel": { holds: "The spindle nose stays inside the travel of each axis.", source: practice },
@@ -111,7 +113,8 @@ export const guardRules = {
   },
   "limit/pockets": { holds: "A tool fits the rack, and stands in a pocket that exists.", source: practice },
   "limit/keep-out": {
-    holds: "Work motion stays out of the rack zone, the keep-out boxes and the fixtures.",
+    holds:
+      "Work motion stays out of the rack zone, the keep-out boxes and the fixtures, with the radius of the tool where it is known.",
     source: practice,
   },
   "arc/radius": {

@@ -36,7 +36,9 @@ export function workRow(watch: Watch): void {
 /** swap/drawbar: no motion in the work before the drawbar holds for certain. */
 function checkHeldForWork(watch: Watch): void {
   const { drawbar } = watch.state;
-  if (!watch.row.moved || (!drawbar.open && drawbar.confirmed)) return;
+  // A full circle moves, though it ends where it starts.
+  const moves = watch.row.moved !== 0 || watch.row.turns !== 0;
+  if (!moves || (!drawbar.open && drawbar.confirmed)) return;
   const fault = drawbar.open ? "work" : "clamp-unconfirmed";
   tell(watch, findings["swap/drawbar"]({ fault, how: howToConfirm(watch, "clamped") }));
   drawbar.open = false;
