@@ -72,6 +72,23 @@ export interface Batch<Aside = Step> {
   asides: Aside[];
 }
 
+/** The columns that every batch has, for who copies rows. */
+export const batchColumns = [
+  "kind",
+  "frame",
+  "known",
+  "stated",
+  "x",
+  "y",
+  "z",
+  "feed",
+  "c1",
+  "c2",
+  "turns",
+  "aside",
+  "source",
+] as const satisfies readonly (keyof Batch)[];
+
 /** A stage of the pipeline: synchronous and pulled. */
 export type Stage<Input, Output> = (input: Iterable<Input>) => Iterable<Output>;
 

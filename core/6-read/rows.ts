@@ -1,5 +1,5 @@
-import type { Batch, Step } from "#base";
-import { createBatch, pushAside } from "#base";
+import type { Step } from "#base";
+import { batchColumns, createBatch, pushAside } from "#base";
 import type { Reader } from "./reader.ts";
 
 /** Rows that one block can give at most: two lists of codes, a few rows of motion. Repeated holes are handed on apart. */
@@ -54,22 +54,6 @@ export function useRotary(reader: Reader): void {
   const batch = createBatch(old.kind.length, true);
   batch.count = old.count;
   batch.asides = old.asides;
-  for (const column of copiedColumns) batch[column].set(old[column]);
+  for (const column of batchColumns) batch[column].set(old[column]);
   reader.batch = batch;
 }
-
-const copiedColumns = [
-  "kind",
-  "frame",
-  "known",
-  "stated",
-  "x",
-  "y",
-  "z",
-  "feed",
-  "c1",
-  "c2",
-  "turns",
-  "aside",
-  "source",
-] as const satisfies readonly (keyof Batch)[];

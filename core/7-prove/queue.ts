@@ -1,4 +1,4 @@
-import { capacity, clearBatch, createBatch } from "#base";
+import { batchColumns, capacity, clearBatch, createBatch } from "#base";
 import type { Batch } from "#base";
 
 /**
@@ -17,20 +17,8 @@ export interface Queue extends Iterable<Batch> {
 /** Copies the rows in use, and the list of rare steps; steps themselves are never changed, so they are shared. */
 function copyInto(copy: Batch, batch: Batch): void {
   const { count } = batch;
-  copy.kind.set(batch.kind.subarray(0, count));
-  copy.frame.set(batch.frame.subarray(0, count));
-  copy.known.set(batch.known.subarray(0, count));
-  copy.stated.set(batch.stated.subarray(0, count));
-  copy.x.set(batch.x.subarray(0, count));
-  copy.y.set(batch.y.subarray(0, count));
-  copy.z.set(batch.z.subarray(0, count));
+  for (const column of batchColumns) copy[column].set(batch[column].subarray(0, count));
   for (let axis = 0; axis < 3; axis++) copy.abc?.[axis].set(batch.abc![axis].subarray(0, count));
-  copy.feed.set(batch.feed.subarray(0, count));
-  copy.c1.set(batch.c1.subarray(0, count));
-  copy.c2.set(batch.c2.subarray(0, count));
-  copy.turns.set(batch.turns.subarray(0, count));
-  copy.aside.set(batch.aside.subarray(0, count));
-  copy.source.set(batch.source.subarray(0, count));
   copy.asides = batch.asides.slice();
   copy.count = count;
 }

@@ -1,5 +1,5 @@
 import type { Batch, Finding, MachineFacts, Step, UnitSystem } from "#base";
-import { createBatch, isArc, pushAside, rowKind } from "#base";
+import { batchColumns, createBatch, isArc, pushAside, rowKind } from "#base";
 import type { Format } from "#dialect";
 import type { Emitter, EmitStart } from "#emit";
 import { read } from "#read";
@@ -147,22 +147,7 @@ function copyRow(into: Batch, from: Batch, row: number): void {
     return;
   }
   const index = into.count++;
-  const columns = [
-    "kind",
-    "frame",
-    "known",
-    "stated",
-    "x",
-    "y",
-    "z",
-    "feed",
-    "c1",
-    "c2",
-    "turns",
-    "aside",
-    "source",
-  ] as const;
-  for (const column of columns) into[column][index] = from[column][row];
+  for (const column of batchColumns) into[column][index] = from[column][row];
   for (let axis = 0; axis < 3; axis++) if (into.abc && from.abc) into.abc[axis][index] = from.abc[axis][row];
 }
 
