@@ -70,6 +70,14 @@ export const offsetFindings = {
       "State the work offset first.",
       "work-offset.1",
     ),
+  "offset/other-number": (detail: { tool: number; offset: number }) =>
+    ({
+      rule: "offset/active",
+      severity: "warning",
+      message: `Tool ${detail.tool} goes down with length offset ${detail.offset}; without the job nobody can say whether that is its own.`,
+      fix: "Check the number against the offset table, or give the job that the program was made from.",
+      key: "length-offset.on",
+    }) satisfies Draft,
   "offset/not-cancelled": () =>
     error(
       "offset/active",

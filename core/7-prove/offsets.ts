@@ -3,7 +3,7 @@ import { findings } from "./findings.ts";
 import { beginApproach, forgetPosition, forgetWork, standUp } from "./position.ts";
 import { checkStopped } from "./spindle.ts";
 import { nowhere, unknownTool } from "./state.ts";
-import { tell } from "./watch.ts";
+import { tell, tellOnce } from "./watch.ts";
 import type { Watch } from "./watch.ts";
 
 /** Work offset word (NISTIR 6556 3.5.13). Restating the one in force changes nothing. */
@@ -79,7 +79,14 @@ export function checkOffsets(watch: Watch): void {
   }
   if (!watch.traits.lengthWords || offsets.lengthByEffect) return;
   const wanted = swap.tool?.lengthOffset;
-  if (wanted === undefined ? offsets.length > 0 : offsets.length === wanted) return;
+  if (wanted === undefined && offsets.length > 0) {
+    const { held } = swap;
+    const detail = { tool: held, offset: offsets.length };
+    if (!watch.job.known && held > 0 && held !== offsets.length)
+      tellOnce(watch, `offset of tool ${held}`, findings["offset/other-number"](detail));
+    return;
+  }
+  if (offsets.length === wanted) return;
   const fault = offsets.length === 0 ? "cancelled" : offsets.length === unknownTool ? "unknown" : "other";
   tell(
     watch,

@@ -37,6 +37,18 @@ describe("a program without its job", () => {
     ]);
   });
 
+  test("a length offset of another number than the tool is pointed out, and no more", () => {
+    const { facts, items } = controllerSwap();
+    const other = items.map((item) =>
+      "step" in item && item.step?.kind === "length-offset" && item.step.number > 0
+        ? { ...item, step: { ...item.step, number: 9 } }
+        : item,
+    );
+    const found = faults(guardItems(foreign(other, facts))).filter(({ rule }) => rule === "offset/active");
+    expect(found.length).toBeGreaterThan(0);
+    expect(found.map(({ severity }) => severity)).toEqual(found.map(() => "warning"));
+  });
+
   test("a bare hand-written program is told what is wrong with it, each once", () => {
     const items: Item[] = [
       step({ kind: "program-start", number: 0 }),
