@@ -96,10 +96,7 @@ function* followed<B extends Batch<unknown>>(
 }
 
 /** Comment lines at the head of a program: what it is, for which controller, and what it takes for granted. */
-export function headerOf(
-  { job, operations, units, summary }: Undertaking & { summary: () => Summary },
-  means: Means,
-): string[] {
+export function headerOf({ job, operations, units, summary }: Undertaking, means: Means): string[] {
   const { longest } = means.dialect.format.comments;
   const first = operations[0]?.id ?? "";
   const last = operations.at(-1)?.id ?? "";
