@@ -1,0 +1,103 @@
+import type { Batch, Finding } from "#base";
+import { read } from "#read";
+import type { ReadyDialect } from "../../core/index.ts";
+import { postText } from "../../core/index.ts";
+import { printSteps } from "../support/print-steps.ts";
+import { errorRules, ready } from "../support/ready.ts";
+import { sampleJob } from "./sample-job.ts";
+
+/** Two controllers that disagree about one axis of variation. */
+export interface AxisCase {
+  /** Number of the axis, as DEVELOPERS.md lists them. */
+  readonly axis: number;
+  /** What the two disagree about: "dwell in seconds or in milliseconds". */
+  readonly title: string;
+  /** Dialect that both leaves extend. */
+  readonly base: string;
+  /** Further lines that both leaves have: what the keys below need to be used at all. */
+  readonly both?: string;
+  /** What the one states, and the other; YAML without `dialect`, `title` and `extends`. */
+  readonly one: string;
+  readonly other: string;
+  /** The job, JSON text; the sample job where it is left out. */
+  readonly job?: string;
+  /** Rule by which the other refuses the job, where it cannot say it or must not. */
+  readonly otherRefuses?: string;
+  /** Where text alone does not show it: a program that the two read in different ways. */
+  readonly program?: string;
+}
+
+/** What became of a case: texts, and how each reader takes the other's text. */
+export interface AxisResult {
+  readonly oneText: string | undefined;
+  readonly otherText: string | undefined;
+  readonly otherRules: readonly string[];
+  /** Whether each reader objects to the other's text, or reads other steps from it. */
+  readonly otherDisagrees: boolean;
+  readonly oneDisagrees: boolean;
+}
+
+/** Posts the case under both leaves and has each read the other's text. Throws with the findings where a leaf is refused. */
+export async function tryCase(axisCase: AxisCase): Promise<AxisResult> {
+  const job = axisCase.job ?? sampleJob;
+  const [one, other] = await Promise.all([leaf(axisCase, "one"), leaf(axisCase, "other")]);
+  const first = postText({ job }, one);
+  const second = postText({ job }, other);
+  if (first.program === undefined) throw new Error(`one: ${listed(first.outcome.findings)}`);
+  const refuses = axisCase.otherRefuses !== undefined;
+  if (second.program === undefined && !refuses) throw new Error(`other: ${listed(second.outcome.findings)}`);
+  const shown = axisCase.program ?? first.program;
+  return {
+    oneText: first.program,
+    otherText: second.program,
+    otherRules: errorRules(second.outcome.findings),
+    otherDisagrees: disagree(shown, one, other, first.outcome.summary.units),
+    oneDisagrees:
+      second.program === undefined || disagree(second.program, other, one, second.outcome.summary.units),
+  };
+}
+
+function leaf(axisCase: AxisCase, which: "one" | "other"): Promise<ReadyDialect> {
+  const lines = [
+    "dialect: leaf",
+    "title: A leaf",
+    `extends: ${axisCase.base}`,
+    axisCase.both ?? "",
+    axisCase[which],
+  ];
+  return ready("leaf.dialect.yaml", { "leaf.dialect.yaml": lines.join("\n") });
+}
+
+function listed(findings: readonly Finding[]): string {
+  return findings
+    .filter(({ severity }) => severity === "error")
+    .map(({ rule, message, key }) => `${rule}: ${message} (${key ?? "-"})`)
+    .join("\n");
+}
+
+/** Whether a text that `writer` reads without a word is objected to, or read as other steps, by `reader`. */
+function disagree(
+  text: string,
+  writer: ReadyDialect,
+  reader: ReadyDialect,
+  units: "mm" | "inch" | undefined,
+): boolean {
+  const own = readAll(text, writer, units);
+  const foreign = readAll(text, reader, units);
+  return foreign.findings > own.findings || foreign.steps !== own.steps;
+}
+
+function readAll(text: string, { dialect }: ReadyDialect, units: "mm" | "inch" | undefined) {
+  let findings = 0;
+  const report = (finding: Finding): void => void (finding.severity === "note" || findings++);
+  const bytes = [new TextEncoder().encode(text)];
+  const batches: Iterable<Batch> = read(
+    bytes,
+    dialect.format,
+    dialect.machine,
+    { ...(units ? { units } : {}) },
+    report,
+  );
+  const steps = printSteps(batches).join("\n");
+  return { findings, steps };
+}
