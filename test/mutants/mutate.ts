@@ -11,11 +11,21 @@ export interface Mutant {
   readonly after: string;
   /** Why it need not be found, judged from the text alone; undefined: it must be found. */
   readonly harmless: HarmlessClass | undefined;
-  readonly text: string;
+  /** The changed program; made when it is asked for, since most mutants of a long program are only counted. */
+  readonly text: () => string;
 }
 
 /** What a controller does not look at, or reads the same. */
 export type HarmlessClass = "block number" | "comment text" | "zero or code padding";
+
+/** How the programs of a dialect are written, as far as one must know to change them. */
+export interface Form {
+  readonly lineEnd: string;
+  readonly separator: string;
+  readonly comments: "parentheses" | "semicolon" | "none";
+  /** What a comment to the operator begins with, such as "MSG,"; undefined where none is one. */
+  readonly message: string | undefined;
+}
 
 interface Word {
   readonly start: number;
@@ -24,11 +34,28 @@ interface Word {
   readonly number: string;
 }
 
+/** The comment of a block: its text, and where that begins. */
+function commentOf(block: string, form: Form): { text: string; at: number } | undefined {
+  if (form.comments === "none") return undefined;
+  const found = (form.comments === "parentheses" ? /\(([^)]*)\)/ : /;(.*)$/).exec(block);
+  return found?.[1] === undefined ? undefined : { text: found[1], at: found.index + 1 };
+}
+
+/** Whether a comment is a message to the operator, which is compared. */
+function isMessage(text: string, form: Form): boolean {
+  return form.message !== undefined && text.trimStart().startsWith(form.message);
+}
+
 /** Words of a block outside its comments. */
-function wordsOf(block: string): Word[] {
+function wordsOf(block: string, form: Form): Word[] {
   const words: Word[] = [];
-  const blank = block.replace(/\([^)]*\)/g, (comment) => " ".repeat(comment.length));
-  for (const match of blank.matchAll(/([A-Z])([-+]?[0-9.]+)/g)) {
+  const comment = commentOf(block, form);
+  const code = comment
+    ? block.slice(0, comment.at) +
+      " ".repeat(comment.text.length) +
+      block.slice(comment.at + comment.text.length)
+    : block;
+  for (const match of code.matchAll(/([A-Z:])([-+]?[0-9.]+)/g)) {
     words.push({
       start: match.index,
       end: match.index + match[0].length,
@@ -45,8 +72,8 @@ function sameNumber(one: string, other: string): boolean {
 }
 
 /** All mutants of a program, one at a time: each digit, sign and letter changed, each word dropped and doubled, each block dropped and swapped with the next. */
-export function* mutants(program: string): Generator<Mutant> {
-  const blocks = program.split("\n");
+export function* mutants(program: string, form: Form): Generator<Mutant> {
+  const blocks = program.split(form.lineEnd);
   for (let index = 0; index < blocks.length; index++) {
     const block = blocks[index] ?? "";
     const put = (kind: MutationKind, after: string, harmless?: HarmlessClass): Mutant => ({
@@ -55,19 +82,19 @@ export function* mutants(program: string): Generator<Mutant> {
       before: block,
       after,
       harmless,
-      text: [...blocks.slice(0, index), after, ...blocks.slice(index + 1)].join("\n"),
+      text: () => [...blocks.slice(0, index), after, ...blocks.slice(index + 1)].join(form.lineEnd),
     });
-    for (const word of wordsOf(block)) yield* mutateWord(block, word, put);
-    yield* mutateComment(block, put);
-    if (block !== "") yield* mutateBlocks(blocks, index);
+    for (const word of wordsOf(block, form)) yield* mutateWord(block, word, form, put);
+    yield* mutateComment(block, form, put);
+    if (block !== "") yield* mutateBlocks(blocks, index, form);
   }
 }
 
 type Put = (kind: MutationKind, after: string, harmless?: HarmlessClass) => Mutant;
 
-function* mutateWord(block: string, word: Word, put: Put): Generator<Mutant> {
+function* mutateWord(block: string, word: Word, form: Form, put: Put): Generator<Mutant> {
   const replace = (text: string): string => block.slice(0, word.start) + text + block.slice(word.end);
-  const isNumber = word.letter === "N";
+  const isNumber = word.letter === "N" || word.letter === ":";
   const harmless = (changed: string): HarmlessClass | undefined => {
     if (isNumber) return "block number";
     return sameNumber(changed, word.number) ? "zero or code padding" : undefined;
@@ -81,54 +108,62 @@ function* mutateWord(block: string, word: Word, put: Put): Generator<Mutant> {
       word.number.slice(at + 1);
     if (changed !== word.number) yield put("digit", replace(word.letter + changed), harmless(changed));
   }
-  const turned = word.number.startsWith("-") ? word.number.slice(1) : `-${word.number}`;
+  const turned = word.number.startsWith("-") ? word.number.slice(1) : `-${word.number.replace("+", "")}`;
   yield put("sign", replace(word.letter + turned), harmless(turned));
-  const letter = String.fromCharCode(65 + ((word.letter.charCodeAt(0) - 65 + 1) % 26));
-  yield put("letter", replace(letter + word.number));
-  const closing = block.slice(word.end).replace(/^ /, "");
+  const letter =
+    word.letter === ":" ? "N" : String.fromCharCode(65 + ((word.letter.charCodeAt(0) - 64) % 26));
+  yield put("letter", replace(letter + word.number), word.letter === ":" ? "block number" : undefined);
+  const rest = block.slice(word.end);
+  const closing = rest.startsWith(form.separator) ? rest.slice(form.separator.length) : rest;
   const dropped = (block.slice(0, word.start) + closing).trimEnd();
   yield put("word-dropped", dropped, isNumber ? "block number" : undefined);
   yield put(
     "word-doubled",
-    `${block.slice(0, word.end)} ${word.letter}${word.number}${block.slice(word.end)}`,
+    `${block.slice(0, word.end)}${form.separator}${word.letter}${word.number}${rest}`,
     isNumber ? "block number" : undefined,
   );
 }
 
 /** One letter of a comment changed; the text of an operator's message is none that may change unseen. */
-function* mutateComment(block: string, put: Put): Generator<Mutant> {
-  const comment = /\(([^)]*)\)/.exec(block);
-  if (!comment || comment[1] === undefined || comment[1] === "") return;
-  const at = comment.index + 1 + Math.floor(comment[1].length / 2);
+function* mutateComment(block: string, form: Form, put: Put): Generator<Mutant> {
+  const comment = commentOf(block, form);
+  if (comment === undefined || comment.text === "") return;
+  const at = comment.at + Math.floor(comment.text.length / 2);
   const after = `${block.slice(0, at)}${block[at] === "X" ? "Y" : "X"}${block.slice(at + 1)}`;
-  yield put("letter", after, comment[1].startsWith("MSG,") ? undefined : "comment text");
+  yield put("letter", after, isMessage(comment.text, form) ? undefined : "comment text");
 }
 
-function* mutateBlocks(blocks: readonly string[], index: number): Generator<Mutant> {
+function* mutateBlocks(blocks: readonly string[], index: number, form: Form): Generator<Mutant> {
   const block = blocks[index] ?? "";
   const next = blocks[index + 1];
-  const isComment = (text: string): boolean => /^(N[0-9]+ )?\((?!MSG,)[^)]*\)$/.test(text);
+  const bare = (text: string): string => text.replace(/^[N:][0-9]+[ \t]*/, "");
+  const isComment = (text: string): boolean => {
+    const comment = commentOf(text, form);
+    if (comment === undefined || isMessage(comment.text, form)) return false;
+    return (
+      bare(text).startsWith(form.comments === "semicolon" ? ";" : "(") &&
+      wordsOf(bare(text), form).length === 0
+    );
+  };
   yield {
     kind: "block-dropped",
     block: index,
     before: block,
     after: "",
     harmless: isComment(block) ? "comment text" : undefined,
-    text: [...blocks.slice(0, index), ...blocks.slice(index + 1)].join("\n"),
+    text: () => [...blocks.slice(0, index), ...blocks.slice(index + 1)].join(form.lineEnd),
   };
   if (next === undefined || next === "" || next === block) return;
-  const bare = (text: string): string => text.replace(/^N[0-9]+ /, "");
+  const harmless = (): HarmlessClass | undefined => {
+    if (isComment(block) || isComment(next)) return "comment text";
+    return bare(block) === bare(next) ? "block number" : undefined;
+  };
   yield {
     kind: "blocks-swapped",
     block: index,
     before: `${block} | ${next}`,
     after: `${next} | ${block}`,
-    harmless:
-      isComment(block) || isComment(next)
-        ? "comment text"
-        : bare(block) === bare(next)
-          ? "block number"
-          : undefined,
-    text: [...blocks.slice(0, index), next, block, ...blocks.slice(index + 2)].join("\n"),
+    harmless: harmless(),
+    text: () => [...blocks.slice(0, index), next, block, ...blocks.slice(index + 2)].join(form.lineEnd),
   };
 }

@@ -1,0 +1,3 @@
+import { tryMutants } from "./try-mutants.ts";
+
+tryMutants(0, 2);
