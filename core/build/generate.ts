@@ -4,6 +4,7 @@
  */
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
+import { axesList } from "./generate/axes-list.ts";
 import { dialectsReadmePage } from "./generate/dialects-readme.ts";
 import type { Product } from "./generate/product.ts";
 import { rulesPageProduct } from "./generate/rules-page.ts";
@@ -25,6 +26,7 @@ const products: readonly Product[] = [
   }),
   dialectsReadmePage(),
   rulesPageProduct,
+  axesList,
 ];
 
 async function generate(product: Product): Promise<"current" | "written" | "missing"> {
