@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, readdirSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -107,7 +107,46 @@ function benchStart(): void {
   say(`  --help:                     ${figure(help / bare)} (target 4)`);
 }
 
+/** Time for each megabyte written, under every shipped dialect, against that of the RS274/NGC one. */
+function benchDialects(): void {
+  const ending = ".dialect.yaml";
+  const names = readdirSync(join(root, "dialects"))
+    .filter((name) => name.endsWith(ending))
+    .map((name) => name.slice(0, -ending.length));
+  makeLines(at("dialects.json"), 300_000);
+  const output = (name: string): string => at(`dialects.${name}.txt`);
+  const runs = alternate(
+    5,
+    names.map((name) => [
+      command,
+      "post",
+      at("dialects.json"),
+      "--dialect",
+      name,
+      "--output",
+      output(name),
+      "--quiet",
+    ]),
+  );
+  const costs = runs.map((run, index) => ({
+    name: names[index] ?? "",
+    megabytes: statSync(output(names[index] ?? "")).size / 1e6,
+    time: median(run.map((one) => one.time)),
+  }));
+  const of = ({ time, megabytes }: (typeof costs)[number]): number => time / megabytes;
+  const reference = costs.find(({ name }) => name === "rs274ngc");
+  if (!reference) return;
+  say(
+    "300,000 lines, time for each megabyte written against rs274ngc (target: at most 1.3; medians of five):",
+  );
+  for (const cost of costs)
+    say(
+      `  ${cost.name.padEnd(16)} ${figure(of(cost) / of(reference))}   (${figure(cost.megabytes, 1)} MB, ${figure(cost.time, 0)} ms)`,
+    );
+}
+
 try {
+  benchDialects();
   benchMillion();
   benchMemory();
   benchStart();
