@@ -5,7 +5,7 @@ import { validateDialect } from "../../core/2-dialect/dialect-validator.generate
 import { validateSetup } from "../../core/2-dialect/setup-validator.generated.ts";
 import type { SchemaPart } from "../../core/2-dialect/schema.ts";
 import { dialectSchema, formsOf, setupSchema } from "../../core/2-dialect/schema.ts";
-import { dialectsReadme, splitDescription } from "../../core/build/generate/dialects-readme.ts";
+import { dialectsReadmePage, splitDescription } from "../../core/build/generate/dialects-readme.ts";
 import { resolveText } from "./findings.ts";
 
 const root = resolve(import.meta.dirname, "../..");
@@ -164,12 +164,13 @@ describe("findings of the schema", () => {
   });
 });
 
-test("the page on dialect files is that of the schema", () => {
-  expect(readFileSync(join(root, "dialects/README.md"), "utf8")).toBe(dialectsReadme(dialectSchema));
+test("the page on dialect files is that of the schema", async () => {
+  expect(await dialectsReadmePage().make(root)).toBe(readFileSync(join(root, "dialects/README.md"), "utf8"));
 });
 
-test("the page has a row for each key", () => {
-  const page = dialectsReadme(dialectSchema);
+test("the page has a row for each key, or for one of the same form", async () => {
+  const page = await dialectsReadmePage().make(root);
+  const hasRow = (path: string, text = ""): boolean => page.includes(`| \`${path}\` | ${text}`);
   // How one number differs from the rest is said once; keys that a file chooses have a placeholder.
   const rows = keys.filter(({ part, steps }) => part.$ref?.includes("own-") !== true && !steps.includes("*"));
   for (const { name } of rows) {
@@ -177,6 +178,9 @@ test("the page has a row for each key", () => {
       .replace("codes.M27", "codes.CODE")
       .replace("outputs.extraction", "outputs.NAME")
       .replace("work-zero.3", "work-zero.NUMBER");
-    expect(page).toContain(`| \`${path}\` |`);
+    const folded = new RegExp(`\\| \`${path.slice(0, path.lastIndexOf("."))}\` \\| [^|]*the keys of`).test(
+      page,
+    );
+    expect(hasRow(path) || folded, path).toBe(true);
   }
 });

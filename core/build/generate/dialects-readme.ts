@@ -1,8 +1,17 @@
-import { readFileSync } from "node:fs";
+import { readFileSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import type { SchemaPart } from "../../2-dialect/schema.ts";
 import { formsOf, valuesInWords } from "../../2-dialect/schema.ts";
 import type { Product } from "./product.ts";
+import { introduction, keysIntroduction, recipesIntroduction, whichOne } from "./dialects-texts.ts";
+import { recipes } from "./recipes.ts";
+
+/** A shipped dialect as the page lists it. */
+interface ShippedDialect {
+  readonly name: string;
+  readonly title: string;
+  readonly parent: string | undefined;
+}
 
 /** The page on the keys of dialect files, dialects/README.md. */
 export function dialectsReadmePage(): Product {
@@ -10,85 +19,99 @@ export function dialectsReadmePage(): Product {
   return {
     target: "dialects/README.md",
     needs: [schema],
-    make: (root) => dialectsReadme(JSON.parse(readFileSync(join(root, schema), "utf8")) as SchemaPart),
+    make: (root) =>
+      dialectsReadme(JSON.parse(readFileSync(join(root, schema), "utf8")) as SchemaPart, shippedIn(root)),
   };
+}
+
+/** The shipped dialects: the folder is the list, the root first. */
+function shippedIn(root: string): ShippedDialect[] {
+  const ending = ".dialect.yaml";
+  const files = readdirSync(join(root, "dialects")).filter((name) => name.endsWith(ending));
+  const all = files.map((file): ShippedDialect => {
+    const text = readFileSync(join(root, "dialects", file), "utf8");
+    const value = (key: string): string | undefined => new RegExp(`^${key}: (.*)$`, "m").exec(text)?.[1];
+    return { name: file.slice(0, -ending.length), title: value("title") ?? "", parent: value("extends") };
+  });
+  return [...all.filter((one) => one.parent === undefined), ...all.filter((one) => one.parent !== undefined)];
 }
 
 /** Chapters of the page with the top-level keys that they take. A key in none of them fails the build. */
 const chapters = [
   { title: "The dialect itself", keys: ["dialect", "title", "extends", "sources"] },
-  { title: "File", keys: ["file", "comments"] },
-  { title: "Blocks", keys: ["blocks"] },
+  { title: "Framing: the file and its marks", keys: ["file"] },
+  { title: "Block syntax and comments", keys: ["blocks", "comments"] },
   { title: "Numbers", keys: ["numbers"] },
-  { title: "Modal words", keys: ["modal"] },
+  { title: "Modality: how often a word is said", keys: ["modal"] },
   {
-    title: "Units and coordinates",
-    keys: ["units", "distance", "plane", "work-offset", "machine-move", "reference-return", "cancel"],
+    title: "Units, planes, coordinates and offsets",
+    keys: ["units", "distance", "plane", "axes", "work-offset", "machine-move", "reference-return", "cancel"],
   },
-  { title: "Motion", keys: ["motion", "arc", "path", "feed", "dwell"] },
+  { title: "Motion, arcs, feeds and dwell", keys: ["motion", "arc", "path", "feed", "dwell"] },
   { title: "Spindle and coolant", keys: ["spindle", "coolant"] },
-  { title: "Tools", keys: ["tools", "length-offset", "compensation"] },
+  { title: "Tools, length offsets and compensation", keys: ["tools", "length-offset", "compensation"] },
   { title: "Fixed cycles", keys: ["cycles"] },
-  { title: "Stops and end", keys: ["stops"] },
-  { title: "Machine", keys: ["machine"] },
-  { title: "Confirmations and waits", keys: ["confirm", "wait"] },
-  { title: "Idioms and codes of the builder", keys: ["idioms", "codes"] },
+  { title: "Stops, start and end", keys: ["stops"] },
+  { title: "Accessories: idioms, waits and codes of the builder", keys: ["idioms", "wait", "codes"] },
+  { title: "Confirmations: what the program makes sure of", keys: ["confirm"] },
+  { title: "The machine", keys: ["machine"] },
 ] as const;
 
-const introduction = `# Dialect files
-
-<!-- Made from schemas/dialect.schema.json by \`npm run generate\`. Do not edit. -->
-
-A dialect file, NAME.dialect.yaml, says what one controller and its machine want. Each file in this folder is a shipped
-dialect; yours can stand anywhere and extend one of them:
-
-\`\`\`yaml
-dialect: my-router
-title: The router in the shed
-extends: rs274ngc
-modal: { motion: each-block } # it wants the motion word in every block
-confirm:
-  at-speed: { dwell: 8 s } # nothing waits for the spindle by itself
-\`\`\`
-
-- State only what differs. Mappings are merged key by key; lists, single values and \`none\` replace what is inherited.
-- \`none\` says that the controller has no such word or the machine no such thing. A job that needs it is refused.
-- A key that no file of the chain states is never guessed: a job that needs it is refused, and the finding says which
-  line to add. \`tapewright dialect check FILE\` lists them, \`tapewright dialect show FILE\` prints all values with the file
-  and line each comes from.
-- Lengths are in millimetres, or have their unit behind them: \`12.7\`, \`0.5 in\`. Feeds are in mm/min, or \`20 in/min\`. Times
-  always have a unit: \`6 s\`, \`500 ms\`, \`2 min\`. Angles are in degrees, spindle speeds in rpm.
-- A dwell of a confirmation may be an expression: \`"spin_up * rpm / max_rpm + 0.5 * second"\`. It has numbers, \`+ - * / ( )\`,
-  \`min\`, \`max\`, the constants second, minute, mm, inch and rev, and the names below; it must come out as a time.
-
-| name | value |
-|---|---|
-| \`rpm\` | speed after the change (at-speed only) |
-| \`from_rpm\` | speed before it, the highest speed where it is not known (at-speed and stopped) |
-| \`min_rpm\`, \`max_rpm\`, \`spin_up\`, \`spin_down\`, \`coast_down\` | the keys of \`machine.spindle\` |
-`;
-
-/** A page that a machinist can read: each key with its meaning, values, unit, an example, and what a wrong value does. */
-export function dialectsReadme(schema: SchemaPart): string {
+/** A page that a machinist can read: each key with its values, unit, meaning, an example, and what a wrong value does. */
+export function dialectsReadme(schema: SchemaPart, shipped: readonly ShippedDialect[]): string {
   const keys = schema.properties ?? {};
   const missing = Object.keys(keys).filter(
     (key) => !chapters.some((chapter) => (chapter.keys as readonly string[]).includes(key)),
   );
   if (missing.length > 0) throw new Error(`dialects/README.md has no chapter for ${missing.join(", ")}`);
+  const contents = chapters.map(({ title }) => `- [${title}](#${anchor(title)})`).join("\n");
   const texts = chapters.map(({ title, keys: own }) => chapterText(schema, title, own));
-  return [introduction, ...texts].join("\n");
+  return [
+    introduction,
+    shippedText(shipped),
+    recipesText(),
+    `## All keys\n\n${keysIntroduction}\n\n${contents}\n`,
+    ...texts,
+  ].join("\n");
 }
 
-const tableHead = "| key | meaning | values | unit | example | if it is wrong |\n|---|---|---|---|---|---|";
+/** As a page of Markdown names a heading in links. */
+function anchor(title: string): string {
+  return title
+    .toLowerCase()
+    .replace(/[^a-z0-9 -]/g, "")
+    .replaceAll(" ", "-");
+}
+
+function shippedText(shipped: readonly ShippedDialect[]): string {
+  const rows = shipped.map(({ name, title, parent }) => `| \`${name}\` | ${title} | ${parent ?? "-"} |`);
+  return `## Which one to start from\n\n${whichOne}\n\n| file | what it is | extends |\n|---|---|---|\n${rows.join("\n")}\n`;
+}
+
+function recipesText(): string {
+  const rows = recipes.map(
+    ({ says, write }) => `| ${cell(says)} | ${write.map((line) => `\`${line}\``).join("<br>")} |`,
+  );
+  return `## From the controller's manual to the file\n\n${recipesIntroduction}\n\n| the manual says, or the machine does | write |\n|---|---|\n${rows.join("\n")}\n`;
+}
+
+const tableHead = "| key | values | what it says | if it is wrong |\n|---|---|---|---|";
 
 function chapterText(schema: SchemaPart, title: string, keys: readonly string[]): string {
-  const rows = keys.flatMap((key) => rowsOf(schema, key, schema.properties![key]));
-  return `## ${title}\n\n${tableHead}\n${rows.join("\n")}\n`;
+  const told = new Map<string, string>();
+  const rows = keys.flatMap((key) => {
+    const part = schema.properties?.[key];
+    return part === undefined ? [] : rowsOf(schema, key, part, told);
+  });
+  return `### ${title}\n\n${tableHead}\n${rows.join("\n")}\n`;
 }
 
-/** A key and, below it, the keys of its mapping. */
-function rowsOf(schema: SchemaPart, path: string, part: SchemaPart): string[] {
-  const inner = formsOf(schema, part).flatMap((form) => [
+/**
+ * A key and, below it, the keys of its mapping. Mappings of the same form are told once: `told` has the first key of each form.
+ */
+function rowsOf(schema: SchemaPart, path: string, part: SchemaPart, told: Map<string, string>): string[] {
+  const forms = formsOf(schema, part);
+  const inner = forms.flatMap((form) => [
     ...Object.entries(form.properties ?? {}).map(([key, below]) => [`${path}.${key}`, below] as const),
     ...Object.values(form.patternProperties ?? {}).map(
       (below) => [`${path}.${nameFor(path)}`, below] as const,
@@ -96,9 +119,13 @@ function rowsOf(schema: SchemaPart, path: string, part: SchemaPart): string[] {
   ]);
   // How one number differs from the rest is said once, with the keys that hold for all numbers.
   const own = inner.filter(([, below]) => below.$ref?.startsWith("#/$defs/own-") !== true);
+  const shape = own.map(([key, below]) => [key.slice(path.length), below.description ?? below.$ref]).join();
+  const first = told.get(shape);
+  if (own.length > 1 && first !== undefined) return [row(schema, path, part, `the keys of \`${first}\``)];
+  told.set(shape, path);
   return [
-    row(schema, path, part, inner.length > 0),
-    ...own.flatMap(([key, below]) => rowsOf(schema, key, below)),
+    row(schema, path, part, own.length > 0 ? "" : undefined),
+    ...own.flatMap(([key, below]) => rowsOf(schema, key, below, told)),
   ];
 }
 
@@ -107,14 +134,24 @@ function nameFor(path: string): string {
   return { codes: "CODE", "machine.outputs": "NAME", "machine.work-zero": "NUMBER" }[path] ?? "KEY";
 }
 
-function row(schema: SchemaPart, path: string, part: SchemaPart, isGroup: boolean): string {
+/** @param keys what stands for the values of a mapping; undefined for a single value */
+function row(schema: SchemaPart, path: string, part: SchemaPart, keys: string | undefined): string {
   const { meaning, unit, wrong } = splitDescription(part.description ?? "");
-  // The example stands in a column of its own.
+  // The example stands behind the meaning.
   const own = valuesInWords(schema, part.$ref === undefined ? withoutExamples(part) : part);
-  const values = isGroup ? groupValues(schema, part) : own;
+  const values =
+    keys === undefined ? own : [groupValues(schema, part), keys].filter((text) => text !== "").join(" ");
+  const inUnit = unit === "" || keys !== undefined ? "" : ` (${unit})`;
   const [example] = part.examples ?? [];
-  const text = example === undefined || isGroup ? "" : `\`${flow(example)}\``;
-  return `| ${[`\`${path}\``, meaning, values, unit, text, wrong].map(cell).join(" | ")} |`;
+  const shown =
+    example === undefined || keys !== undefined
+      ? ""
+      : ` For instance \`${lastKey(path)}: ${flow(example)}\`.`;
+  return `| ${[`\`${path}\``, values + inUnit, meaning + shown, wrong].map(cell).join(" | ")} |`;
+}
+
+function lastKey(path: string): string {
+  return path.slice(path.lastIndexOf(".") + 1);
 }
 
 function withoutExamples({ examples: _examples, ...part }: SchemaPart): SchemaPart {

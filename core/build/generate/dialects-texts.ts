@@ -1,0 +1,52 @@
+/** The hand-written parts of dialects/README.md. */
+
+export const introduction = `# Dialect files
+
+<!-- Made from schemas/dialect.schema.json by \`npm run generate\`. Do not edit. -->
+
+A dialect file, NAME.dialect.yaml, says what one controller and its machine want. Each file in this folder is a shipped
+dialect; yours can stand anywhere and extend one of them. A whole file may be as short as this:
+
+\`\`\`yaml
+dialect: my-router # the file is my-router.dialect.yaml
+title: The router in the shed
+extends: rs274ngc # everything that is not stated below is as there
+modal: { motion: each-block } # it wants the motion word in every block
+confirm:
+  at-speed: { dwell: 8 s } # nothing waits for the spindle by itself
+  stopped: { dwell: 12 s }
+\`\`\`
+
+Then \`tapewright dialect check my-router.dialect.yaml\` names what is wrong or missing, and
+\`tapewright post JOB.json --dialect my-router.dialect.yaml\` writes a program with it.
+
+**A dialect file decides how a machine moves.** A wrong value can make a program that is read back and proved all the same, since
+it is proved against what the file says. Prove the first program of a new file out above the work with a hand on feed hold, check
+lengths and clamps, and leave interlocks to the machine's own safety control.
+
+## How a file is written
+
+- State only what differs. Mappings are merged key by key; lists, single values and \`none\` replace what is inherited.
+- A path such as \`numbers.length.mm\` is a key inside a key inside a key: \`numbers: { length: { mm: 4 } }\`, or on lines of their own,
+  each two blanks further in. Each top-level key may stand once in a file.
+- \`none\` says that the controller has no such word or the machine no such thing. A job that needs it is refused.
+- A key that no file of the chain states is never guessed: a job that needs it is refused, and the finding says which
+  line to add. \`tapewright dialect show FILE\` prints all values with the file and line each comes from.
+- Lengths are in millimetres, or have their unit behind them: \`12.7\`, \`0.5 in\`. Feeds are in mm/min, or \`20 in/min\`. Times
+  always have a unit: \`6 s\`, \`500 ms\`, \`2 min\`. Angles are in degrees, spindle speeds in rpm.
+- A dwell of a confirmation may be an expression: \`"spin_up * rpm / max_rpm + 0.5 * second"\`. It has numbers, \`+ - * / ( )\`,
+  \`min\`, \`max\`, the constants second, minute, mm, inch and rev, and the names below; it must come out as a time.
+
+| name | value |
+|---|---|
+| \`rpm\` | speed after the change (at-speed only) |
+| \`from_rpm\` | speed before it, the highest speed where it is not known (at-speed and stopped) |
+| \`min_rpm\`, \`max_rpm\`, \`spin_up\`, \`spin_down\`, \`coast_down\` | the keys of \`machine.spindle\` |
+`;
+
+export const whichOne = `Take the one that is nearest to what the manual says, and state the rest. None of them has a machine: a leaf states its
+\`machine\` and how it confirms (\`confirm\`); until then the longest times are taken, and each program says so.`;
+
+export const recipesIntroduction = `What a manual says in its words, and the line for it. Keys are explained below.`;
+
+export const keysIntroduction = `Each key with its values (and unit), what it says, and what happens at the machine where it is wrong.`;
