@@ -22,7 +22,7 @@ export interface MachineFacts {
   readonly lengthOffset: LengthOffsetFacts | undefined;
   /** Where tool lengths come from: the controller's table, a measurement after each swap, or the operator. */
   readonly lengths: "table" | "measured" | "operator" | undefined;
-  readonly swap: "controller" | "rack" | "operator" | undefined;
+  readonly swap: "controller" | "rack" | "operator" | "none" | undefined;
   /** What the controller's own tool change (ChangeTool) does besides. */
   readonly changeEffects: Effects | undefined;
   /** Effects of opaque codes, by the code as written, such as "M93". */

@@ -49,7 +49,7 @@ export function resolveMachine(resolving: Resolving, parsed: ParsedParts): Machi
     retract: resolveRetract(resolving),
     lengthOffset: resolveLengthOffset(resolving),
     lengths: word<"table" | "measured" | "operator">(tree, "machine.lengths"),
-    swap: word<"controller" | "rack" | "operator">(tree, "machine.swap"),
+    swap: wordOrNone<"controller" | "rack" | "operator">(tree, "machine.swap"),
     changeEffects: resolveEffects(resolving, "machine.change-effects"),
     opaqueEffects: parsed.opaqueEffects,
     drawbar: resolveDrawbar(resolving),

@@ -101,8 +101,11 @@ function lowerCompensation(state: Lowering, step: AsideOf<"compensation">, sourc
   writeAside(state.output, { kind: "compensation", value: step.side, offset }, source);
 }
 
-/** Checks once an operation that its feed mode can be said. */
+/** Checks once an operation that its feed mode can be said. A controller without any word for it feeds per minute. */
 export function checkFeedMode(state: Lowering, source: number): void {
+  const { words } = state.capabilities;
+  const only = !words["feed.per-revolution"] && !words["feed.inverse-time"];
+  if (state.feedMode === "per-minute" && words["feed.per-minute"] === false && only) return;
   const path = `feed.${state.feedMode}`;
   const key = {
     path,

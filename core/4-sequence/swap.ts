@@ -9,7 +9,7 @@ import { put } from "./steps.ts";
 import { swapByController } from "./swap-controller.ts";
 import { swapByOperator } from "./swap-operator.ts";
 import { swapByRack } from "./swap-rack.ts";
-import { fact } from "./words.ts";
+import { fact, refuse } from "./words.ts";
 
 /** How a machine swaps tools. */
 type SwapStyle = NonNullable<MachineFacts["swap"]>;
@@ -18,7 +18,19 @@ const styles = {
   controller: swapByController,
   rack: swapByRack,
   operator: swapByOperator,
+  none: refuseSwap,
 } as const satisfies Record<SwapStyle, (run: Run, tool: Tool) => void>;
+
+/** A machine for one tool a program: the operator puts it in before the program starts. */
+function refuseSwap(run: Run, tool: Tool): void {
+  refuse(
+    run,
+    "lower/swap",
+    `the program needs tool ${String(tool.number)} besides the one it starts with, and no tool is swapped within a program (\`machine.swap: none\`)`,
+    "post each tool as a program of its own (`--only`), or state `machine: { swap: operator }` if the program may stop for it",
+    "machine.swap",
+  );
+}
 
 /** Brings a tool into the spindle; the spindle stands, at swap height. */
 export function swapTool(run: Run, tool: Tool): void {

@@ -267,7 +267,8 @@ function createSpindle(facts: MachineFacts): SpindleState {
  */
 function heldAtStart(facts: MachineFacts, job: JobFacts): number {
   if (job.spindleHolds !== undefined) return job.spindleHolds;
-  return facts.swap === undefined && job.tools.length === 1 ? job.tools[0].number : unknownTool;
+  const cannotSwap = facts.swap === undefined || facts.swap === "none";
+  return cannotSwap && job.tools.length === 1 ? job.tools[0].number : unknownTool;
 }
 
 function createSwap(facts: MachineFacts, job: JobFacts): SwapState {
