@@ -22,11 +22,12 @@ const styles = {
 } as const satisfies Record<SwapStyle, (run: Run, tool: Tool) => void>;
 
 /** A machine for one tool a program: the operator puts it in before the program starts. */
-function refuseSwap(run: Run, tool: Tool): void {
+function refuseSwap(run: Run): void {
+  const tools = new Set(run.request.operations.map((index) => run.job.operations[index].tool));
   refuse(
     run,
     "lower/swap",
-    `the program needs tool ${String(tool.number)} besides the one it starts with, and no tool is swapped within a program (\`machine.swap: none\`)`,
+    `no tool is swapped within a program (\`machine.swap: none\`), and this one uses tools ${[...tools].join(", ")}`,
     "post each tool as a program of its own (`--only`), or state `machine: { swap: operator }` if the program may stop for it",
     "machine.swap",
   );
