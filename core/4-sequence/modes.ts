@@ -123,7 +123,10 @@ function pathOf(run: Run, operation: Operation): Extract<ModeStep, { kind: "path
     run,
     "lower/word",
     `operation ${operation.id} asks for the exact path, and the dialect has no word for that`,
-    orDeclare("leave `path` out of the operation if the controller's own way of rounding corners will do", "path.exact"),
+    orDeclare(
+      "leave `path` out of the operation if the controller's own way of rounding corners will do",
+      "path.exact",
+    ),
     "path.exact",
   );
   return undefined;

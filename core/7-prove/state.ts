@@ -316,7 +316,7 @@ function createWindows(): WindowState {
 export function createState(facts: MachineFacts, job: JobFacts): State {
   return {
     program: { moved: false, ended: false, wentOn: false, stopSeen: false, stated: new Set() },
-    modes: { units: "mm", plane: undefined, distance: undefined, feed: "per-minute" },
+    modes: { units: facts.countsIn ?? "mm", plane: undefined, distance: undefined, feed: "per-minute" },
     spindle: createSpindle(facts),
     drawbar: {
       open: false,

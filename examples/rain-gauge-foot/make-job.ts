@@ -15,7 +15,7 @@ const skim = 0.2;
 const middle: Point = { x: 0, y: 0 };
 const seatRadius = 15;
 const seatDepth = -5;
-/** Rim of the foot; a groove of 2 deep that runs round the seat drains into it. */
+/** Rim of the foot. */
 const rim: RoundedBox = { centre: middle, halfX: 35, halfY: 35, radius: 8 };
 const through = -12.2;
 /** Holes for pegs, as wide as the tool, which cuts over its centre. */
@@ -45,7 +45,7 @@ function seat(): Move[] {
   ];
 }
 
-/** Three quarters of a circle round the seat, and a straight way out over the rim. */
+/** A groove of 2 deep, three quarters round the seat, with a straight way out over the rim. */
 function drain(): Move[] {
   const radius = 21;
   return [
