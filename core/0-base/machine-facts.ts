@@ -1,5 +1,6 @@
 import type { Expression } from "./expression.ts";
 import type { Axis } from "./batch.ts";
+import type { UnitSystem } from "./lengths.ts";
 import type { SpindleDirection, StepKind } from "./step.ts";
 
 /**
@@ -9,6 +10,8 @@ import type { SpindleDirection, StepKind } from "./step.ts";
 export interface MachineFacts {
   /** Whether any machine is declared; an archetype has none. */
   readonly declared: boolean;
+  /** Units that the controller counts in before a word says them; undefined where programs are in those of their job. */
+  readonly countsIn: UnitSystem | undefined;
   /** Kinds of steps for which the dialect has a word, so that the start of a program must state them. */
   readonly statable: readonly StepKind[];
   /** Travel of each axis in machine coordinates, [least, most]: atoms, or micro-degrees for a, b, c. */
@@ -22,7 +25,7 @@ export interface MachineFacts {
   readonly lengthOffset: LengthOffsetFacts | undefined;
   /** Where tool lengths come from: the controller's table, a measurement after each swap, or the operator. */
   readonly lengths: "table" | "measured" | "operator" | undefined;
-  readonly swap: "controller" | "rack" | "operator" | undefined;
+  readonly swap: "controller" | "rack" | "operator" | "none" | undefined;
   /** What the controller's own tool change (ChangeTool) does besides. */
   readonly changeEffects: Effects | undefined;
   /** Effects of opaque codes, by the code as written, such as "M93". */

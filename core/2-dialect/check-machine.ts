@@ -60,6 +60,16 @@ function checkRetract(fail: Fail, { retract, swap, lengthOffset, travel }: Machi
       "Retract by machine-move or reference-return.",
     );
   }
+  if (retract?.cancelLengthFirst === true && lengthOffset?.cancelMoves === true) {
+    const message =
+      "Cancelling the length offset moves Z, which is allowed at swap height alone, and the retract cancels it on the way there.";
+    fail(
+      "dialect/retract",
+      "machine.retract.cancel-length-first",
+      message,
+      "State `cancel-length-first: no`, or `cancel-moves: no` if Z stands still.",
+    );
+  }
   if (retract?.by === "machine-move" && outside(travel, "z", retract.z)) {
     fail("dialect/retract", "machine.retract.z", "The swap height is outside the travel of Z.");
   }

@@ -1568,11 +1568,11 @@ export type HoldDown = number | Signal;
  */
 export type OnTimeout = "alarm" | "continues";
 /**
- * controller: the controller changes tools by itself; rack: the program drives to the pockets and works the drawbar; operator: the program stops and asks for the tool.
+ * controller: the controller changes tools by itself; rack: the program drives to the pockets and works the drawbar; operator: the program stops and asks for the tool; none: one tool a program, which is in the spindle before it starts.
  *
  * If wrong: the program waits for a change that never comes, or drives to a rack that is not there.
  */
-export type SwapStyle = "controller" | "rack" | "operator";
+export type SwapStyle = "controller" | "rack" | "operator" | "none";
 /**
  * unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.
  *

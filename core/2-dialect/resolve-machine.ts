@@ -9,6 +9,7 @@ import type {
   Signal,
   SignalName,
   SpindleFacts,
+  UnitSystem,
 } from "#base";
 import { atomsPerInch, axes } from "#base";
 import { resolveDrawbar, resolveRack } from "./resolve-rack.ts";
@@ -40,6 +41,7 @@ export function resolveMachine(resolving: Resolving, parsed: ParsedParts): Machi
   const { tree } = resolving;
   return {
     declared: nodeAt(tree, "machine.travel") !== undefined || nodeAt(tree, "machine.spindle") !== undefined,
+    countsIn: countsIn(tree),
     statable: statableSteps(tree),
     travel: resolveTravel(tree),
     spindle: resolveSpindle(tree),
@@ -49,7 +51,7 @@ export function resolveMachine(resolving: Resolving, parsed: ParsedParts): Machi
     retract: resolveRetract(resolving),
     lengthOffset: resolveLengthOffset(resolving),
     lengths: word<"table" | "measured" | "operator">(tree, "machine.lengths"),
-    swap: word<"controller" | "rack" | "operator">(tree, "machine.swap"),
+    swap: wordOrNone<"controller" | "rack" | "operator">(tree, "machine.swap"),
     changeEffects: resolveEffects(resolving, "machine.change-effects"),
     opaqueEffects: parsed.opaqueEffects,
     drawbar: resolveDrawbar(resolving),
@@ -63,6 +65,11 @@ export function resolveMachine(resolving: Resolving, parsed: ParsedParts): Machi
     rapids: word<"straight" | "dog-leg">(tree, "motion.rapids"),
     arcTolerance: resolveArcTolerance(resolving),
   };
+}
+
+function countsIn(tree: TreeNode): MachineFacts["countsIn"] {
+  const said = word<"job" | UnitSystem>(tree, "units.programs-in");
+  return said === "job" ? undefined : said;
 }
 
 function resolveTravel(tree: TreeNode): MachineFacts["travel"] {

@@ -4,7 +4,7 @@ import type { Resolving } from "./resolving.ts";
 import { must } from "./resolving.ts";
 import type { TreeNode } from "./tree.ts";
 import { nodeAt } from "./tree.ts";
-import { number, word, yes } from "./values.ts";
+import { number, word, wordOrNone, yes } from "./values.ts";
 
 /** Addresses with a number format of their own, below `numbers`. */
 export type NumberKey =
@@ -82,7 +82,10 @@ function formatOf(resolving: Resolving, key: NumberKey, decimals: number): Numbe
   const implied = point === "never";
   // A whole number has no zeros that an implied point could be counted from, unless the file says so for this address.
   const counted = implied && (decimals > 0 || states("suppressed-zeros"));
-  const suppressed = counted ? choice<NumberFormat["suppressed"]>("suppressed-zeros", "leading") : "leading";
+  // `none` is one of the ways here, not the lack of one.
+  const suppressed = counted
+    ? must(resolving, wordOrNone<"leading" | "trailing">, at("suppressed-zeros"), "leading")
+    : "leading";
   return {
     decimals,
     point,

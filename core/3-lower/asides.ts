@@ -74,19 +74,26 @@ export function lowerAside(
 
 /** Cutter compensation is passed through as words, or refused. */
 function lowerCompensation(state: Lowering, step: AsideOf<"compensation">, source: number): void {
+  if (step.side === "off") {
+    // Who can begin compensation can end it (checked when the dialect loads); elsewhere none is in force.
+    const isSaid = state.capabilities.words["compensation.off"] === true;
+    if (isSaid) writeAside(state.output, { kind: "compensation", value: "off", offset: 0 }, source);
+    return;
+  }
   const path = `compensation.${step.side}`;
+  const code = step.side === "left" ? "G41" : "G42";
   const key = {
     path,
     why: "since it uses cutter compensation",
-    example: `compensation: { ${step.side}: G4x }`,
+    example: `compensation: { ${step.side}: ${code} }`,
     offset: source,
   };
-  const fix = "give the path of the tool's centre instead of the contour";
+  const fix = `give the path of the tool's centre instead of the contour, or declare the words if the controller has them: \`compensation: { off: G40, ${step.side}: ${code}, word: D }\``;
   if (!need<boolean>(state, state.capabilities.words[path], key, true)) {
     state.report(compensationNotSaid(path, "the dialect has no cutter compensation", fix, source));
   }
   const tool = state.job.tools.find((one) => one.number === state.operation.tool);
-  if (step.side !== "off" && tool?.radiusOffset === undefined) {
+  if (tool?.radiusOffset === undefined) {
     state.report(
       compensationNotSaid(
         path,
@@ -96,13 +103,19 @@ function lowerCompensation(state: Lowering, step: AsideOf<"compensation">, sourc
       ),
     );
   }
-  if (step.side !== "off") selectPlane(state, "xy", source);
-  const offset = step.side === "off" ? 0 : (tool?.radiusOffset ?? 0);
-  writeAside(state.output, { kind: "compensation", value: step.side, offset }, source);
+  selectPlane(state, "xy", source);
+  writeAside(
+    state.output,
+    { kind: "compensation", value: step.side, offset: tool?.radiusOffset ?? 0 },
+    source,
+  );
 }
 
-/** Checks once an operation that its feed mode can be said. */
+/** Checks once an operation that its feed mode can be said. A controller without any word for it feeds per minute. */
 export function checkFeedMode(state: Lowering, source: number): void {
+  const { words } = state.capabilities;
+  const only = !words["feed.per-revolution"] && !words["feed.inverse-time"];
+  if (state.feedMode === "per-minute" && words["feed.per-minute"] === false && only) return;
   const path = `feed.${state.feedMode}`;
   const key = {
     path,

@@ -16,7 +16,7 @@ export function writtenFeedMode(own: FeedMode, words: Readonly<Record<string, bo
 function feedGrid(state: Lowering, source: number): number {
   const { capabilities, units, feedMode } = state;
   // A mode without a word is refused as such at the start of its operation; its grid is then nobody's business.
-  if (capabilities.words[`feed.${feedMode}`] === false) return 1;
+  if (feedMode !== "per-minute" && capabilities.words[`feed.${feedMode}`] === false) return 1;
   const key = (path: string, example: string) => ({
     path,
     why: "to write its feeds",

@@ -1,4 +1,4 @@
-import type { Finding, Place } from "#base";
+import type { FeedMode, Finding, Place } from "#base";
 import { atomsPerUnit } from "#base";
 
 /** The findings of lowering: one function a rule. */
@@ -45,17 +45,24 @@ export function unitsNotSaid(units: string, offset: number): Finding {
   return refusal(
     "lower/units",
     `the job is in ${units} and the dialect has no word for that`,
-    "set `units.programs-in` to the unit system of the controller, and the program is converted",
+    `declare the word if the controller has one, for instance \`units: { ${units}: ${units === "mm" ? "G21" : "G20"} }\`, or have programs converted to its own units (\`units: { programs-in: ${units === "mm" ? "inch" : "mm"} }\`)`,
     offset,
     `units.${units}`,
   );
 }
 
-export function feedModeNotSaid(mode: string, offset: number): Finding {
+/** Codes of the feed modes on most controllers (NISTIR 6556 Table 5; G95 from the ISO 6983-1 code tables). */
+const feedCodes = {
+  "per-minute": "G94",
+  "per-revolution": "G95",
+  "inverse-time": "G93",
+} as const satisfies Record<FeedMode, string>;
+
+export function feedModeNotSaid(mode: FeedMode, offset: number): Finding {
   return refusal(
     "lower/feed-mode",
     `the operation states its feed in ${mode} mode and the dialect has no word for that`,
-    `state the feeds of the operation per minute, or declare \`feed.${mode}\` if the controller has it`,
+    `state the feeds of the operation per minute, or declare the word if the controller has one, for instance \`feed: { ${mode}: ${feedCodes[mode]} }\``,
     offset,
     `feed.${mode}`,
   );
@@ -75,13 +82,26 @@ export function compensationNotSaid(key: string, reason: string, fix: string, of
   return refusal("lower/compensation", reason, fix, offset, key);
 }
 
-export function cycleNotSaid(kind: string, key: string, offset: number): Finding {
+export function tapCycleNotSaid(key: string, offset: number): Finding {
+  const [, cycle = ""] = key.split(".");
+  const code = cycle === "tap-left" ? "G74" : "G84";
   return refusal(
     "lower/cycle",
-    `the dialect has no fixed cycle for ${kind} holes, and they cannot be written out as single moves`,
-    "make these holes on a controller that has the cycle, or in another way",
+    "the dialect has no fixed cycle for tap holes, and they cannot be written out as single moves",
+    `make these threads in another way, or declare the cycle if the controller has it, for instance \`cycles: { ${cycle}: ${code} }\``,
     offset,
     key,
+  );
+}
+
+export function tapLevelNotSaid(wanted: "initial" | "retract", offset: number): Finding {
+  const [only, code] = wanted === "initial" ? ["retract", "G98"] : ["initial", "G99"];
+  return refusal(
+    "lower/cycle",
+    `between these tap holes the tool is to go to the ${wanted} level, the cycle knows the ${only} level alone, and tapping cannot be written out as single moves`,
+    `state \`"between": "${only}"\` in the job, or declare the word for the other level, for instance \`cycles: { return: { ${wanted}: ${code} } }\``,
+    offset,
+    `cycles.return.${wanted}`,
   );
 }
 
@@ -106,7 +126,7 @@ export function roundsToNothing(what: string, key: string, offset: number): Find
 }
 
 export function tappingRefused(reason: string, fix: string, offset: number): Finding {
-  return refusal("limit/tapping", reason, fix, offset, "machine.tapping");
+  return refusal("limit/tapping", reason, fix, offset, "machine.tapping.kind");
 }
 
 /** Numbers so coarse that rounding shows on the work; atoms. */

@@ -1,7 +1,7 @@
 import type { CycleDefinition, CycleKind } from "#base";
 import { axisBit, roundToGrid, rowKind } from "#base";
 import type { HoleKind, Holes } from "#job";
-import { cycleNotSaid, roundsToNothing } from "./findings.ts";
+import { roundsToNothing, tapCycleNotSaid, tapLevelNotSaid } from "./findings.ts";
 import { forgetFeed, inWrittenMode, roundFeed } from "./feed.ts";
 import type { HolesPlan } from "./holes-plan.ts";
 import { drillLonghand } from "./longhand.ts";
@@ -108,7 +108,10 @@ function defineCycle(state: Lowering, levels: Levels, source: number): CycleDefi
   );
   const between = hasCode ? sayableLevel(state, levels, source) : undefined;
   if (!hasCode || between === undefined || !fitsCycle(state, levels, source)) {
-    if (isTap) state.report(cycleNotSaid("tap", key, source));
+    if (isTap) {
+      const between = levels.holes.between;
+      state.report(hasCode ? tapLevelNotSaid(between, source) : tapCycleNotSaid(key, source));
+    }
     return undefined;
   }
   const { depth, retract, level, peck } = levels;

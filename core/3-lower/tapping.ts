@@ -24,8 +24,8 @@ export function tapFeed(state: Lowering, holes: Holes, source: number): number {
   if (tapping.kind === "none") {
     state.report(
       tappingRefused(
-        "the machine cannot tap (`machine.tapping: none`)",
-        "make these threads in another way, for instance with a thread mill",
+        "the machine cannot tap (`machine.tapping.kind: none`)",
+        "make these threads in another way, for instance with a thread mill, or declare how the machine taps: `machine: { tapping: { kind: synchronised } }`",
         source,
       ),
     );

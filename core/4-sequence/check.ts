@@ -22,7 +22,8 @@ function checkLengths(run: Run): void {
     "machine.length-offset.form",
     "each tool has a length of its own",
   );
-  if (form !== "none" || usedTools(run).length < 2) return;
+  // Where no tool is swapped, the swap itself is refused.
+  if (form !== "none" || usedTools(run).length < 2 || machine.swap === "none") return;
   if (machine.swap === "operator" && machine.lengths === "operator") return;
   refuse(
     run,

@@ -1,4 +1,5 @@
 import type { CoolantMedium } from "#base";
+import { orDeclare } from "./findings.ts";
 import type { Run } from "./run.ts";
 import { put } from "./steps.ts";
 import { optional, refuse } from "./words.ts";
@@ -24,18 +25,25 @@ export function setCoolant(run: Run, media: readonly CoolantMedium[]): void {
 function coolantOn(run: Run, medium: CoolantMedium): void {
   const key = `coolant.${medium}`;
   const off = run.request.capabilities.words["coolant.off"];
-  if (off === false)
-    refuse(run, "lower/coolant", `\`${medium}\` could be switched on but never off`, wayOut, "coolant.off");
+  if (off === false && run.request.capabilities.words[key] !== false) {
+    refuse(
+      run,
+      "lower/coolant",
+      `\`${medium}\` could be switched on but never off`,
+      wayOut("coolant.off"),
+      "coolant.off",
+    );
+  }
   if (run.request.capabilities.words[key] === false) {
     refuse(
       run,
       "lower/coolant",
       `the job asks for \`${medium}\`, and the dialect has no word for it`,
-      wayOut,
+      wayOut(key),
       key,
     );
   } else if (optional(run, key, `the job asks for \`${medium}\``))
     put(run, { kind: "coolant", medium, on: true });
 }
 
-const wayOut = "change the operation's `coolant`, or declare the word if the controller has one";
+const wayOut = (key: string): string => orDeclare("change the operation's `coolant`", key);

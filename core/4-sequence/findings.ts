@@ -34,6 +34,26 @@ const examples: Readonly<Record<string, string>> = {
   "tools.preselect": "tools: { preselect: no }",
   "distance.programs-in": "distance: { programs-in: absolute }",
   "arc.form": "arc: { form: incremental-centre }",
+  "path.exact": "path: { exact: G61 }",
+  "work-offset": "work-offset: [G54, G55, G56]",
+  "coolant.mist": "coolant: { mist: M7 }",
+  "coolant.flood": "coolant: { flood: M8 }",
+  "coolant.air": "coolant: { air: M26 }",
+  "coolant.through-tool": "coolant: { through-tool: M27 }",
+  "coolant.off": "coolant: { off: M9 }",
+  "spindle.cw": "spindle: { cw: M3 }",
+  "spindle.ccw": "spindle: { ccw: M4 }",
+  "spindle.stop": "spindle: { stop: M5 }",
+  "stops.stop": "stops: { stop: M0 }",
+  "stops.optional": "stops: { optional: M1 }",
+  "stops.end": "stops: { end: M30 }",
+  "dwell.code": "dwell: { code: G4, word: P, unit: s }",
+  "tools.change": "tools: { change: M6 }",
+  "reference-return": "reference-return: G28",
+  "machine-move": "machine-move: G53",
+  "length-offset.on": "length-offset: { on: G43, off: G49, word: H }",
+  "distance.absolute": "distance: { absolute: G90 }",
+  "distance.incremental": "distance: { incremental: G91 }",
   "idioms.wait-signal": 'idioms: { wait-signal: "M94 P{{signal}} R{{level}} Q{{timeout}}" }',
   "idioms.message": 'idioms: { message: "(MSG, {{text}})" }',
 };
@@ -66,9 +86,14 @@ export function noWord(key: string, because: string, offset: number): Finding {
     severity: "error",
     message: `the dialect has no word for \`${key}\`, which this job needs because ${because}`,
     place: inJob(offset),
-    fix: "change the job so that it does without, or declare the word if the controller has one",
+    fix: orDeclare("change the job so that it does without", key),
     key,
   };
+}
+
+/** The way out of a word that is not there: do without, or say which word the controller has, by an example. */
+export function orDeclare(without: string, key: string): string {
+  return `${without}, or declare the word if the controller has one, for instance \`${example(key)}\``;
 }
 
 /** A refusal with its own rule. */

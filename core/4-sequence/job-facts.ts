@@ -31,7 +31,8 @@ export function planJobFacts(request: PlanRequest, report: Report): PlannedFacts
 /** A machine that cannot swap holds the only tool of the program. */
 function onlyTool({ machine, operations, job }: PlanRequest): number | undefined {
   const used = new Set(operations.map((index) => job.operations[index].tool));
-  return machine.swap === undefined && used.size === 1 ? [...used][0] : undefined;
+  const cannotSwap = machine.swap === undefined || machine.swap === "none";
+  return cannotSwap && used.size === 1 ? [...used][0] : undefined;
 }
 
 function toolFacts(tool: Tool, setup: Setup): ToolFacts {

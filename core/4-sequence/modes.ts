@@ -2,6 +2,7 @@ import type { FeedMode, ModeStep, Plane, Step } from "#base";
 import type { Operation } from "#job";
 import { writtenFeedMode } from "#lower";
 import { programDistance, setDistance } from "./distance.ts";
+import { orDeclare } from "./findings.ts";
 import { stateWorkOffset } from "./offsets.ts";
 import type { Run } from "./run.ts";
 import { put } from "./steps.ts";
@@ -122,7 +123,10 @@ function pathOf(run: Run, operation: Operation): Extract<ModeStep, { kind: "path
     run,
     "lower/word",
     `operation ${operation.id} asks for the exact path, and the dialect has no word for that`,
-    "leave `path` out of the operation if the controller's own way of rounding corners will do",
+    orDeclare(
+      "leave `path` out of the operation if the controller's own way of rounding corners will do",
+      "path.exact",
+    ),
     "path.exact",
   );
   return undefined;

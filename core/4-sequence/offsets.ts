@@ -1,4 +1,5 @@
 import type { Operation } from "#job";
+import { orDeclare } from "./findings.ts";
 import type { Run } from "./run.ts";
 import { operationInHand, toolOf } from "./run.ts";
 import { put } from "./steps.ts";
@@ -40,7 +41,7 @@ export function stateWorkOffset(run: Run, operation: Operation): void {
       run,
       "lower/work-offset",
       `operation ${operation.id} is in work offset ${String(operation.workOffset)}, and the dialect has no word for it`,
-      "use a work offset that the controller has, or declare its word",
+      orDeclare("use a work offset that the controller has", "work-offset"),
       key,
     );
   } else if (optional(run, key, "its operations are in a work offset")) {

@@ -9,7 +9,7 @@ import { put } from "./steps.ts";
 import { swapByController } from "./swap-controller.ts";
 import { swapByOperator } from "./swap-operator.ts";
 import { swapByRack } from "./swap-rack.ts";
-import { fact } from "./words.ts";
+import { fact, refuse } from "./words.ts";
 
 /** How a machine swaps tools. */
 type SwapStyle = NonNullable<MachineFacts["swap"]>;
@@ -18,7 +18,20 @@ const styles = {
   controller: swapByController,
   rack: swapByRack,
   operator: swapByOperator,
+  none: refuseSwap,
 } as const satisfies Record<SwapStyle, (run: Run, tool: Tool) => void>;
+
+/** A machine for one tool a program: the operator puts it in before the program starts. */
+function refuseSwap(run: Run): void {
+  const tools = new Set(run.request.operations.map((index) => run.job.operations[index].tool));
+  refuse(
+    run,
+    "lower/swap",
+    `no tool is swapped within a program (\`machine.swap: none\`), and this one uses tools ${[...tools].join(", ")}`,
+    "post each tool as a program of its own (`--only`), or state `machine: { swap: operator }` if the program may stop for it",
+    "machine.swap",
+  );
+}
 
 /** Brings a tool into the spindle; the spindle stands, at swap height. */
 export function swapTool(run: Run, tool: Tool): void {

@@ -267,7 +267,8 @@ function createSpindle(facts: MachineFacts): SpindleState {
  */
 function heldAtStart(facts: MachineFacts, job: JobFacts): number {
   if (job.spindleHolds !== undefined) return job.spindleHolds;
-  return facts.swap === undefined && job.tools.length === 1 ? job.tools[0].number : unknownTool;
+  const cannotSwap = facts.swap === undefined || facts.swap === "none";
+  return cannotSwap && job.tools.length === 1 ? job.tools[0].number : unknownTool;
 }
 
 function createSwap(facts: MachineFacts, job: JobFacts): SwapState {
@@ -315,7 +316,7 @@ function createWindows(): WindowState {
 export function createState(facts: MachineFacts, job: JobFacts): State {
   return {
     program: { moved: false, ended: false, wentOn: false, stopSeen: false, stated: new Set() },
-    modes: { units: "mm", plane: undefined, distance: undefined, feed: "per-minute" },
+    modes: { units: facts.countsIn ?? "mm", plane: undefined, distance: undefined, feed: "per-minute" },
     spindle: createSpindle(facts),
     drawbar: {
       open: false,

@@ -17,7 +17,8 @@ export function assumptions({ job, operations, machine, facts }: Undertaking): s
   const offsets = [...new Set(operations.map((operation) => operation.workOffset))].sort((a, b) => a - b);
   const tools = toolsUsed(operations);
   return [
-    "The machine is homed.",
+    // Without machine coordinates nothing goes by the reference position: such machines may have none.
+    ...(machine.retract?.by === "clearance" ? [] : ["The machine is homed."]),
     `Work offset${offsets.length === 1 ? "" : "s"} ${offsets.join(", ")} ${offsets.length === 1 ? "is" : "are"} set.`,
     ...spindleSentence(facts, machine),
     ...(machine.swap === "rack" ? rackSentences(facts) : []),

@@ -24,7 +24,8 @@ export interface Gathering {
   errors(): number;
   /**
    * What is shown: stages gather within themselves and stop between each other, so nothing behind the first stage with an
-   * error, whose findings would be its echoes.
+   * error, whose findings would be its echoes. What the dialect cannot say of a job is found by two stages, lowering and
+   * sequencing, by turns; both are shown, each key once.
    */
   findings(): Finding[];
   /** All of them: on a program from elsewhere each stage says something of its own. */
@@ -55,7 +56,19 @@ export function gather(): Gathering {
     all: () => reportingStages.flatMap((stage) => kept.get(stage) ?? []),
     findings: () => {
       const first = reportingStages.find((stage) => failed.has(stage)) ?? "compare";
-      return upTo(first).flatMap((stage) => kept.get(stage) ?? []);
+      const shown = upTo(first === "lower" ? "sequence" : first);
+      return withoutRepeats(shown.flatMap((stage) => kept.get(stage) ?? []));
     },
   };
+}
+
+/** Both stages that go by the dialect miss a key that neither has: it is asked for once. */
+function withoutRepeats(findings: readonly Finding[]): Finding[] {
+  const asked = new Set<string>();
+  return findings.filter(({ rule, key }) => {
+    if (rule !== "dialect/undeclared" || key === undefined) return true;
+    const isFirst = !asked.has(key);
+    asked.add(key);
+    return isFirst;
+  });
 }

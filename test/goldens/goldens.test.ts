@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Batch, Finding } from "#base";
+import type { Format } from "#dialect";
 import { generateEmitter, loadEmitter } from "#emit";
 import { read } from "#read";
 import { postText, proveText } from "../../core/index.ts";
@@ -11,18 +12,20 @@ import { ready } from "../support/ready.ts";
  * `npx vitest run test/goldens -u` writes them anew; then read the difference by eye.
  */
 
-/** A refusal as a golden has it: rule, key and message, line by line. */
+/** A refusal as a golden has it: rule, key and message, and the way out below it. */
 function refusalText(findings: readonly Finding[]): string {
-  const lines = findings.filter(({ severity }) => severity === "error").map(({ rule, key, message }) => `${rule}  ${key ?? "-"}  ${message}`);
+  const lines = findings.filter(({ severity }) => severity === "error").map(({ rule, key, message, fix }) => `${rule}  ${key ?? "-"}  ${message}\n  ${fix ?? "-"}`);
   return `${lines.join("\n")}\n`;
 }
 
 /** A program without its comment blocks, which are no steps; messages to the operator stay. */
-function withoutComments(program: string): string {
+function withoutComments(program: string, { lineEnd, idioms }: Format): string {
+  const mark = idioms.message?.blocks[0]?.[0];
+  const isMessage = (block: string): boolean => mark !== undefined && "literal" in mark && block.startsWith(mark.literal);
   return program
-    .split("\n")
-    .filter((block) => !/^\((?!MSG,).*\)$/.test(block))
-    .join("\n");
+    .split(lineEnd)
+    .filter((block) => !/^[(;]/.test(block) || isMessage(block))
+    .join(lineEnd);
 }
 
 for (const example of examples) {
@@ -48,9 +51,9 @@ for (const example of examples) {
         const reading = (): Iterable<Batch> => read([bytes], format, machine, { units }, () => undefined);
         const written = (batches: Iterable<Batch>, emitter: typeof made.emitter): string =>
           [...mapped(emitter.emitUnproved(batches, { units, header: [] }))].join("");
-        expect(written(reading(), made.emitter)).toBe(withoutComments(program));
+        expect(written(reading(), made.emitter)).toBe(withoutComments(program, format));
         const traced = await loadEmitter(generateEmitter(format, { traced: true }));
-        expect(written(reading(), traced)).toBe(withoutComments(program));
+        expect(written(reading(), traced)).toBe(withoutComments(program, format));
       });
     }
   });

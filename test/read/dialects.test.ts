@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import type { Dialect, Format } from "#dialect";
-import { loadDialect, quarryRouter } from "../support/dialects.ts";
+import { dialectLoader, loadDialect, quarryRouter } from "../support/dialects.ts";
 import { readText } from "./support.ts";
 import type { Read } from "./support.ts";
 
@@ -100,7 +100,7 @@ function idiomTexts(format: Format): [string, string][] {
   ]);
 }
 
-describe.each(["rs274ngc", "iso-6983", "explicit-words", quarryRouter])("%s", (name) => {
+describe.each([...dialectLoader().shipped, quarryRouter])("%s", (name) => {
   let dialect: Dialect;
   beforeAll(async () => {
     dialect = await loadDialect(name);
@@ -108,8 +108,9 @@ describe.each(["rs274ngc", "iso-6983", "explicit-words", quarryRouter])("%s", (n
 
   test("each idiom reads as one step, without a finding", () => {
     const { format, machine } = dialect;
-    for (const [, text] of idiomTexts(format)) {
-      const read = readText(`${text}\n`, { format, machine, options: { fragment: true } });
+    for (const [name, text] of idiomTexts(format)) {
+      const end = name === "message" ? format.lineEnd : format.blockEnd + format.lineEnd;
+      const read = readText(text + end, { format, machine, options: { fragment: true } });
       expect(read.rules).toEqual([]);
       expect(read.lines).toHaveLength(1);
     }
@@ -120,7 +121,7 @@ describe.each(["rs274ngc", "iso-6983", "explicit-words", quarryRouter])("%s", (n
     for (const [kind, values] of Object.entries(format.codes.modes))
       for (const [value, code] of Object.entries(values)) {
         if (!code) continue;
-        const text = `${code.letter}${code.value / 10}\n`;
+        const text = `${code.letter}${code.value / 10}${format.blockEnd}${format.lineEnd}`;
         const read = readText(text, { format, machine, options: { fragment: true } });
         expect([text, read.rules, read.lines]).toEqual([text, [], [`${kind} value=${value}`]]);
       }

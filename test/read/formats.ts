@@ -225,5 +225,6 @@ export const machine: MachineFacts = {
   tapping: undefined,
   feed: { least: 0, most: Infinity },
   rapids: "straight",
+  countsIn: undefined,
   arcTolerance: undefined,
 };

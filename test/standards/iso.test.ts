@@ -32,7 +32,7 @@ describe("codes of the ISO 6983 family", () => {
     }
   });
 
-  it.each(["explicit-words", quarryRouter])(
+  it.each(["explicit-words", "least-increment", quarryRouter])(
     "builder's codes of %s come from the range that the tables leave free",
     async (name) => {
       const { format } = await loadDialect(name);

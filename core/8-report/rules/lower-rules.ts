@@ -15,6 +15,7 @@ export const lowerRules = {
   "lower/work-offset": "The dialect has a word for the work offset.",
   "lower/coolant": "The dialect can switch the coolant on, and off again.",
   "lower/program-number": "The job states a program number where the controller wants one.",
+  "lower/swap": "A program needs no more tools than the machine can swap within it.",
   "lower/hood": "The dialect can work the hood as the operation asks.",
   "lower/no-message": "The dialect can show a message to the operator; without one, notes are left out.",
 } as const satisfies RuleTexts;
