@@ -54,7 +54,8 @@ function lettersOfKeys({ tree }: Resolving): UsedLetter[] {
 function lettersOfForms({ tree }: Resolving, format: Format): UsedLetter[] {
   const codes = allCodeKeys().flatMap((key) => {
     const code = codeAt(tree, key);
-    return code === undefined || code === null ? [] : [{ letter: code.letter, key }];
+    if (code === undefined || code === null) return [];
+    return [code.letter, ...(code.word ? [code.word.letter] : [])].map((letter) => ({ letter, key }));
   });
   const { form, radiusWord } = format.arc;
   const centre = form === "incremental-centre" || form === "absolute-centre";

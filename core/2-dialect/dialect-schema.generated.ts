@@ -957,62 +957,96 @@ export type LengthOffsetWord = string;
  */
 export type WorkOffsets =
   | None5
-  | [CodeOrNone]
-  | [CodeOrNone, CodeOrNone]
-  | [CodeOrNone, CodeOrNone, CodeOrNone]
-  | [CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone]
-  | [CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone]
-  | [CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone]
-  | [CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone]
-  | [CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone]
+  | [CodeWithWordOrNone]
+  | [CodeWithWordOrNone, CodeWithWordOrNone]
+  | [CodeWithWordOrNone, CodeWithWordOrNone, CodeWithWordOrNone]
+  | [CodeWithWordOrNone, CodeWithWordOrNone, CodeWithWordOrNone, CodeWithWordOrNone]
+  | [CodeWithWordOrNone, CodeWithWordOrNone, CodeWithWordOrNone, CodeWithWordOrNone, CodeWithWordOrNone]
   | [
-      CodeOrNone,
-      CodeOrNone,
-      CodeOrNone,
-      CodeOrNone,
-      CodeOrNone,
-      CodeOrNone,
-      CodeOrNone,
-      CodeOrNone,
-      CodeOrNone
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone
+    ]
+  | [
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone
+    ]
+  | [
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone
+    ]
+  | [
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone
     ];
 /**
  * There are no words for work offsets; the operator sets the origin.
  */
 export type None5 = "none";
 /**
- * a code such as G54 or M6, or none
+ * a code such as G53, if need be with a word that belongs to it (G54.1 P2), or none
  *
  * This interface was referenced by `DialectSchema`'s JSON-Schema
- * via the `definition` "codeOrNone".
+ * via the `definition` "codeWithWordOrNone".
  */
-export type CodeOrNone = string;
+export type CodeWithWordOrNone = string;
 /**
- * a code such as G54 or M6, or none
+ * a code such as G53, if need be with a word that belongs to it (G54.1 P2), or none
  */
 export type MoveInMachineCoordinates = string;
 /**
- * a code such as G54 or M6, or none
+ * a code such as G53, if need be with a word that belongs to it (G54.1 P2), or none
  */
 export type ReturnToTheReferencePosition = string;
 /**
- * a code such as G54 or M6, or none
+ * Code that ends fixed cycles.
+ *
+ * If wrong: a hole is drilled at every place that follows.
  */
 export type CyclesOff = string;
 /**
- * a code such as G54 or M6, or none
+ * Code that cancels a shift of the origin, or none.
+ *
+ * If wrong: the work is cut at a shifted place.
  */
 export type LocalShiftOff = string;
 /**
- * a code such as G54 or M6, or none
+ * Code that cancels a rotation, or none.
+ *
+ * If wrong: the work is cut rotated.
  */
 export type RotationOff = string;
 /**
- * a code such as G54 or M6, or none
+ * Code that cancels scaling and mirroring, or none.
+ *
+ * If wrong: the work is cut at another size or mirrored.
  */
 export type ScaleOff = string;
 /**
- * a code such as G54 or M6, or none
+ * Code that makes the feed and speed overrides act, or none.
+ *
+ * If wrong: the override knob is dead while the program is proved out.
  */
 export type OverridesOn = string;
 /**
@@ -1043,51 +1077,75 @@ export type FixedCycles =
  */
 export type None6 = "none";
 /**
- * a code such as G54 or M6, or none
+ * Feed in, rapid out, or none: it is written longhand.
+ *
+ * If wrong: the hole has another depth, or the tool breaks on its way out.
  */
 export type Drill = string;
 /**
- * a code such as G54 or M6, or none
+ * Feed in, dwell, rapid out, or none: it is written longhand.
+ *
+ * If wrong: the hole has another depth, or the tool breaks on its way out.
  */
 export type DrillWithDwell = string;
 /**
- * a code such as G54 or M6, or none
+ * Pecks with a rapid out of the hole after each, or none: it is written longhand.
+ *
+ * If wrong: the hole has another depth, or the tool breaks on its way out.
  */
 export type Peck = string;
 /**
- * a code such as G54 or M6, or none
+ * Pecks with a small back-off, or none: it is written longhand.
+ *
+ * If wrong: the hole has another depth, or the tool breaks on its way out.
  */
 export type ChipBreaking = string;
 /**
- * a code such as G54 or M6, or none
+ * Feed in, reverse, feed out, or none: it is written longhand.
+ *
+ * If wrong: the hole has another depth, or the tool breaks on its way out.
  */
 export type TapRightHand = string;
 /**
- * a code such as G54 or M6, or none
+ * The same with a left-hand tap, or none: it is written longhand.
+ *
+ * If wrong: the hole has another depth, or the tool breaks on its way out.
  */
 export type TapLeftHand = string;
 /**
- * a code such as G54 or M6, or none
+ * Feed in, feed out, or none: it is written longhand.
+ *
+ * If wrong: the hole has another depth, or the tool breaks on its way out.
  */
 export type Ream = string;
 /**
- * a code such as G54 or M6, or none
+ * Feed in, dwell, feed out, or none: it is written longhand.
+ *
+ * If wrong: the hole has another depth, or the tool breaks on its way out.
  */
 export type BoreWithDwell = string;
 /**
- * a code such as G54 or M6, or none
+ * Feed in, dwell, spindle stop, rapid out, or none: it is written longhand.
+ *
+ * If wrong: the hole has another depth, or the tool breaks on its way out.
  */
 export type BoreWithSpindleStop = string;
 /**
- * a code such as G54 or M6, or none
+ * Feed in, dwell, spindle stop, program stop, or none: it is written longhand.
+ *
+ * If wrong: the hole has another depth, or the tool breaks on its way out.
  */
 export type BoreWithManualRetract = string;
 /**
- * a code such as G54 or M6, or none
+ * Code for the level at which the tool stood before the first hole, or none.
+ *
+ * If wrong: the tool is dragged through a clamp between two holes.
  */
 export type InitialLevel = string;
 /**
- * a code such as G54 or M6, or none
+ * Code for the retract level of the cycle, or none.
+ *
+ * If wrong: the tool is dragged through a clamp between two holes.
  */
 export type RetractLevel = string;
 /**
@@ -1151,19 +1209,25 @@ export type LaterHoles = "positions" | "all";
  */
 export type EndOfACycle = "any-motion" | "cancel-code";
 /**
- * a code such as G54 or M6, or none
+ * Code that starts the spindle clockwise, as for a right-hand tool.
+ *
+ * If wrong: the spindle turns the wrong way and the tool breaks.
  */
 export type SpindleClockwise = string;
 /**
- * a code such as G54 or M6, or none
+ * Code that starts it counter-clockwise, or none.
+ *
+ * If wrong: the spindle turns the wrong way and the tool breaks.
  */
 export type SpindleCounterClockwise = string;
 /**
- * a code such as G54 or M6, or none
+ * Code that stops the spindle.
+ *
+ * If wrong: the spindle runs on into the swap or past the end of the program.
  */
 export type SpindleStop = string;
 /**
- * a code such as G54 or M6, or none
+ * a code such as G53, if need be with a word that belongs to it (G54.1 P2), or none
  */
 export type SpindleOrientation = string;
 /**
@@ -1179,27 +1243,39 @@ export type OrderOfSpeedAndStart = "speed-first" | "start-first";
  */
 export type SpeedAndStartInABlock = "together" | "apart";
 /**
- * a code such as G54 or M6, or none
+ * Code that turns mist on, or none.
+ *
+ * If wrong: the tool runs dry.
  */
 export type Mist = string;
 /**
- * a code such as G54 or M6, or none
+ * Code that turns flood coolant on, or none.
+ *
+ * If wrong: the tool runs dry.
  */
 export type Flood = string;
 /**
- * a code such as G54 or M6, or none
+ * Code that turns air on, or none.
+ *
+ * If wrong: chips stay in the cut.
  */
 export type Air = string;
 /**
- * a code such as G54 or M6, or none
+ * Code that turns coolant through the tool on, or none.
+ *
+ * If wrong: a deep hole is drilled dry.
  */
 export type CoolantThroughTheTool = string;
 /**
- * a code such as G54 or M6, or none
+ * Code that turns all of them off.
+ *
+ * If wrong: coolant runs during the swap, into the taper and the rack.
  */
 export type AllOff = string;
 /**
- * a code such as G54 or M6, or none
+ * Code of the controller's own tool change, or none.
+ *
+ * If wrong: the tool is not changed, and the next operation runs with the last one.
  */
 export type ToolChange = string;
 /**
@@ -1221,15 +1297,21 @@ export type OrderOfSelectionAndChange = "select-first" | "change-first";
  */
 export type Preselection = "yes" | "no";
 /**
- * a code such as G54 or M6, or none
+ * Code of a stop that the operator ends.
+ *
+ * If wrong: the program runs on while a hand is in the machine.
  */
 export type ProgramStop = string;
 /**
- * a code such as G54 or M6, or none
+ * Code of a stop that acts when its switch is on, or none.
+ *
+ * If wrong: the program runs on although a check was meant.
  */
 export type OptionalStop = string;
 /**
- * a code such as G54 or M6, or none
+ * Code of the end of the program.
+ *
+ * If wrong: the controller alarms, does not rewind, or moves a pallet.
  */
 export type EndOfProgram = string;
 /**
@@ -2086,6 +2168,13 @@ export type YesNo = "yes" | "no";
  * via the `definition` "code".
  */
 export type Code = string;
+/**
+ * a code such as G54 or M6, or none
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "codeOrNone".
+ */
+export type CodeOrNone = string;
 /**
  * one capital letter, or none
  *

@@ -34,6 +34,8 @@ export interface Dialect {
 export interface Code {
   readonly letter: "G" | "M";
   readonly value: number;
+  /** A word with a fixed number that belongs to the code, such as P2 in G54.1 P2. */
+  readonly word?: { readonly letter: string; /** As the file has them. */ readonly digits: string };
 }
 
 /** How numbers of one address are written. */

@@ -14,10 +14,19 @@ export interface MessageForm {
   readonly mark: "(" | ";";
 }
 
+/** A code with a word of a fixed number beside it, such as G54.1 P2, and what the two mean. */
+export interface WordedMeaning {
+  readonly letter: number;
+  readonly value: number;
+  readonly meaning: Meaning;
+}
+
 /** A dialect as the reader looks it up. */
 export interface Tables {
   /** What a code means, by `codeIndex`. */
   readonly meaningOf: ReadonlyMap<number, Meaning>;
+  /** Codes that have a word with a fixed number beside them, by `codeIndex`. */
+  readonly worded: ReadonlyMap<number, readonly WordedMeaning[]>;
   /** Motion mode by G code in tenths, -1 for other codes: the fast way for motion blocks. */
   readonly motionOf: Int8Array;
   /** Extra codes by `codeIndex`; several may differ by the fixed values of their words. */
@@ -57,6 +66,7 @@ export function createTables(format: Format, fragment: boolean): Tables {
   const number = 1 << letterNumber("N");
   return {
     meaningOf: meaningTable(meanings),
+    worded: wordedTable(meanings),
     motionOf: motionTable(meanings),
     extras: extraTable(format.extraCodes),
     ranks: rankTable(format.order),
@@ -79,8 +89,20 @@ function byteOf(character: string): number {
 function meaningTable(meanings: readonly CodeMeaning[]): Map<number, Meaning> {
   const table = new Map<number, Meaning>();
   for (const [code, meaning] of meanings) {
+    if (code.word) continue;
     const index = codeIndex(letterNumber(code.letter), code.value);
     if (!table.has(index)) table.set(index, meaning);
+  }
+  return table;
+}
+
+function wordedTable(meanings: readonly CodeMeaning[]): Map<number, WordedMeaning[]> {
+  const table = new Map<number, WordedMeaning[]>();
+  for (const [{ letter, value, word }, meaning] of meanings) {
+    if (!word) continue;
+    const index = codeIndex(letterNumber(letter), value);
+    const one = { letter: letterNumber(word.letter), value: Number(word.digits), meaning };
+    table.set(index, [...(table.get(index) ?? []), one]);
   }
   return table;
 }

@@ -8,6 +8,7 @@ import { faultOn } from "../fault.ts";
 import type { Code } from "#dialect";
 import { codeWithSeparator } from "../words.ts";
 import { forgetFeed, forgetMotion } from "../write-state.ts";
+import { oneCode } from "./one-code.ts";
 
 /** What may share a block, in the order in which a block is executed (NISTIR 6556 Table 8; arc centre and the rest behind it). */
 const modeOrder = [
@@ -61,10 +62,20 @@ export function writeMode(kind: ModeKind): (context: Context) => Statement[] {
     const codes: Readonly<Record<string, Code | null | undefined>> = context.format.codes.modes[kind];
     const branches = Object.entries(modeKeys[kind]).map(([value, key]): Case => ({
       of: str(value),
-      statements: [modeWord(context, kind, key, codes[value])],
+      statements: modeBlock(context, kind, key, codes[value]),
     }));
     return [cases(get("step", "value"), branches, [faultOn(kind)]), ...(modeEffects[kind]?.() ?? [])];
   };
+}
+
+/** A mode among others; one whose code has a word beside it stands in a block of its own. */
+export function modeBlock(
+  context: Context,
+  kind: (typeof modeOrder)[number],
+  key: string,
+  code: Code | null | undefined,
+): Statement[] {
+  return code?.word ? oneCode(context, key, code) : [modeWord(context, kind, key, code)];
 }
 
 /** `writeMode(state, group, "G17 ");` for a word that may share its block with other modes. */

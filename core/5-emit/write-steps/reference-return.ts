@@ -3,7 +3,7 @@ import { both, get } from "../builders.ts";
 import type { Statement } from "../builders.ts";
 import type { Context } from "../context.ts";
 import { faultOn } from "../fault.ts";
-import { blockOf, codeWord, given, inOrder, keyed, numberWord, settled } from "../words.ts";
+import { blockOf, codeWords, given, inOrder, keyed, numberWord, settled } from "../words.ts";
 import { forgetMotion, forgetPlaces } from "../write-state.ts";
 
 /**
@@ -20,6 +20,6 @@ export function writeReferenceReturn(context: Context): Statement[] {
       keyed(context, "machine.retract.intermediate", zero),
     );
   });
-  const words = inOrder(context, [codeWord(context, "reference-return", codes.referenceReturn), ...axes]);
+  const words = inOrder(context, [...codeWords(context, "reference-return", codes.referenceReturn), ...axes]);
   return [settled(), ...blockOf(context, words), ...forgetMotion(), forgetPlaces(get("step", "axes"))];
 }

@@ -39,6 +39,20 @@ export const cases: readonly AxisCase[] = [
     other: "work-offset: [G154, G155]",
   },
   {
+    axis: 51,
+    title: "a code for each work offset, or one code with the number of the offset",
+    base: "rs274ngc",
+    one: "work-offset: [G54, G55]",
+    other: "work-offset: [G54.1 P1, G54.1 P2]",
+  },
+  {
+    axis: 51,
+    title: "the first of the numbered offsets, or the second",
+    base: "rs274ngc",
+    one: "work-offset: [G54.1 P1]",
+    other: "work-offset: [G54.1 P2, G54.1 P1]",
+  },
+  {
     axis: 52,
     title: "machine coordinates by G53, or by another code",
     base: "rs274ngc",
@@ -60,6 +74,14 @@ export const cases: readonly AxisCase[] = [
     one: "machine: { retract: { by: reference-return, intermediate: incremental-zero } }",
     other: "machine: { retract: { by: reference-return, intermediate: none } }",
     program: "%\nG17 G21 G90 G94\nG28 Z0\nM2\n%\n",
+  },
+  {
+    axis: 53,
+    title: "the first reference point, or the second",
+    base: "rs274ngc",
+    both: "machine: { retract: { by: reference-return } }",
+    one: "reference-return: G28",
+    other: "reference-return: G30 P2",
   },
   {
     axis: 55,

@@ -103,10 +103,10 @@ export const cases: readonly AxisCase[] = [
   },
   {
     axis: 67,
-    title: "a radius below 0 for the larger arc, or none: arcs of a quadrant at most",
+    title: "a radius below 0 for the larger arc, or none: arcs of a sixth at most",
     base: "rs274ngc",
     one: "arc: { form: radius, full-circle: no, largest-sweep: 359 }",
-    other: "arc: { form: radius, full-circle: no, largest-sweep: 90 }",
+    other: "arc: { form: radius, full-circle: no, largest-sweep: 60 }",
     job: wideArc,
     program: "%\nG17 G21 G90 G94\nG0 X0 Y0 Z0\nG2 X10 Y-10 R-10 F100\nM2\n%\n",
     oneTakes: allowedToo,
