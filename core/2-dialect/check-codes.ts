@@ -21,9 +21,7 @@ export function checkCodes(resolving: Resolving, extraCodes: readonly ExtraCode[
   ];
   for (const use of uses) checkStandard(resolving, use);
   for (const [index, use] of uses.entries()) {
-    const other = uses
-      .slice(0, index)
-      .find((before) => before.code === use.code && !areApart(before, use));
+    const other = uses.slice(0, index).find((before) => before.code === use.code && !areApart(before, use));
     if (other === undefined) continue;
     const text = use.word === other.word && use.word !== "" ? `${use.code} ${use.word}` : use.code;
     const message = `\`${use.key}\` and \`${other.key}\` are both ${text}; when a program is read, a code has one meaning.`;

@@ -642,6 +642,12 @@ export type StraightLineAtFeed = string;
  */
 export type PathOfARapid = "straight" | "dog-leg";
 /**
+ * block: the code of `machine-move` acts in its own block alone; until-work-offset: it suspends the work offset, and all motion is in machine coordinates until a work offset is stated anew.
+ *
+ * If wrong: the tool goes to places of the work as if they were places of the machine.
+ */
+export type HowLongAMoveInMachineCoordinatesLasts = "block" | "until-work-offset";
+/**
  * Code for millimetres, or none where the controller has no word for it.
  *
  * If wrong: everything is 25.4 times too small or too large.
@@ -2402,6 +2408,7 @@ export interface StraightMotion {
   rapid?: Rapid;
   line?: StraightLineAtFeed;
   rapids?: PathOfARapid;
+  "machine-move-lasts"?: HowLongAMoveInMachineCoordinatesLasts;
 }
 /**
  * Words for the units of the program.

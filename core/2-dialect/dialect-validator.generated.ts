@@ -121,7 +121,7 @@ var compiled = (() => {
     validateDialect: () => validateDialect
   });
   var validateDialect = validate20;
-  var schema31 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://tapewright.invalid/schemas/dialect.schema.json", "title": "Dialect", "description": "What one controller and its machine want. A file states only what differs from the one that it extends; a key that no file of the chain states is never guessed: what needs it is refused.", "type": "object", "additionalProperties": false, "required": ["dialect"], "properties": { "dialect": { "title": "Name of the dialect", "description": "The name that programs, set-up sheets and findings quote. Lower case, words joined by hyphens; the file is called NAME.dialect.yaml.\n\nIf wrong: the program on the machine cannot be traced to the file that shaped it.", "type": "string", "pattern": "^[a-z0-9]+(-[a-z0-9]+)*$", "maxLength": 40, "examples": ["quarry-router"] }, "title": { "title": "Title", "description": "One line for people: which controller or machine this is.\n\nIf wrong: an operator picks the dialect of another machine.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["Six-pocket router at the quarry workshop"] }, "extends": { "title": "Extends", "description": "The dialect whose values hold wherever this file states none: the name of a shipped dialect, or a file in the same folder or below (its name ends with .yaml). Mappings are merged key by key; lists, single values and `none` replace.\n\nIf wrong: words of another controller are inherited that this one rejects or takes for something else.", "type": "string", "minLength": 1, "maxLength": 200, "examples": ["explicit-words", "base/workshop.dialect.yaml"] }, "sources": { "title": "Sources", "description": "Where the facts of this file come from: standard and section, manual and page, or what was tried at the machine.\n\nIf wrong: nobody can tell later which value was read and which was guessed.", "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 300 }, "examples": [["NISTIR 6556, The NIST RS274/NGC Interpreter, version 3, 17 August 2000"]] }, "file": { "title": "File", "description": "The frame of the program text: file name ending, line ends, the marks at its start and end.", "type": "object", "additionalProperties": false, "properties": { "extension": { "title": "File name ending", "description": "Ending of the program file, without the dot.\n\nIf wrong: the controller does not list the file, or opens it as something else.", "type": "string", "pattern": "^[A-Za-z0-9]{1,8}$", "examples": ["nc"] }, "line-end": { "title": "Line end", "description": "What ends a line: lf (line feed), crlf (carriage return and line feed) or cr (carriage return).\n\nIf wrong: the whole file is read as one block, or each second line as an empty one.", "type": "string", "enum": ["lf", "crlf", "cr"], "examples": ["lf"] }, "last-line-end": { "title": "Line end after the last line", "description": "Whether the last line is ended, too.\n\nIf wrong: the last block, the end of the program, is ignored.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "end-of-block": { "title": "End-of-block mark", "description": "A visible mark at the end of each block: none, semicolon or asterisk.\n\nIf wrong: `;` starts a comment on some controllers, so that the rest of the block is dropped; `*` is an error on others.", "type": "string", "enum": ["none", "semicolon", "asterisk"], "examples": ["none"] }, "delimiter": { "title": "Program delimiter", "description": "Whether a line with `%` alone stands first and last.\n\nIf wrong: the controller finds no start or no end of the program and refuses the transfer.", "type": "string", "enum": ["none", "percent"], "examples": ["percent"] }, "program-number": { "title": "Program number", "description": "How the program is identified by a number of its own, or none. Where it is stated, a job must have a number in the range.", "anyOf": [{ "title": "None", "description": "Programs have no number; the file name tells them apart.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "letter": { "title": "Letter of the program number", "description": "The address of the number.\n\nIf wrong: the line is refused, or a program of another number is overwritten.", "type": "string", "enum": ["O", ":", "%"], "examples": ["O"] }, "digits": { "title": "Digits of the program number", "description": "Least digits; zeros are put in front.\n\nUnit: digits.\n\nIf wrong: the controller takes the program for another one, or refuses it.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [4] }, "from": { "title": "Lowest program number", "description": "Lowest number that is free for programs.\n\nUnit: program number.\n\nIf wrong: a program that the builder protects is overwritten, or the transfer is refused.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [1] }, "to": { "title": "Highest program number", "description": "Highest number that is free for programs; many controls keep the 8000s or 9000s to themselves.\n\nUnit: program number.\n\nIf wrong: a cycle or macro of the builder is overwritten.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [7999] } } }], "examples": ["none", { "letter": "O", "digits": 4, "from": 1, "to": 7999 }] }, "characters": { "title": "Characters", "description": "What the text may hold: upper (capital letters, digits and the marks of the code, in comments, too), ascii, or utf-8 (any character in comments).\n\nIf wrong: the block is rejected, or the comment on the screen is garbled so that an instruction to the operator is lost.", "type": "string", "enum": ["upper", "ascii", "utf-8"], "examples": ["upper"] } }, "examples": [{ "extension": "nc", "line-end": "lf", "delimiter": "percent" }] }, "comments": { "title": "Comments", "description": "How text for people is set apart from the code.", "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Comment style", "description": "parentheses: ( ... ); semicolon: from ; to the end of the line; none: the controller takes no comments, and messages to the operator cannot be written.\n\nIf wrong: the text is executed as code, or the block alarms.", "type": "string", "enum": ["parentheses", "semicolon", "none"], "examples": ["parentheses"] }, "longest": { "title": "Longest comment", "description": "Most characters of one comment, its marks not counted. Longer text is cut.\n\nUnit: characters.\n\nIf wrong: the block alarms, or the end of an instruction to the operator is missing.", "type": "integer", "minimum": 8, "maximum": 200, "examples": [60] } }, "examples": [{ "style": "parentheses", "longest": 60 }] }, "blocks": { "title": "Blocks", "description": "How words make up a block and blocks follow one another.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Block numbers", "description": "Which blocks have a number (N word), or none.", "anyOf": [{ "title": "None", "description": "No block has a number.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Numbered blocks", "description": "all: every block; sections: only the first block of each operation.\n\nIf wrong: block search and restart do not find the place.", "type": "string", "enum": ["all", "sections"], "examples": ["all"] }, "start": { "title": "First block number", "description": "Number of the first numbered block, and of the first one after the highest was reached.\n\nUnit: block number.\n\nIf wrong: a number that the controller reserves is used.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [10] }, "step": { "title": "Step of block numbers", "description": "Difference from one numbered block to the next.\n\nUnit: block numbers.\n\nIf wrong: no free numbers for a block put in at the machine.", "type": "integer", "minimum": 1, "maximum": 1e3, "examples": [10] }, "to": { "title": "Highest block number", "description": "After it numbers begin again at the first.\n\nUnit: block number.\n\nIf wrong: the controller alarms in the middle of the program.", "type": "integer", "minimum": 1, "maximum": 99999999, "examples": [99990] }, "width": { "title": "Digits of block numbers", "description": "Least digits, zeros put in front; 0: as many as needed.\n\nUnit: digits.\n\nIf wrong: the number is not recognised.", "type": "integer", "minimum": 0, "maximum": 8, "examples": [0] } } }], "examples": ["none", { "on": "all", "start": 10, "step": 10, "to": 99990, "width": 0 }] }, "separator": { "title": "Separator", "description": "What stands between two words: none, blank or tab.\n\nIf wrong: words that run together are misread, or a blank counts against the length of the block.", "type": "string", "enum": ["none", "blank", "tab"], "examples": ["blank"] }, "order": { "title": "Word order", "description": "Letters in the order in which a block has them, each once. Every letter that the dialect writes must stand here.\n\nIf wrong: a controller with a fixed order ignores or misreads the word that stands in the wrong place.", "type": "array", "minItems": 3, "maxItems": 26, "uniqueItems": true, "items": { "$ref": "#/$defs/letter" }, "examples": [["N", "G", "X", "Y", "Z", "A", "B", "C", "I", "J", "K", "R", "P", "Q", "F", "S", "T", "H", "D", "M"]] }, "longest": { "title": "Longest block", "description": "Most characters of a block, its line end not counted, or none.\n\nUnit: characters.\n\nIf wrong: the block is cut short: in the worst case a coordinate loses its last digits and the axis goes to another place without an alarm.", "anyOf": [{ "title": "None", "description": "Any length.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 20, "maximum": 4e3 }], "examples": [80] }, "g-words": { "title": "G words in a block", "description": "one: a single G word; any: one of each modal group.\n\nIf wrong: the last one wins without a word, or the block alarms.", "type": "string", "enum": ["one", "any"], "examples": ["any"] }, "m-words": { "title": "M words in a block", "description": "Most M words in one block.\n\nUnit: words.\n\nIf wrong: only the first or the last one acts: coolant or spindle is missing.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [1] }, "modes": { "title": "Modes in a block", "description": "together: modes that are set one after another share a block (as far as g-words allows); apart: each has a block of its own.\n\nIf wrong: a mode is dropped: the program runs in the wrong plane, units or offset.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "delete": { "title": "Block delete", "description": "Whether the controller understands `/` at the start of a block. Programs are written without it; it is accepted in programs that are read.\n\nIf wrong: a block that should be skipped is executed, or the other way round.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "stops-act": { "title": "When stops act", "description": "Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. They are written in blocks of their own; this decides what a program from elsewhere means.\n\nIf wrong: the spindle stops and the tool is then driven through the material.", "type": "string", "enum": ["before-motion", "after-motion"], "examples": ["after-motion"] } }, "examples": [{ "number": "none", "separator": "blank", "longest": 80, "g-words": "any", "m-words": 1 }] }, "numbers": { "title": "Numbers", "description": "How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros` and `digits` hold for all; a single address may state its own.", "type": "object", "additionalProperties": false, "properties": { "point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "length": { "title": "Axis words", "description": "Numbers of X Y Z, and of the levels and pecks of cycles. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "arc-centre": { "title": "Arc centre and radius words", "description": "Numbers of I J K and of the radius. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "angle": { "title": "Rotary words", "description": "Numbers of A B C. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of an angle in degrees.\n\nIf wrong: the rotary axis stands short of or past its place.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the rotary axis stands short of or past its place.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [3] }, "feed-per-minute": { "title": "Feed per minute", "description": "Numbers of F in feed per minute. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 1, "inch": 2 }] }, "feed-per-revolution": { "title": "Feed per revolution", "description": "Numbers of F in feed per revolution. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "inverse-time": { "title": "Inverse-time feed", "description": "Numbers of F in inverse time. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a feed in 1/min.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [4] }, "speed": { "title": "Spindle speed", "description": "Numbers of S. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a speed in rpm.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [0] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [0] }, "dwell": { "title": "Dwell", "description": "Number of the dwell, counted in `dwell.unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `dwell.unit`.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "cycle-dwell": { "title": "Dwell in a cycle", "description": "Number of the dwell at the bottom of a hole, counted in `cycles.words.dwell-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `cycles.words.dwell-unit`.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "timeout": { "title": "Timeout of a wait", "description": "Number of the timeout, counted in `wait.timeout-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `wait.timeout-unit`.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [1] }, "code-width": { "title": "Least digits of codes", "description": "Least digits of codes and of tool and offset numbers; zeros are put in front: 2 writes G00, M06, T01.", "type": "object", "additionalProperties": false, "properties": { "G": { "title": "Digits of G words", "description": "Least digits of a G code before its point.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "M": { "title": "Digits of M words", "description": "Least digits of an M code.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "T": { "title": "Digits of T words", "description": "Least digits of a tool number.\n\nUnit: digits.\n\nIf wrong: a number with too few digits selects another tool or carries no offset.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "H": { "title": "Digits of H words", "description": "Least digits of the number of a length offset.\n\nUnit: digits.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "D": { "title": "Digits of D words", "description": "Least digits of the number of a radius offset.\n\nUnit: digits.\n\nIf wrong: the radius of another tool acts, and the contour is gouged.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] } }, "examples": [{ "G": 2, "M": 2, "T": 2, "H": 2, "D": 2 }] } }, "examples": [{ "point": "always", "trailing-zeros": "keep", "length": { "mm": 3, "inch": 4 } }] }, "modal": { "title": "Modal words", "description": "Which words are repeated although they have not changed.", "type": "object", "additionalProperties": false, "properties": { "motion": { "title": "Motion word", "description": "modal: written when the kind of motion changes; each-block: in every block with axis words.\n\nIf wrong: without its motion word a block does nothing, or is run as the last motion: a rapid where a feed was meant.", "type": "string", "enum": ["modal", "each-block"], "examples": ["modal"] }, "axes": { "title": "Axis words", "description": "changed: only axes that move; all: every axis whose place is known.\n\nIf wrong: an axis left out is taken as 0 or stays where it was.", "type": "string", "enum": ["changed", "all"], "examples": ["changed"] }, "arc-end": { "title": "End of an arc", "description": "changed: only the end coordinates that differ; both: both axes of the plane.\n\nIf wrong: the arc is refused, or ends at another place.", "type": "string", "enum": ["changed", "both"], "examples": ["changed"] }, "arc-centre": { "title": "Zeros in an arc centre", "description": "non-zero: a centre word of 0 is left out; both: both are written.\n\nIf wrong: `centre missing` alarm, or the last centre is used and the arc runs wild.", "type": "string", "enum": ["non-zero", "both"], "examples": ["both"] }, "feed": { "title": "Feed word", "description": "modal: when the feed changes; after-rapid: also in the first feed block after a rapid; each-block: in every feed block.\n\nIf wrong: the block alarms for want of a feed, or an old feed is used.", "type": "string", "enum": ["modal", "after-rapid", "each-block"], "examples": ["modal"] } }, "examples": [{ "motion": "modal", "axes": "changed", "arc-end": "changed", "arc-centre": "both", "feed": "modal" }] }, "motion": { "title": "Straight motion", "description": "Rapid and straight motion.", "type": "object", "additionalProperties": false, "properties": { "rapid": { "title": "Rapid", "description": "Code of the rapid.\n\nIf wrong: a rapid is run as a feed, or a feed as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G0"] }, "line": { "title": "Straight line at feed", "description": "Code of a straight line at feed.\n\nIf wrong: a feed is run as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G1"] }, "rapids": { "title": "Path of a rapid", "description": "straight: all axes arrive together on a straight path; dog-leg: each runs at its own rate. With dog-leg, a rapid that changes Z and X or Y is split: rising Z first, falling Z last.\n\nIf wrong: on a dog-leg the tool sweeps through a clamp that lies beside the straight path.", "type": "string", "enum": ["straight", "dog-leg"], "examples": ["dog-leg"] } }, "examples": [{ "rapid": "G0", "line": "G1", "rapids": "dog-leg" }] }, "units": { "title": "Units", "description": "Words for the units of the program.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Millimetres", "description": "Code for millimetres, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G21", "none"] }, "inch": { "title": "Inches", "description": "Code for inches, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G20", "none"] }, "programs-in": { "title": "Units of programs", "description": "job: a program is in the units of its job; mm or inch: always in these.\n\nIf wrong: everything is 25.4 times too small or too large.", "type": "string", "enum": ["job", "mm", "inch"], "examples": ["job"] } }, "examples": [{ "mm": "G21", "inch": "G20", "programs-in": "job" }] }, "plane": { "title": "Planes", "description": "Words that select the plane of arcs, cycles and compensation.", "type": "object", "additionalProperties": false, "properties": { "xy": { "title": "XY plane", "description": "Code of the XY plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G17"] }, "zx": { "title": "ZX plane", "description": "Code of the ZX plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G18"] }, "yz": { "title": "YZ plane", "description": "Code of the YZ plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G19"] } }, "examples": [{ "xy": "G17", "zx": "G18", "yz": "G19" }] }, "distance": { "title": "Absolute and incremental", "description": "Words for absolute and incremental coordinates.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute", "description": "Code for absolute coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "$ref": "#/$defs/codeOrNone", "examples": ["G90"] }, "incremental": { "title": "Incremental", "description": "Code for incremental coordinates.\n\nIf wrong: distances are taken as places.", "$ref": "#/$defs/codeOrNone", "examples": ["G91"] }, "programs-in": { "title": "Coordinates of programs", "description": "Whether programs are written with absolute or incremental coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "type": "string", "enum": ["absolute", "incremental"], "examples": ["absolute"] } }, "examples": [{ "absolute": "G90", "incremental": "G91", "programs-in": "absolute" }] }, "arc": { "title": "Arcs", "description": "Circular motion.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Arc clockwise", "description": "Code of an arc clockwise seen from the + end of the axis across the plane.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G2"] }, "ccw": { "title": "Arc counter-clockwise", "description": "Code of an arc counter-clockwise.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G3"] }, "form": { "title": "Form of an arc", "description": "incremental-centre: I J K from the start point; absolute-centre: I J K as coordinates; radius: a radius word, negative above 180 degrees; none: arcs are not understood, and chords take their place.\n\nIf wrong: the centre lies elsewhere: a wild circle through work and clamps.", "type": "string", "enum": ["incremental-centre", "absolute-centre", "radius", "none"], "examples": ["incremental-centre"] }, "centre-words": { "title": "Arc centre modes", "description": "Words that choose absolute or incremental arc centres, where the controller has them.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute arc centres", "description": "Code for absolute arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G90.1"] }, "incremental": { "title": "Incremental arc centres", "description": "Code for incremental arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G91.1"] } }, "examples": [{ "absolute": "none", "incremental": "none" }] }, "radius-word": { "title": "Radius word", "description": "Letter of the radius, where `form` is radius.\n\nIf wrong: the arc is refused.", "$ref": "#/$defs/letter", "examples": ["R"] }, "planes": { "title": "Planes with arcs", "description": "The planes in which arcs are understood. Arcs in others become chords, or are refused.\n\nIf wrong: the block alarms, or the arc is cut in another plane.", "type": "array", "maxItems": 3, "uniqueItems": true, "items": { "type": "string", "enum": ["xy", "zx", "yz"] }, "examples": [["xy", "zx", "yz"]] }, "largest-sweep": { "title": "Largest sweep", "description": "Largest sweep of an arc in one block; larger ones are split.\n\nUnit: degrees.\n\nIf wrong: the arc takes the short way instead of the long one.", "type": "number", "exclusiveMinimum": 0, "maximum": 360, "examples": [360] }, "full-circle": { "title": "Full circle", "description": "Whether one block can be a full circle.\n\nIf wrong: nothing is cut, or a whole circle where nothing was meant.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "helix": { "title": "Helix", "description": "Whether the third axis may move during an arc.\n\nIf wrong: the third axis plunges before or after the arc.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "turns-word": { "title": "Turns word", "description": "Letter of the word for the number of turns of a helix, or none: one turn a block.\n\nIf wrong: the helix is cut with one turn and a steep plunge.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "feed-along": { "title": "Feed on a helix", "description": "What F means on a helix: path, the speed along the helix; circle, the speed along its circle seen from above.\n\nIf wrong: the tool moves up to several times faster than meant on a steep helix.", "type": "string", "enum": ["path", "circle"], "examples": ["path"] }, "smallest-radius": { "title": "Smallest radius", "description": "Arcs with a smaller radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms or becomes a dwell mark.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 0.05] }, "largest-radius": { "title": "Largest radius", "description": "Arcs with a larger radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 5e3] }, "tolerance": { "title": "Radius tolerance", "description": "How far the radius at the start and at the end of an arc may differ before the controller alarms.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Tolerance in millimetres", "description": "In a program in millimetres.\n\nUnit: mm.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 10, "examples": [2e-3] }, "inch": { "title": "Tolerance in inches", "description": "In a program in inches.\n\nUnit: inch.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 1, "examples": [2e-4] }, "relative": { "title": "Relative tolerance", "description": "As a share of the radius; the larger of the two holds. 0: none.\n\nUnit: share of the radius (0.001 is 0.1 %).\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 0.01, "examples": [0] } }, "examples": [{ "mm": 2e-3, "inch": 2e-4, "relative": 0 }] }, "chord-tolerance": { "title": "Chord tolerance", "description": "Largest distance between a chord and its arc, where chords take the place of an arc.\n\nUnit: mm, or with `in`.\n\nIf wrong: flats are seen on curves, or the blocks come faster than the controller reads them and the motion stutters.", "$ref": "#/$defs/length", "examples": [0.01] } }, "examples": [{ "cw": "G2", "ccw": "G3", "form": "incremental-centre", "helix": "yes", "feed-along": "path" }] }, "path": { "title": "Path modes", "description": "Words for how corners are taken.", "type": "object", "additionalProperties": false, "properties": { "exact": { "title": "Exact path", "description": "Code for the exact path.\n\nIf wrong: corners are rounded.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61"] }, "stop": { "title": "Exact stop", "description": "Code for a stop at each corner.\n\nIf wrong: dwell marks at each corner, or rounded corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61.1", "none"] }, "blend": { "title": "Continuous path", "description": "Code for blending corners at speed.\n\nIf wrong: the motion stutters and burns the edge.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G64"] }, "tolerance-word": { "title": "Blend tolerance word", "description": "Letter of the tolerance with the continuous path, or none.\n\nIf wrong: corners are cut further than allowed.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] } }, "examples": [{ "exact": "G61", "stop": "none", "blend": "G64" }] }, "feed": { "title": "Feed modes", "description": "Words for what F means.", "type": "object", "additionalProperties": false, "properties": { "per-minute": { "title": "Feed per minute", "description": "Code for feed in length units a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["G94"] }, "per-revolution": { "title": "Feed per revolution", "description": "Code for feed in length units a revolution, or none: the feed is worked out a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G95"] }, "inverse-time": { "title": "Inverse time", "description": "Code for feed in 1/minutes a block, or none.\n\nIf wrong: the tool moves at a wildly wrong feed.", "$ref": "#/$defs/codeOrNone", "examples": ["G93", "none"] } }, "examples": [{ "per-minute": "G94", "per-revolution": "none", "inverse-time": "none" }] }, "dwell": { "title": "Dwell", "description": "A pause of a set time.", "type": "object", "additionalProperties": false, "properties": { "code": { "title": "Dwell code", "description": "Code of the dwell.\n\nIf wrong: there is no pause: the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/codeOrNone", "examples": ["G4"] }, "word": { "title": "Dwell word", "description": "Letter of the time.\n\nIf wrong: the dwell alarms or is skipped; the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/letter", "examples": ["P"] }, "unit": { "title": "Dwell unit", "description": "What the time is counted in.\n\nUnit: s or ms.\n\nIf wrong: 500 becomes 500 seconds, or 0.5 becomes nothing and the cut begins at low speed.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "code": "G4", "word": "P", "unit": "s" }] }, "compensation": { "title": "Cutter radius compensation", "description": "Words for compensation by the tool's radius, or none.", "anyOf": [{ "title": "None", "description": "The controller does not compensate.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "off": { "title": "Compensation off", "description": "Code that ends compensation.\n\nIf wrong: the next motion is offset by the radius.", "$ref": "#/$defs/codeOrNone", "examples": ["G40"] }, "left": { "title": "Compensation left", "description": "Code for the tool left of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G41"] }, "right": { "title": "Compensation right", "description": "Code for the tool right of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G42"] }, "word": { "title": "Radius offset word", "description": "Letter of the number of the radius offset, or none where the tool in the spindle decides.\n\nIf wrong: the radius of another tool acts.", "$ref": "#/$defs/letterOrNone", "examples": ["D"] } } }], "examples": ["none", { "off": "G40", "left": "G41", "right": "G42", "word": "D" }] }, "length-offset": { "title": "Tool length offset", "description": "Words that make the length of the tool act, or none.", "anyOf": [{ "title": "None", "description": "No word makes a tool length act; the operator sets Z.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Length offset on", "description": "Code that makes a length offset act.\n\nIf wrong: the tool is driven into the work by its length.", "$ref": "#/$defs/codeOrNone", "examples": ["G43", "none"] }, "off": { "title": "Length offset off", "description": "Code that cancels it.\n\nIf wrong: the length of the last tool still acts for the next one.", "$ref": "#/$defs/codeOrNone", "examples": ["G49", "none"] }, "word": { "title": "Length offset word", "description": "Letter of the number of the length offset.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "$ref": "#/$defs/letter", "examples": ["H"] } } }], "examples": ["none", { "on": "G43", "off": "G49", "word": "H" }] }, "work-offset": { "title": "Work offsets", "description": "Codes of the work offsets 1 to 9 in order, or none. A number behind the end of the list cannot be said.\n\nIf wrong: the work is cut at the place of another set-up.", "anyOf": [{ "title": "None", "description": "There are no words for work offsets; the operator sets the origin.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 9, "items": { "$ref": "#/$defs/codeWithWordOrNone" } }], "examples": ["none", ["G54", "G55", "G56", "G57", "G58", "G59"]] }, "machine-move": { "title": "Move in machine coordinates", "description": "Code for a move in machine coordinates, in the same block as the motion code, or none. It acts in its own block alone.\n\nIf wrong: the retract goes to a place in work coordinates: into the work, or past the travel.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G53", "none"] }, "reference-return": { "title": "Return to the reference position", "description": "Code of the return to the reference position, or none.\n\nIf wrong: an intermediate point is taken for the target: a diagonal through the work.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G28", "none"] }, "cancel": { "title": "Cancelling", "description": "Words that put an end to what an earlier program may have left in force.", "type": "object", "additionalProperties": false, "properties": { "cycles": { "title": "Cycles off", "description": "Code that ends fixed cycles.\n\nIf wrong: a hole is drilled at every place that follows.", "$ref": "#/$defs/codeOrNone", "examples": ["G80"] }, "local-shift": { "title": "Local shift off", "description": "Code that cancels a shift of the origin, or none.\n\nIf wrong: the work is cut at a shifted place.", "$ref": "#/$defs/codeOrNone", "examples": ["G92.2", "none"] }, "rotation": { "title": "Rotation off", "description": "Code that cancels a rotation, or none.\n\nIf wrong: the work is cut rotated.", "$ref": "#/$defs/codeOrNone", "examples": ["G69", "none"] }, "scale": { "title": "Scale off", "description": "Code that cancels scaling and mirroring, or none.\n\nIf wrong: the work is cut at another size or mirrored.", "$ref": "#/$defs/codeOrNone", "examples": ["G50", "none"] }, "overrides": { "title": "Overrides on", "description": "Code that makes the feed and speed overrides act, or none.\n\nIf wrong: the override knob is dead while the program is proved out.", "$ref": "#/$defs/codeOrNone", "examples": ["M48", "none"] } }, "examples": [{ "cycles": "G80", "local-shift": "none", "rotation": "none", "scale": "none", "overrides": "M48" }] }, "cycles": { "title": "Fixed cycles", "description": "Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.", "anyOf": [{ "title": "None", "description": "The controller has no fixed cycles.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "drill": { "title": "Drill", "description": "Feed in, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G81"] }, "dwell": { "title": "Drill with dwell", "description": "Feed in, dwell, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G82"] }, "peck": { "title": "Peck", "description": "Pecks with a rapid out of the hole after each, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G83"] }, "chip-break": { "title": "Chip-breaking", "description": "Pecks with a small back-off, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G73", "none"] }, "tap": { "title": "Tap right-hand", "description": "Feed in, reverse, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G84"] }, "tap-left": { "title": "Tap left-hand", "description": "The same with a left-hand tap, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G74", "none"] }, "ream": { "title": "Ream", "description": "Feed in, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G85"] }, "bore-dwell": { "title": "Bore with dwell", "description": "Feed in, dwell, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G89"] }, "bore-stop": { "title": "Bore with spindle stop", "description": "Feed in, dwell, spindle stop, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G86", "none"] }, "bore-manual": { "title": "Bore with manual retract", "description": "Feed in, dwell, spindle stop, program stop, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G88", "none"] }, "return": { "title": "Level between holes", "description": "Words that choose the level to which the tool goes between holes.", "type": "object", "additionalProperties": false, "properties": { "initial": { "title": "Initial level", "description": "Code for the level at which the tool stood before the first hole, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G98", "none"] }, "retract": { "title": "Retract level", "description": "Code for the retract level of the cycle, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G99", "none"] }, "without": { "title": "Level without a word", "description": "The level between holes where there is no word, or none where both words are there.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "type": "string", "enum": ["retract", "initial", "none"], "examples": ["none"] } }, "examples": [{ "initial": "G98", "retract": "G99", "without": "none" }] }, "back-off": { "title": "Back-off", "description": "How far the controller's own cycle backs off. A job that asks for another back-off is written longhand.", "type": "object", "additionalProperties": false, "properties": { "peck": { "title": "Back-off of pecks", "description": "How far above the last depth the rapid back into the hole ends.\n\nUnit: mm, or with `in`.\n\nIf wrong: the drill is driven into the bottom at rapid and breaks.", "$ref": "#/$defs/length", "examples": [0.254] }, "chip-break": { "title": "Back-off of chip-breaking", "description": "How far the drill is withdrawn between two pecks.\n\nUnit: mm, or with `in`.\n\nIf wrong: the chip does not break.", "$ref": "#/$defs/length", "examples": [0.254] } }, "examples": [{ "peck": 0.254, "chip-break": 0.254 }] }, "levels": { "title": "Depth and retract level", "description": "absolute: Z and R are coordinates; relative: Z counts from R, and R from the initial level.\n\nIf wrong: the depth is doubled, or the hole is drilled in the air.", "type": "string", "enum": ["absolute", "relative"], "examples": ["absolute"] }, "words": { "title": "Words of a cycle", "description": "Letters of the values of a cycle.", "type": "object", "additionalProperties": false, "properties": { "retract": { "title": "Retract level word", "description": "Letter of the retract level.\n\nIf wrong: feed begins at another height: a rapid into the work.", "$ref": "#/$defs/letter", "examples": ["R"] }, "peck": { "title": "Peck word", "description": "Letter of the depth of one peck.\n\nIf wrong: the hole is drilled in one go and the drill breaks.", "$ref": "#/$defs/letter", "examples": ["Q"] }, "dwell": { "title": "Dwell word", "description": "Letter of the dwell at depth.\n\nIf wrong: no dwell at depth, or a very long one.", "$ref": "#/$defs/letter", "examples": ["P"] }, "dwell-unit": { "title": "Unit of the dwell", "description": "What the dwell in a cycle is counted in.\n\nUnit: s or ms.\n\nIf wrong: no dwell at depth, or a very long one.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "retract": "R", "peck": "Q", "dwell": "P", "dwell-unit": "s" }] }, "repeat": { "title": "Later holes", "description": "positions: later holes state their place alone; all: each states the words of the cycle again.\n\nIf wrong: later holes are missing or have another depth.", "type": "string", "enum": ["positions", "all"], "examples": ["positions"] }, "ended-by": { "title": "End of a cycle", "description": "any-motion: a motion word ends the cycle, too; cancel-code: its own code alone. The code is always written; this decides what a program from elsewhere means.\n\nIf wrong: a hole is drilled at every place that follows.", "type": "string", "enum": ["any-motion", "cancel-code"], "examples": ["cancel-code"] } } }], "examples": ["none", { "drill": "G81", "peck": "G83", "return": { "initial": "G98", "retract": "G99", "without": "none" } }] }, "spindle": { "title": "Spindle", "description": "Words for the spindle.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Spindle clockwise", "description": "Code that starts the spindle clockwise, as for a right-hand tool.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M3"] }, "ccw": { "title": "Spindle counter-clockwise", "description": "Code that starts it counter-clockwise, or none.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M4", "none"] }, "stop": { "title": "Spindle stop", "description": "Code that stops the spindle.\n\nIf wrong: the spindle runs on into the swap or past the end of the program.", "$ref": "#/$defs/codeOrNone", "examples": ["M5"] }, "orient": { "title": "Spindle orientation", "description": "Code that stops the spindle at its swap angle, or none.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["M19", "none"] }, "order": { "title": "Order of speed and start", "description": "speed-first: the S word before the start word; start-first: the start word before the S word. It holds in a block, whatever `blocks.order` says, and from block to block.\n\nIf wrong: the spindle starts at the last speed, or the speed is ignored.", "type": "string", "enum": ["speed-first", "start-first"], "examples": ["speed-first"] }, "blocks": { "title": "Speed and start in a block", "description": "together: one block; apart: one block each.\n\nIf wrong: one of the two is ignored.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] } }, "examples": [{ "cw": "M3", "ccw": "M4", "stop": "M5", "order": "speed-first", "blocks": "together" }] }, "coolant": { "title": "Coolant", "description": "Words for coolant and air.", "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist", "description": "Code that turns mist on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M7", "none"] }, "flood": { "title": "Flood", "description": "Code that turns flood coolant on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M8", "none"] }, "air": { "title": "Air", "description": "Code that turns air on, or none.\n\nIf wrong: chips stay in the cut.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool", "description": "Code that turns coolant through the tool on, or none.\n\nIf wrong: a deep hole is drilled dry.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "off": { "title": "All off", "description": "Code that turns all of them off.\n\nIf wrong: coolant runs during the swap, into the taper and the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["M9"] } }, "examples": [{ "mist": "M7", "flood": "M8", "air": "none", "through-tool": "none", "off": "M9" }] }, "tools": { "title": "Tools", "description": "Words for selecting and changing tools.", "type": "object", "additionalProperties": false, "properties": { "change": { "title": "Tool change", "description": "Code of the controller's own tool change, or none.\n\nIf wrong: the tool is not changed, and the next operation runs with the last one.", "$ref": "#/$defs/codeOrNone", "examples": ["M6", "none"] }, "blocks": { "title": "Selection and change in a block", "description": "together: T and the change code share a block; apart: one block each.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "order": { "title": "Order of selection and change", "description": "select-first: T before the change code; change-first: the change code first.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["select-first", "change-first"], "examples": ["select-first"] }, "preselect": { "title": "Preselection", "description": "Whether the next tool is selected right after each change, so that the changer gets it ready.\n\nIf wrong: the changer takes the wrong tool at the next change.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "change": "M6", "blocks": "together", "order": "select-first", "preselect": "no" }] }, "stops": { "title": "Stops and end", "description": "Words that stop and end the program.", "type": "object", "additionalProperties": false, "properties": { "stop": { "title": "Program stop", "description": "Code of a stop that the operator ends.\n\nIf wrong: the program runs on while a hand is in the machine.", "$ref": "#/$defs/codeOrNone", "examples": ["M0"] }, "optional": { "title": "Optional stop", "description": "Code of a stop that acts when its switch is on, or none.\n\nIf wrong: the program runs on although a check was meant.", "$ref": "#/$defs/codeOrNone", "examples": ["M1", "none"] }, "end": { "title": "End of program", "description": "Code of the end of the program.\n\nIf wrong: the controller alarms, does not rewind, or moves a pallet.", "$ref": "#/$defs/codeOrNone", "examples": ["M30", "M2"] } }, "examples": [{ "stop": "M0", "optional": "M1", "end": "M30" }] }, "wait": { "title": "Values of a wait", "description": "Numbers that a wait on a signal says.", "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Level on", "description": "Number for a signal that is on.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "off": { "title": "Level off", "description": "Number for a signal that is off.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [0] }, "timeout-unit": { "title": "Unit of the timeout", "description": "What the timeout is counted in.\n\nUnit: s or ms.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "on": 1, "off": 0, "timeout-unit": "s" }] }, "codes": { "title": "Codes of the builder", "description": "What further codes do that a program from elsewhere may hold: what they are for, and their effects. They are read, not written.", "type": "object", "additionalProperties": false, "patternProperties": { "^[GM]\\d{1,3}$": { "title": "One code", "description": "A code with no meaning of its own in the standards, and what it leaves behind.", "type": "object", "additionalProperties": false, "properties": { "does": { "title": "What it does", "description": "In words, for findings and the set-up sheet.\n\nIf wrong: the operator does not know what is switched.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["chip conveyor on"] }, "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" }] } }, "examples": [{ "M27": { "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" } }] }, "idioms": { "title": "Idioms", "description": "How this controller says one action: literal words and {{name}} for the whole number of a word. One code each; beside it may stand P Q R L E I J K.", "type": "object", "additionalProperties": false, "properties": { "message": { "title": "Message to the operator", "description": "A whole comment with a mark of its own, so that a message is told from a remark, or none. It may name {{text}} (must).\n\nIf wrong: the operator does not see what is asked of them.", "$ref": "#/$defs/template", "examples": ["(MSG, {{text}})"] }, "wait-signal": { "title": "Wait on a signal", "description": "Waits until an input has a level, or none. It may name {{signal}} (must), {{level}} (without it every signal is waited for until it is on) and {{timeout}} (without it the wait lasts for ever).\n\nIf wrong: the program does not wait: the tool cuts before the spindle is up to speed, or swaps while it turns.", "$ref": "#/$defs/template", "examples": ["M94 P{{signal}} R{{level}} Q{{timeout}}"] }, "output-on": { "title": "Output on", "description": "Switches an output on, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M95 P{{output}}"] }, "output-off": { "title": "Output off", "description": "Switches an output off, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M96 P{{output}}"] }, "release": { "title": "Release the tool", "description": "Opens the drawbar, or none. It names no value.\n\nIf wrong: the tool drops, or is pulled out of the rack with its fork.", "$ref": "#/$defs/template", "examples": ["M21"] }, "clamp": { "title": "Clamp the tool", "description": "Closes the drawbar, or none. It names no value.\n\nIf wrong: the spindle starts with a loose tool.", "$ref": "#/$defs/template", "examples": ["M22"] }, "taper-air-on": { "title": "Taper air on", "description": "Blows the taper clean, or none. It names no value.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/template", "examples": ["M25"] }, "taper-air-off": { "title": "Taper air off", "description": "Ends it, or none. It names no value.\n\nIf wrong: air blows on during the cut.", "$ref": "#/$defs/template", "examples": ["M26"] }, "cover-open": { "title": "Open the rack's cover", "description": "Opens the cover of the rack, or none. It names no value.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/template", "examples": ["M27"] }, "cover-close": { "title": "Close the rack's cover", "description": "Closes the cover of the rack, or none. It names no value.\n\nIf wrong: chips fill the pockets.", "$ref": "#/$defs/template", "examples": ["M28"] }, "hood-up": { "title": "Dust hood up", "description": "Lifts the dust hood, or none. It names no value.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/template", "examples": ["M23"] }, "hood-down": { "title": "Dust hood down", "description": "Lowers the dust hood, or none. It names no value.\n\nIf wrong: dust is not drawn off.", "$ref": "#/$defs/template", "examples": ["M24"] }, "measure": { "title": "Measure the tool", "description": "Has the controller measure the tool's length and make it its length offset, or none. It names no value.\n\nIf wrong: the length of the last measurement acts.", "$ref": "#/$defs/template", "examples": ["M29"] } }, "examples": [{ "wait-signal": "M94 P{{signal}} R{{level}} Q{{timeout}}", "release": "M21", "clamp": "M22" }] }, "machine": { "title": "Machine", "description": "Facts of this machine, in its own leaf. A key is needed when a job needs it.", "type": "object", "additionalProperties": false, "properties": { "travel": { "title": "Travel", "description": "Where each axis can go, machine coordinates. Rotary axes are allowed only where they stand here.", "type": "object", "additionalProperties": false, "properties": { "x": { "title": "Travel of X", "description": "Least and greatest place of X in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "y": { "title": "Travel of Y", "description": "Least and greatest place of Y in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "z": { "title": "Travel of Z", "description": "Least and greatest place of Z in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "a": { "title": "Travel of A", "description": "Least and greatest place of A in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "b": { "title": "Travel of B", "description": "Least and greatest place of B in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "c": { "title": "Travel of C", "description": "Least and greatest place of C in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] } }, "examples": [{ "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }] }, "spindle": { "title": "Spindle of the machine", "description": "What the spindle and its drive can do.", "type": "object", "additionalProperties": false, "properties": { "min-rpm": { "title": "Lowest speed", "description": "Lowest speed that the spindle may run at.\n\nUnit: rpm.\n\nIf wrong: the spindle overheats, or does not turn.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [6e3] }, "max-rpm": { "title": "Highest speed", "description": "Highest speed.\n\nUnit: rpm.\n\nIf wrong: the speed is cut without a word and the feed is too fast for it.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [24e3] }, "spin-up": { "title": "Time to come up to speed", "description": "Time from standstill to the highest speed.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "spin-down": { "title": "Time to stop", "description": "Time from the highest speed to standstill by the drive.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped while the spindle turns.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "coast-down": { "title": "Time to coast down", "description": "The same in free run, with the drive tripped.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "$ref": "#/$defs/time", "examples": ["25 s"] }, "orient": { "title": "Orientation before a swap", "description": "Whether the spindle must be oriented before a swap.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "min-rpm": 6e3, "max-rpm": 24e3, "spin-up": "6 s", "spin-down": "6 s", "coast-down": "25 s" }] }, "signals": { "title": "Signals", "description": "Inputs that the program can wait on.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "At speed", "description": "The drive reports that the spindle is at its speed: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [{ "input": 4, "settle": "0.3 s" }] }, "stopped": { "title": "Stopped", "description": "The drive or a sensor reports standstill: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool is swapped while the spindle turns.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [5] }, "released": { "title": "Released", "description": "The drawbar is open: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [8] }, "clamped": { "title": "Clamped", "description": "The drawbar is closed with a tool in it: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [7] }, "tool-present": { "title": "Tool present", "description": "A tool is in the spindle: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the program goes on without a tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [9] }, "air": { "title": "Air pressure", "description": "There is enough air to work the drawbar: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [6] }, "hold-down": { "title": "Hold-down", "description": "Vacuum or clamps hold the work: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the work comes loose in the cut.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [10] } }, "examples": [{ "at-speed": { "input": 4, "settle": "0.3 s" }, "stopped": 5 }] }, "waits": { "title": "Waits", "description": "What a wait does when its time is up.", "type": "object", "additionalProperties": false, "properties": { "on-timeout": { "title": "On timeout", "description": "alarm: the program stops; continues: it goes on as if the signal had come, so that such a wait confirms nothing.\n\nIf wrong: a fault of the spindle or the air goes unseen and the program runs on.", "type": "string", "enum": ["alarm", "continues"], "examples": ["alarm"] } }, "examples": [{ "on-timeout": "alarm" }] }, "swap": { "title": "Swap style", "description": "controller: the controller changes tools by itself; rack: the program drives to the pockets and works the drawbar; operator: the program stops and asks for the tool.\n\nIf wrong: the program waits for a change that never comes, or drives to a rack that is not there.", "type": "string", "enum": ["controller", "rack", "operator"], "examples": ["rack"] }, "change-effects": { "title": "Effects of the tool change", "description": "What the controller's own tool change does besides changing the tool. Needed where `swap` is controller.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unchanged", "spindle": "stopped", "coolant": "unchanged", "length-offset": "unchanged" }] }, "measure-effects": { "title": "Effects of measuring", "description": "What the controller's measurement of a tool does. Needed where `lengths` is measured.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unknown", "spindle": "stopped", "coolant": "unchanged", "length-offset": "active" }] }, "retract": { "title": "Retract to swap height", "description": "How Z goes up to the swap height.", "type": "object", "additionalProperties": false, "properties": { "by": { "title": "Retract by", "description": "machine-move: a rapid in machine coordinates; reference-return: the return to the reference position; clearance: the clearance of the job (operator swaps only).\n\nIf wrong: the tool is dragged across the work, or driven past the travel.", "type": "string", "enum": ["machine-move", "reference-return", "clearance"], "examples": ["machine-move"] }, "z": { "title": "Swap height", "description": "Z of the swap height in machine coordinates, with machine-move.\n\nUnit: mm, or with `in`.\n\nIf wrong: Z does not clear the work, or runs onto its limit switch.", "$ref": "#/$defs/length", "examples": [0] }, "acts-on": { "title": "What it moves", "description": "spindle-nose: machine coordinates are those of the spindle; tool-tip: an active length offset counts, too.\n\nIf wrong: Z stands lower by the tool's length than meant.", "type": "string", "enum": ["spindle-nose", "tool-tip"], "examples": ["spindle-nose"] }, "cancel-length-first": { "title": "Cancel the length offset first", "description": "Whether the length offset must be cancelled before it.\n\nIf wrong: the controller alarms, or the tool runs past the travel by its length.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "intermediate": { "title": "Intermediate point", "description": "incremental-zero: a reference return has an intermediate point, given as zero increments; none: it has none.\n\nIf wrong: the intermediate point is taken for a target: a diagonal through the work.", "type": "string", "enum": ["none", "incremental-zero"], "examples": ["none"] }, "change-position": { "title": "Change position", "description": "Where the operator changes tools, with retract by clearance; work coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the operator reaches between tool and work to change it.", "$ref": "#/$defs/place", "examples": [[0, 0, 120]] } }, "examples": [{ "by": "machine-move", "z": 0, "acts-on": "spindle-nose", "cancel-length-first": "no", "intermediate": "none" }] }, "length-offset": { "title": "Length offset at the machine", "description": "How the tool's length comes to act.", "type": "object", "additionalProperties": false, "properties": { "form": { "title": "Form", "description": "with-first-z: in the block of the first Z motion; own-block: in a block of its own before it; in-tool-word: with the tool word; none: there is no length offset, the operator sets Z.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["with-first-z", "own-block", "in-tool-word", "none"], "examples": ["with-first-z"] }, "select-moves": { "title": "Selecting moves Z", "description": "Whether selecting it moves the axis by itself.\n\nIf wrong: Z moves where nobody meant it to.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "cancel-moves": { "title": "Cancelling moves Z", "description": "Whether cancelling it moves the axis by itself. It is then cancelled at swap height only.\n\nIf wrong: Z moves down by the tool's length.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "form": "with-first-z", "select-moves": "no", "cancel-moves": "no" }] }, "lengths": { "title": "Tool lengths", "description": "Where they come from: table, the controller's tool table; measured, a measurement after each swap; operator, set by hand.\n\nIf wrong: the tool is driven into the work by the difference.", "type": "string", "enum": ["table", "measured", "operator"], "examples": ["table"] }, "drawbar": { "title": "Drawbar", "description": "How the drawbar is worked at a rack, or none.", "anyOf": [{ "title": "None", "description": "There is no drawbar that the program works.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "travels": { "title": "Travel of an empty spindle", "description": "Whether an empty spindle travels along the rack clamped or released.\n\nIf wrong: the released drawbar strikes a holder, or the clamped one is pressed onto it.", "type": "string", "enum": ["clamped", "released"], "examples": ["clamped"] }, "taper-air": { "title": "Taper air", "description": "Whether air cleans the taper while a tool is picked.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/yesNo", "examples": ["no"] } } }], "examples": ["none", { "travels": "clamped", "taper-air": "no" }] }, "rack": { "title": "Rack", "description": "Where tools wait and how they are fetched, or none.", "anyOf": [{ "title": "None", "description": "There is no rack that the program drives to.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Style of the rack", "description": "drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.\n\nIf wrong: the spindle is driven into the rack.", "type": "string", "enum": ["drop-in", "slide-in"], "examples": ["drop-in"] }, "clear-z": { "title": "Clear height", "description": "Machine Z at which an empty spindle clears the tools in the rack, and a full one the empty pockets.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is dragged through the rack.", "$ref": "#/$defs/length", "examples": [-5] }, "pocket-z": { "title": "Pocket height", "description": "Machine Z at which the holder sits in its pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is crushed into the rack, or drops.", "$ref": "#/$defs/length", "examples": [-78.4] }, "descend-from": { "title": "Start of the slow descent", "description": "How far above the pocket height the descent at feed begins.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is driven into its pocket at rapid.", "$ref": "#/$defs/length", "examples": [20] }, "descend-feed": { "title": "Feed of the slow descent", "description": "Feed of the last part of the way down.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder is driven into its pocket too fast.", "$ref": "#/$defs/feed", "examples": [600] }, "pockets": { "title": "Pockets", "description": "Places of the pockets, machine coordinates: the first one, the pitch to the next and their number, or a list of places.\n\nIf wrong: the spindle is driven beside the pocket.", "anyOf": [{ "type": "object", "additionalProperties": false, "properties": { "first": { "title": "First pocket", "description": "X and Y of pocket 1.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket.", "$ref": "#/$defs/point", "examples": [[40, 20]] }, "pitch": { "title": "Pitch", "description": "X and Y from one pocket to the next.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket, farther with each one.", "$ref": "#/$defs/point", "examples": [[80, 0]] }, "count": { "title": "Number of pockets", "description": "How many there are.\n\nUnit: pockets.\n\nIf wrong: the spindle is driven past the end of the rack.", "type": "integer", "minimum": 1, "maximum": 200, "examples": [6] } } }, { "type": "array", "minItems": 1, "maxItems": 200, "items": { "$ref": "#/$defs/point" } }], "examples": [{ "first": [40, 20], "pitch": [80, 0], "count": 6 }, [[40, 20], [120, 20]]] }, "zone": { "title": "Rack zone", "description": "Box that only swaps enter.", "type": "object", "additionalProperties": false, "properties": { "min": { "title": "Least corner", "description": "Least X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[0, 0, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[500, 60, -5]] } }, "examples": [{ "min": [0, 0, -95], "max": [500, 60, -5] }] }, "slide": { "title": "Slide", "description": "The way into a fork, with slide-in.", "type": "object", "additionalProperties": false, "properties": { "direction": { "title": "Direction of the slide", "description": "Direction from the approach into the pocket.\n\nIf wrong: the holder is torn out of the fork.", "type": "string", "enum": ["+x", "-x", "+y", "-y"], "examples": ["+y"] }, "distance": { "title": "Length of the slide", "description": "Distance from the approach to the pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder strikes the fork on its way up or down.", "$ref": "#/$defs/length", "examples": [40] }, "feed": { "title": "Feed of the slide", "description": "Feed of the slide.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder strikes the fork too fast.", "$ref": "#/$defs/feed", "examples": [1e3] } }, "examples": [{ "direction": "+y", "distance": 40, "feed": 1e3 }] }, "widest": { "title": "Widest tool", "description": "Widest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a wide tool strikes its neighbour.", "$ref": "#/$defs/lengthOrNone", "examples": [60] }, "longest": { "title": "Longest tool", "description": "Longest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a long tool strikes the table under the rack.", "$ref": "#/$defs/lengthOrNone", "examples": [90] }, "cover": { "title": "Cover", "description": "Whether the program opens and closes a cover.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "at-end": { "title": "At the end", "description": "What becomes of the last tool.", "type": "object", "additionalProperties": false, "properties": { "tool": { "title": "Last tool", "description": "return: it goes back to its pocket; keep: it stays in the spindle.\n\nIf wrong: the next program finds a tool where it expects none.", "type": "string", "enum": ["return", "keep"], "examples": ["return"] } }, "examples": [{ "tool": "return" }] } } }], "examples": ["none", { "style": "drop-in", "clear-z": -5, "pocket-z": -78.4, "descend-from": 20, "descend-feed": 600, "pockets": { "first": [40, 20], "pitch": [80, 0], "count": 6 }, "at-end": { "tool": "return" } }] }, "park": { "title": "Parking place", "description": "X and Y where the program leaves the axes at its end, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is in the way of unloading.", "$ref": "#/$defs/point", "examples": [[600, 800]] }, "outputs": { "title": "Outputs", "description": "Outputs that the program switches, by a name of yours.", "type": "object", "additionalProperties": false, "patternProperties": { "^[a-z][a-z0-9-]{0,30}$": { "title": "One output", "description": "An output and when it is on.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Number of the output", "description": "Number as the idiom says it.\n\nUnit: number of the output.\n\nIf wrong: another output is switched.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "during": { "title": "When it is on", "description": "cutting: from the spindle's start to its stop; program: from the first swap to the end.\n\nIf wrong: the extraction is off while dust is made, or on during the swap.", "type": "string", "enum": ["cutting", "program"], "examples": ["cutting"] } }, "examples": [{ "number": 1, "during": "cutting" }] } }, "examples": [{ "extraction": { "number": 1, "during": "cutting" } }] }, "hood": { "title": "Dust hood", "description": "Whether the program lifts and lowers a dust hood.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "keep-out": { "title": "Keep-out boxes", "description": "Boxes in machine coordinates that no motion of the work may enter.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into what stands there.", "type": "array", "maxItems": 50, "items": { "title": "One box", "description": "A box and what stands there.", "type": "object", "additionalProperties": false, "required": ["name", "min", "max"], "properties": { "name": { "title": "What stands there", "description": "Findings name it.\n\nIf wrong: nobody knows what the finding means.", "type": "string", "minLength": 1, "maxLength": 60, "examples": ["vise"] }, "min": { "title": "Least corner", "description": "Least X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[100, 100, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[250, 200, -40]] } }, "examples": [{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }] }, "examples": [[{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }]] }, "tapping": { "title": "Tapping", "description": "How the machine taps.", "type": "object", "additionalProperties": false, "properties": { "kind": { "title": "Kind of tapping", "description": "none: not at all; floating: with a floating holder; synchronised: spindle and feed are locked.\n\nIf wrong: the tap breaks or strips the thread.", "type": "string", "enum": ["none", "floating", "synchronised"], "examples": ["floating"] }, "reversal": { "title": "Time to reverse", "description": "Time that the spindle needs to reverse, with a floating holder.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the holder runs out of float and the tap breaks.", "$ref": "#/$defs/time", "examples": ["1 s"] }, "longhand": { "title": "Tapping longhand", "description": "Whether tapping may be written without its cycle.\n\nIf wrong: the tap breaks: feed and spindle do not reverse together.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "kind": "floating", "reversal": "1 s", "longhand": "no" }] }, "feed": { "title": "Feed limits", "description": "Lowest and highest feed; without them feeds are not checked against the machine.", "type": "object", "additionalProperties": false, "properties": { "least": { "title": "Lowest feed", "description": "Lowest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is raised without a word.", "$ref": "#/$defs/feed", "examples": [1] }, "most": { "title": "Highest feed", "description": "Highest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is cut without a word, and times on the sheet are wrong.", "$ref": "#/$defs/feed", "examples": [12e3] } }, "examples": [{ "least": 1, "most": 12e3 }] }, "work-zero": { "title": "Origins of the work offsets", "description": "Where the origin of each work offset (1 to 9) lies in machine coordinates, where it is always the same; a set-up file overrides it. With it, travel is checked in full.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "type": "object", "additionalProperties": false, "patternProperties": { "^[1-9]$": { "title": "Origin of one work offset", "description": "X, Y and Z of its origin in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "$ref": "#/$defs/place", "examples": [[300, 200, -80]] } }, "examples": [{ "1": [300, 200, -80] }] } }, "examples": [{ "travel": { "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }, "swap": "operator" }] }, "confirm": { "title": "Confirmations", "description": "How the program makes sure of a state before it relies on it. One that is not stated cannot be relied on: a job that needs it is refused.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "Spindle at speed", "description": "How it is confirmed that the spindle is at its speed: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "at-speed", "timeout": "10 s" }, { "dwell": "max(spin_up, spin_down) * max(rpm - from_rpm, from_rpm - rpm) / max_rpm + 0.5 * second" }] }, "stopped": { "title": "Spindle stopped", "description": "How it is confirmed that the spindle stands: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "stopped", "timeout": "30 s" }, { "dwell": "coast_down * from_rpm / max_rpm + 0.5 * second" }] }, "released": { "title": "Tool released", "description": "How it is confirmed that the drawbar is open: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "released", "timeout": "2 s" }, { "dwell": "0.8 s" }] }, "clamped": { "title": "Tool clamped", "description": "How it is confirmed that the drawbar is closed with a tool in it: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "clamped", "timeout": "2 s" }] }, "air": { "title": "Air pressure", "description": "How it is confirmed that there is air to work the drawbar: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "air", "timeout": "5 s" }] } }, "examples": [{ "at-speed": { "wait": "at-speed", "timeout": "10 s" }, "stopped": { "dwell": "60 s" } }] } }, "$defs": { "yesNo": { "description": "yes or no", "type": "string", "enum": ["yes", "no"] }, "code": { "description": "a code such as G54 or M6", "type": "string", "pattern": "^[GM]\\d{1,3}(\\.\\d)?$" }, "codeOrNone": { "description": "a code such as G54 or M6, or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, "codeWithWordOrNone": { "description": "a code such as G53, if need be with a word that belongs to it (G54.1 P2), or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, "letter": { "description": "one capital letter", "type": "string", "pattern": "^[A-Z]$" }, "letterOrNone": { "description": "one capital letter, or none", "type": "string", "pattern": "^(none|[A-Z])$" }, "length": { "description": "a length: a number in mm, or a text such as 2 in", "anyOf": [{ "type": "number", "minimum": -1e6, "maximum": 1e6 }, { "type": "string", "pattern": "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "lengthOrNone": { "description": "a length (a number in mm, or a text such as 2 in), or none", "anyOf": [{ "type": "number", "minimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "feed": { "description": "a feed: a number in mm/min, or a text such as 20 in/min", "anyOf": [{ "type": "number", "exclusiveMinimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }] }, "time": { "description": "a time such as 6 s, 500 ms or 2 min", "type": "string", "pattern": "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, "point": { "description": "a list of two lengths, X and Y", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" } }, "place": { "description": "a list of three lengths, X, Y and Z", "type": "array", "minItems": 3, "maxItems": 3, "items": { "$ref": "#/$defs/length" } }, "template": { "description": "none, or words such as M94 P{{signal}}", "type": "string", "minLength": 1, "maxLength": 120 }, "signal": { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } }, "confirmation": { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } }, "own-point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "own-trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "own-leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "own-plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "own-suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "own-digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] } } };
+  var schema31 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://tapewright.invalid/schemas/dialect.schema.json", "title": "Dialect", "description": "What one controller and its machine want. A file states only what differs from the one that it extends; a key that no file of the chain states is never guessed: what needs it is refused.", "type": "object", "additionalProperties": false, "required": ["dialect"], "properties": { "dialect": { "title": "Name of the dialect", "description": "The name that programs, set-up sheets and findings quote. Lower case, words joined by hyphens; the file is called NAME.dialect.yaml.\n\nIf wrong: the program on the machine cannot be traced to the file that shaped it.", "type": "string", "pattern": "^[a-z0-9]+(-[a-z0-9]+)*$", "maxLength": 40, "examples": ["quarry-router"] }, "title": { "title": "Title", "description": "One line for people: which controller or machine this is.\n\nIf wrong: an operator picks the dialect of another machine.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["Six-pocket router at the quarry workshop"] }, "extends": { "title": "Extends", "description": "The dialect whose values hold wherever this file states none: the name of a shipped dialect, or a file in the same folder or below (its name ends with .yaml). Mappings are merged key by key; lists, single values and `none` replace.\n\nIf wrong: words of another controller are inherited that this one rejects or takes for something else.", "type": "string", "minLength": 1, "maxLength": 200, "examples": ["explicit-words", "base/workshop.dialect.yaml"] }, "sources": { "title": "Sources", "description": "Where the facts of this file come from: standard and section, manual and page, or what was tried at the machine.\n\nIf wrong: nobody can tell later which value was read and which was guessed.", "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 300 }, "examples": [["NISTIR 6556, The NIST RS274/NGC Interpreter, version 3, 17 August 2000"]] }, "file": { "title": "File", "description": "The frame of the program text: file name ending, line ends, the marks at its start and end.", "type": "object", "additionalProperties": false, "properties": { "extension": { "title": "File name ending", "description": "Ending of the program file, without the dot.\n\nIf wrong: the controller does not list the file, or opens it as something else.", "type": "string", "pattern": "^[A-Za-z0-9]{1,8}$", "examples": ["nc"] }, "line-end": { "title": "Line end", "description": "What ends a line: lf (line feed), crlf (carriage return and line feed) or cr (carriage return).\n\nIf wrong: the whole file is read as one block, or each second line as an empty one.", "type": "string", "enum": ["lf", "crlf", "cr"], "examples": ["lf"] }, "last-line-end": { "title": "Line end after the last line", "description": "Whether the last line is ended, too.\n\nIf wrong: the last block, the end of the program, is ignored.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "end-of-block": { "title": "End-of-block mark", "description": "A visible mark at the end of each block: none, semicolon or asterisk.\n\nIf wrong: `;` starts a comment on some controllers, so that the rest of the block is dropped; `*` is an error on others.", "type": "string", "enum": ["none", "semicolon", "asterisk"], "examples": ["none"] }, "delimiter": { "title": "Program delimiter", "description": "Whether a line with `%` alone stands first and last.\n\nIf wrong: the controller finds no start or no end of the program and refuses the transfer.", "type": "string", "enum": ["none", "percent"], "examples": ["percent"] }, "program-number": { "title": "Program number", "description": "How the program is identified by a number of its own, or none. Where it is stated, a job must have a number in the range.", "anyOf": [{ "title": "None", "description": "Programs have no number; the file name tells them apart.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "letter": { "title": "Letter of the program number", "description": "The address of the number.\n\nIf wrong: the line is refused, or a program of another number is overwritten.", "type": "string", "enum": ["O", ":", "%"], "examples": ["O"] }, "digits": { "title": "Digits of the program number", "description": "Least digits; zeros are put in front.\n\nUnit: digits.\n\nIf wrong: the controller takes the program for another one, or refuses it.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [4] }, "from": { "title": "Lowest program number", "description": "Lowest number that is free for programs.\n\nUnit: program number.\n\nIf wrong: a program that the builder protects is overwritten, or the transfer is refused.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [1] }, "to": { "title": "Highest program number", "description": "Highest number that is free for programs; many controls keep the 8000s or 9000s to themselves.\n\nUnit: program number.\n\nIf wrong: a cycle or macro of the builder is overwritten.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [7999] } } }], "examples": ["none", { "letter": "O", "digits": 4, "from": 1, "to": 7999 }] }, "characters": { "title": "Characters", "description": "What the text may hold: upper (capital letters, digits and the marks of the code, in comments, too), ascii, or utf-8 (any character in comments).\n\nIf wrong: the block is rejected, or the comment on the screen is garbled so that an instruction to the operator is lost.", "type": "string", "enum": ["upper", "ascii", "utf-8"], "examples": ["upper"] } }, "examples": [{ "extension": "nc", "line-end": "lf", "delimiter": "percent" }] }, "comments": { "title": "Comments", "description": "How text for people is set apart from the code.", "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Comment style", "description": "parentheses: ( ... ); semicolon: from ; to the end of the line; none: the controller takes no comments, and messages to the operator cannot be written.\n\nIf wrong: the text is executed as code, or the block alarms.", "type": "string", "enum": ["parentheses", "semicolon", "none"], "examples": ["parentheses"] }, "longest": { "title": "Longest comment", "description": "Most characters of one comment, its marks not counted. Longer text is cut.\n\nUnit: characters.\n\nIf wrong: the block alarms, or the end of an instruction to the operator is missing.", "type": "integer", "minimum": 8, "maximum": 200, "examples": [60] } }, "examples": [{ "style": "parentheses", "longest": 60 }] }, "blocks": { "title": "Blocks", "description": "How words make up a block and blocks follow one another.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Block numbers", "description": "Which blocks have a number (N word), or none.", "anyOf": [{ "title": "None", "description": "No block has a number.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Numbered blocks", "description": "all: every block; sections: only the first block of each operation.\n\nIf wrong: block search and restart do not find the place.", "type": "string", "enum": ["all", "sections"], "examples": ["all"] }, "start": { "title": "First block number", "description": "Number of the first numbered block, and of the first one after the highest was reached.\n\nUnit: block number.\n\nIf wrong: a number that the controller reserves is used.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [10] }, "step": { "title": "Step of block numbers", "description": "Difference from one numbered block to the next.\n\nUnit: block numbers.\n\nIf wrong: no free numbers for a block put in at the machine.", "type": "integer", "minimum": 1, "maximum": 1e3, "examples": [10] }, "to": { "title": "Highest block number", "description": "After it numbers begin again at the first.\n\nUnit: block number.\n\nIf wrong: the controller alarms in the middle of the program.", "type": "integer", "minimum": 1, "maximum": 99999999, "examples": [99990] }, "width": { "title": "Digits of block numbers", "description": "Least digits, zeros put in front; 0: as many as needed.\n\nUnit: digits.\n\nIf wrong: the number is not recognised.", "type": "integer", "minimum": 0, "maximum": 8, "examples": [0] } } }], "examples": ["none", { "on": "all", "start": 10, "step": 10, "to": 99990, "width": 0 }] }, "separator": { "title": "Separator", "description": "What stands between two words: none, blank or tab.\n\nIf wrong: words that run together are misread, or a blank counts against the length of the block.", "type": "string", "enum": ["none", "blank", "tab"], "examples": ["blank"] }, "order": { "title": "Word order", "description": "Letters in the order in which a block has them, each once. Every letter that the dialect writes must stand here.\n\nIf wrong: a controller with a fixed order ignores or misreads the word that stands in the wrong place.", "type": "array", "minItems": 3, "maxItems": 26, "uniqueItems": true, "items": { "$ref": "#/$defs/letter" }, "examples": [["N", "G", "X", "Y", "Z", "A", "B", "C", "I", "J", "K", "R", "P", "Q", "F", "S", "T", "H", "D", "M"]] }, "longest": { "title": "Longest block", "description": "Most characters of a block, its line end not counted, or none.\n\nUnit: characters.\n\nIf wrong: the block is cut short: in the worst case a coordinate loses its last digits and the axis goes to another place without an alarm.", "anyOf": [{ "title": "None", "description": "Any length.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 20, "maximum": 4e3 }], "examples": [80] }, "g-words": { "title": "G words in a block", "description": "one: a single G word; any: one of each modal group.\n\nIf wrong: the last one wins without a word, or the block alarms.", "type": "string", "enum": ["one", "any"], "examples": ["any"] }, "m-words": { "title": "M words in a block", "description": "Most M words in one block.\n\nUnit: words.\n\nIf wrong: only the first or the last one acts: coolant or spindle is missing.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [1] }, "modes": { "title": "Modes in a block", "description": "together: modes that are set one after another share a block (as far as g-words allows); apart: each has a block of its own.\n\nIf wrong: a mode is dropped: the program runs in the wrong plane, units or offset.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "delete": { "title": "Block delete", "description": "Whether the controller understands `/` at the start of a block. Programs are written without it; it is accepted in programs that are read.\n\nIf wrong: a block that should be skipped is executed, or the other way round.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "stops-act": { "title": "When stops act", "description": "Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. They are written in blocks of their own; this decides what a program from elsewhere means.\n\nIf wrong: the spindle stops and the tool is then driven through the material.", "type": "string", "enum": ["before-motion", "after-motion"], "examples": ["after-motion"] } }, "examples": [{ "number": "none", "separator": "blank", "longest": 80, "g-words": "any", "m-words": 1 }] }, "numbers": { "title": "Numbers", "description": "How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros` and `digits` hold for all; a single address may state its own.", "type": "object", "additionalProperties": false, "properties": { "point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "length": { "title": "Axis words", "description": "Numbers of X Y Z, and of the levels and pecks of cycles. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "arc-centre": { "title": "Arc centre and radius words", "description": "Numbers of I J K and of the radius. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "angle": { "title": "Rotary words", "description": "Numbers of A B C. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of an angle in degrees.\n\nIf wrong: the rotary axis stands short of or past its place.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the rotary axis stands short of or past its place.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [3] }, "feed-per-minute": { "title": "Feed per minute", "description": "Numbers of F in feed per minute. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 1, "inch": 2 }] }, "feed-per-revolution": { "title": "Feed per revolution", "description": "Numbers of F in feed per revolution. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "inverse-time": { "title": "Inverse-time feed", "description": "Numbers of F in inverse time. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a feed in 1/min.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [4] }, "speed": { "title": "Spindle speed", "description": "Numbers of S. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a speed in rpm.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [0] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [0] }, "dwell": { "title": "Dwell", "description": "Number of the dwell, counted in `dwell.unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `dwell.unit`.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "cycle-dwell": { "title": "Dwell in a cycle", "description": "Number of the dwell at the bottom of a hole, counted in `cycles.words.dwell-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `cycles.words.dwell-unit`.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "timeout": { "title": "Timeout of a wait", "description": "Number of the timeout, counted in `wait.timeout-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `wait.timeout-unit`.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [1] }, "code-width": { "title": "Least digits of codes", "description": "Least digits of codes and of tool and offset numbers; zeros are put in front: 2 writes G00, M06, T01.", "type": "object", "additionalProperties": false, "properties": { "G": { "title": "Digits of G words", "description": "Least digits of a G code before its point.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "M": { "title": "Digits of M words", "description": "Least digits of an M code.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "T": { "title": "Digits of T words", "description": "Least digits of a tool number.\n\nUnit: digits.\n\nIf wrong: a number with too few digits selects another tool or carries no offset.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "H": { "title": "Digits of H words", "description": "Least digits of the number of a length offset.\n\nUnit: digits.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "D": { "title": "Digits of D words", "description": "Least digits of the number of a radius offset.\n\nUnit: digits.\n\nIf wrong: the radius of another tool acts, and the contour is gouged.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] } }, "examples": [{ "G": 2, "M": 2, "T": 2, "H": 2, "D": 2 }] } }, "examples": [{ "point": "always", "trailing-zeros": "keep", "length": { "mm": 3, "inch": 4 } }] }, "modal": { "title": "Modal words", "description": "Which words are repeated although they have not changed.", "type": "object", "additionalProperties": false, "properties": { "motion": { "title": "Motion word", "description": "modal: written when the kind of motion changes; each-block: in every block with axis words.\n\nIf wrong: without its motion word a block does nothing, or is run as the last motion: a rapid where a feed was meant.", "type": "string", "enum": ["modal", "each-block"], "examples": ["modal"] }, "axes": { "title": "Axis words", "description": "changed: only axes that move; all: every axis whose place is known.\n\nIf wrong: an axis left out is taken as 0 or stays where it was.", "type": "string", "enum": ["changed", "all"], "examples": ["changed"] }, "arc-end": { "title": "End of an arc", "description": "changed: only the end coordinates that differ; both: both axes of the plane.\n\nIf wrong: the arc is refused, or ends at another place.", "type": "string", "enum": ["changed", "both"], "examples": ["changed"] }, "arc-centre": { "title": "Zeros in an arc centre", "description": "non-zero: a centre word of 0 is left out; both: both are written.\n\nIf wrong: `centre missing` alarm, or the last centre is used and the arc runs wild.", "type": "string", "enum": ["non-zero", "both"], "examples": ["both"] }, "feed": { "title": "Feed word", "description": "modal: when the feed changes; after-rapid: also in the first feed block after a rapid; each-block: in every feed block.\n\nIf wrong: the block alarms for want of a feed, or an old feed is used.", "type": "string", "enum": ["modal", "after-rapid", "each-block"], "examples": ["modal"] } }, "examples": [{ "motion": "modal", "axes": "changed", "arc-end": "changed", "arc-centre": "both", "feed": "modal" }] }, "motion": { "title": "Straight motion", "description": "Rapid and straight motion.", "type": "object", "additionalProperties": false, "properties": { "rapid": { "title": "Rapid", "description": "Code of the rapid.\n\nIf wrong: a rapid is run as a feed, or a feed as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G0"] }, "line": { "title": "Straight line at feed", "description": "Code of a straight line at feed.\n\nIf wrong: a feed is run as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G1"] }, "rapids": { "title": "Path of a rapid", "description": "straight: all axes arrive together on a straight path; dog-leg: each runs at its own rate. With dog-leg, a rapid that changes Z and X or Y is split: rising Z first, falling Z last.\n\nIf wrong: on a dog-leg the tool sweeps through a clamp that lies beside the straight path.", "type": "string", "enum": ["straight", "dog-leg"], "examples": ["dog-leg"] }, "machine-move-lasts": { "title": "How long a move in machine coordinates lasts", "description": "block: the code of `machine-move` acts in its own block alone; until-work-offset: it suspends the work offset, and all motion is in machine coordinates until a work offset is stated anew.\n\nIf wrong: the tool goes to places of the work as if they were places of the machine.", "type": "string", "enum": ["block", "until-work-offset"], "axes": [52], "examples": ["block"] } }, "examples": [{ "rapid": "G0", "line": "G1", "rapids": "dog-leg" }] }, "units": { "title": "Units", "description": "Words for the units of the program.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Millimetres", "description": "Code for millimetres, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G21", "none"] }, "inch": { "title": "Inches", "description": "Code for inches, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G20", "none"] }, "programs-in": { "title": "Units of programs", "description": "job: a program is in the units of its job; mm or inch: always in these.\n\nIf wrong: everything is 25.4 times too small or too large.", "type": "string", "enum": ["job", "mm", "inch"], "examples": ["job"] } }, "examples": [{ "mm": "G21", "inch": "G20", "programs-in": "job" }] }, "plane": { "title": "Planes", "description": "Words that select the plane of arcs, cycles and compensation.", "type": "object", "additionalProperties": false, "properties": { "xy": { "title": "XY plane", "description": "Code of the XY plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G17"] }, "zx": { "title": "ZX plane", "description": "Code of the ZX plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G18"] }, "yz": { "title": "YZ plane", "description": "Code of the YZ plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G19"] } }, "examples": [{ "xy": "G17", "zx": "G18", "yz": "G19" }] }, "distance": { "title": "Absolute and incremental", "description": "Words for absolute and incremental coordinates.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute", "description": "Code for absolute coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "$ref": "#/$defs/codeOrNone", "examples": ["G90"] }, "incremental": { "title": "Incremental", "description": "Code for incremental coordinates.\n\nIf wrong: distances are taken as places.", "$ref": "#/$defs/codeOrNone", "examples": ["G91"] }, "programs-in": { "title": "Coordinates of programs", "description": "Whether programs are written with absolute or incremental coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "type": "string", "enum": ["absolute", "incremental"], "examples": ["absolute"] } }, "examples": [{ "absolute": "G90", "incremental": "G91", "programs-in": "absolute" }] }, "arc": { "title": "Arcs", "description": "Circular motion.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Arc clockwise", "description": "Code of an arc clockwise seen from the + end of the axis across the plane.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G2"] }, "ccw": { "title": "Arc counter-clockwise", "description": "Code of an arc counter-clockwise.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G3"] }, "form": { "title": "Form of an arc", "description": "incremental-centre: I J K from the start point; absolute-centre: I J K as coordinates; radius: a radius word, negative above 180 degrees; none: arcs are not understood, and chords take their place.\n\nIf wrong: the centre lies elsewhere: a wild circle through work and clamps.", "type": "string", "enum": ["incremental-centre", "absolute-centre", "radius", "none"], "examples": ["incremental-centre"] }, "centre-words": { "title": "Arc centre modes", "description": "Words that choose absolute or incremental arc centres, where the controller has them.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute arc centres", "description": "Code for absolute arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G90.1"] }, "incremental": { "title": "Incremental arc centres", "description": "Code for incremental arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G91.1"] } }, "examples": [{ "absolute": "none", "incremental": "none" }] }, "radius-word": { "title": "Radius word", "description": "Letter of the radius, where `form` is radius.\n\nIf wrong: the arc is refused.", "$ref": "#/$defs/letter", "examples": ["R"] }, "planes": { "title": "Planes with arcs", "description": "The planes in which arcs are understood. Arcs in others become chords, or are refused.\n\nIf wrong: the block alarms, or the arc is cut in another plane.", "type": "array", "maxItems": 3, "uniqueItems": true, "items": { "type": "string", "enum": ["xy", "zx", "yz"] }, "examples": [["xy", "zx", "yz"]] }, "largest-sweep": { "title": "Largest sweep", "description": "Largest sweep of an arc in one block; larger ones are split.\n\nUnit: degrees.\n\nIf wrong: the arc takes the short way instead of the long one.", "type": "number", "exclusiveMinimum": 0, "maximum": 360, "examples": [360] }, "full-circle": { "title": "Full circle", "description": "Whether one block can be a full circle.\n\nIf wrong: nothing is cut, or a whole circle where nothing was meant.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "helix": { "title": "Helix", "description": "Whether the third axis may move during an arc.\n\nIf wrong: the third axis plunges before or after the arc.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "turns-word": { "title": "Turns word", "description": "Letter of the word for the number of turns of a helix, or none: one turn a block.\n\nIf wrong: the helix is cut with one turn and a steep plunge.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "feed-along": { "title": "Feed on a helix", "description": "What F means on a helix: path, the speed along the helix; circle, the speed along its circle seen from above.\n\nIf wrong: the tool moves up to several times faster than meant on a steep helix.", "type": "string", "enum": ["path", "circle"], "examples": ["path"] }, "smallest-radius": { "title": "Smallest radius", "description": "Arcs with a smaller radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms or becomes a dwell mark.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 0.05] }, "largest-radius": { "title": "Largest radius", "description": "Arcs with a larger radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 5e3] }, "tolerance": { "title": "Radius tolerance", "description": "How far the radius at the start and at the end of an arc may differ before the controller alarms.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Tolerance in millimetres", "description": "In a program in millimetres.\n\nUnit: mm.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 10, "examples": [2e-3] }, "inch": { "title": "Tolerance in inches", "description": "In a program in inches.\n\nUnit: inch.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 1, "examples": [2e-4] }, "relative": { "title": "Relative tolerance", "description": "As a share of the radius; the larger of the two holds. 0: none.\n\nUnit: share of the radius (0.001 is 0.1 %).\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 0.01, "examples": [0] } }, "examples": [{ "mm": 2e-3, "inch": 2e-4, "relative": 0 }] }, "chord-tolerance": { "title": "Chord tolerance", "description": "Largest distance between a chord and its arc, where chords take the place of an arc.\n\nUnit: mm, or with `in`.\n\nIf wrong: flats are seen on curves, or the blocks come faster than the controller reads them and the motion stutters.", "$ref": "#/$defs/length", "examples": [0.01] } }, "examples": [{ "cw": "G2", "ccw": "G3", "form": "incremental-centre", "helix": "yes", "feed-along": "path" }] }, "path": { "title": "Path modes", "description": "Words for how corners are taken.", "type": "object", "additionalProperties": false, "properties": { "exact": { "title": "Exact path", "description": "Code for the exact path.\n\nIf wrong: corners are rounded.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61"] }, "stop": { "title": "Exact stop", "description": "Code for a stop at each corner.\n\nIf wrong: dwell marks at each corner, or rounded corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61.1", "none"] }, "blend": { "title": "Continuous path", "description": "Code for blending corners at speed.\n\nIf wrong: the motion stutters and burns the edge.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G64"] }, "tolerance-word": { "title": "Blend tolerance word", "description": "Letter of the tolerance with the continuous path, or none.\n\nIf wrong: corners are cut further than allowed.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] } }, "examples": [{ "exact": "G61", "stop": "none", "blend": "G64" }] }, "feed": { "title": "Feed modes", "description": "Words for what F means.", "type": "object", "additionalProperties": false, "properties": { "per-minute": { "title": "Feed per minute", "description": "Code for feed in length units a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["G94"] }, "per-revolution": { "title": "Feed per revolution", "description": "Code for feed in length units a revolution, or none: the feed is worked out a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G95"] }, "inverse-time": { "title": "Inverse time", "description": "Code for feed in 1/minutes a block, or none.\n\nIf wrong: the tool moves at a wildly wrong feed.", "$ref": "#/$defs/codeOrNone", "examples": ["G93", "none"] } }, "examples": [{ "per-minute": "G94", "per-revolution": "none", "inverse-time": "none" }] }, "dwell": { "title": "Dwell", "description": "A pause of a set time.", "type": "object", "additionalProperties": false, "properties": { "code": { "title": "Dwell code", "description": "Code of the dwell.\n\nIf wrong: there is no pause: the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/codeOrNone", "examples": ["G4"] }, "word": { "title": "Dwell word", "description": "Letter of the time.\n\nIf wrong: the dwell alarms or is skipped; the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/letter", "examples": ["P"] }, "unit": { "title": "Dwell unit", "description": "What the time is counted in.\n\nUnit: s or ms.\n\nIf wrong: 500 becomes 500 seconds, or 0.5 becomes nothing and the cut begins at low speed.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "code": "G4", "word": "P", "unit": "s" }] }, "compensation": { "title": "Cutter radius compensation", "description": "Words for compensation by the tool's radius, or none.", "anyOf": [{ "title": "None", "description": "The controller does not compensate.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "off": { "title": "Compensation off", "description": "Code that ends compensation.\n\nIf wrong: the next motion is offset by the radius.", "$ref": "#/$defs/codeOrNone", "examples": ["G40"] }, "left": { "title": "Compensation left", "description": "Code for the tool left of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G41"] }, "right": { "title": "Compensation right", "description": "Code for the tool right of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G42"] }, "word": { "title": "Radius offset word", "description": "Letter of the number of the radius offset, or none where the tool in the spindle decides.\n\nIf wrong: the radius of another tool acts.", "$ref": "#/$defs/letterOrNone", "examples": ["D"] } } }], "examples": ["none", { "off": "G40", "left": "G41", "right": "G42", "word": "D" }] }, "length-offset": { "title": "Tool length offset", "description": "Words that make the length of the tool act, or none.", "anyOf": [{ "title": "None", "description": "No word makes a tool length act; the operator sets Z.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Length offset on", "description": "Code that makes a length offset act.\n\nIf wrong: the tool is driven into the work by its length.", "$ref": "#/$defs/codeOrNone", "examples": ["G43", "none"] }, "off": { "title": "Length offset off", "description": "Code that cancels it.\n\nIf wrong: the length of the last tool still acts for the next one.", "$ref": "#/$defs/codeOrNone", "examples": ["G49", "none"] }, "word": { "title": "Length offset word", "description": "Letter of the number of the length offset.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "$ref": "#/$defs/letter", "examples": ["H"] } } }], "examples": ["none", { "on": "G43", "off": "G49", "word": "H" }] }, "work-offset": { "title": "Work offsets", "description": "Codes of the work offsets 1 to 9 in order, or none. A number behind the end of the list cannot be said.\n\nIf wrong: the work is cut at the place of another set-up.", "anyOf": [{ "title": "None", "description": "There are no words for work offsets; the operator sets the origin.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 9, "items": { "$ref": "#/$defs/codeWithWordOrNone" } }], "examples": ["none", ["G54", "G55", "G56", "G57", "G58", "G59"]] }, "machine-move": { "title": "Move in machine coordinates", "description": "Code for a move in machine coordinates, in the same block as the motion code, or none. It acts in its own block alone.\n\nIf wrong: the retract goes to a place in work coordinates: into the work, or past the travel.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G53", "none"] }, "reference-return": { "title": "Return to the reference position", "description": "Code of the return to the reference position, or none.\n\nIf wrong: an intermediate point is taken for the target: a diagonal through the work.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G28", "none"] }, "cancel": { "title": "Cancelling", "description": "Words that put an end to what an earlier program may have left in force.", "type": "object", "additionalProperties": false, "properties": { "cycles": { "title": "Cycles off", "description": "Code that ends fixed cycles.\n\nIf wrong: a hole is drilled at every place that follows.", "$ref": "#/$defs/codeOrNone", "examples": ["G80"] }, "local-shift": { "title": "Local shift off", "description": "Code that cancels a shift of the origin, or none.\n\nIf wrong: the work is cut at a shifted place.", "$ref": "#/$defs/codeOrNone", "examples": ["G92.2", "none"] }, "rotation": { "title": "Rotation off", "description": "Code that cancels a rotation, or none.\n\nIf wrong: the work is cut rotated.", "$ref": "#/$defs/codeOrNone", "examples": ["G69", "none"] }, "scale": { "title": "Scale off", "description": "Code that cancels scaling and mirroring, or none.\n\nIf wrong: the work is cut at another size or mirrored.", "$ref": "#/$defs/codeOrNone", "examples": ["G50", "none"] }, "overrides": { "title": "Overrides on", "description": "Code that makes the feed and speed overrides act, or none.\n\nIf wrong: the override knob is dead while the program is proved out.", "$ref": "#/$defs/codeOrNone", "examples": ["M48", "none"] } }, "examples": [{ "cycles": "G80", "local-shift": "none", "rotation": "none", "scale": "none", "overrides": "M48" }] }, "cycles": { "title": "Fixed cycles", "description": "Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.", "anyOf": [{ "title": "None", "description": "The controller has no fixed cycles.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "drill": { "title": "Drill", "description": "Feed in, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G81"] }, "dwell": { "title": "Drill with dwell", "description": "Feed in, dwell, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G82"] }, "peck": { "title": "Peck", "description": "Pecks with a rapid out of the hole after each, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G83"] }, "chip-break": { "title": "Chip-breaking", "description": "Pecks with a small back-off, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G73", "none"] }, "tap": { "title": "Tap right-hand", "description": "Feed in, reverse, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G84"] }, "tap-left": { "title": "Tap left-hand", "description": "The same with a left-hand tap, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G74", "none"] }, "ream": { "title": "Ream", "description": "Feed in, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G85"] }, "bore-dwell": { "title": "Bore with dwell", "description": "Feed in, dwell, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G89"] }, "bore-stop": { "title": "Bore with spindle stop", "description": "Feed in, dwell, spindle stop, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G86", "none"] }, "bore-manual": { "title": "Bore with manual retract", "description": "Feed in, dwell, spindle stop, program stop, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G88", "none"] }, "return": { "title": "Level between holes", "description": "Words that choose the level to which the tool goes between holes.", "type": "object", "additionalProperties": false, "properties": { "initial": { "title": "Initial level", "description": "Code for the level at which the tool stood before the first hole, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G98", "none"] }, "retract": { "title": "Retract level", "description": "Code for the retract level of the cycle, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G99", "none"] }, "without": { "title": "Level without a word", "description": "The level between holes where there is no word, or none where both words are there.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "type": "string", "enum": ["retract", "initial", "none"], "examples": ["none"] } }, "examples": [{ "initial": "G98", "retract": "G99", "without": "none" }] }, "back-off": { "title": "Back-off", "description": "How far the controller's own cycle backs off. A job that asks for another back-off is written longhand.", "type": "object", "additionalProperties": false, "properties": { "peck": { "title": "Back-off of pecks", "description": "How far above the last depth the rapid back into the hole ends.\n\nUnit: mm, or with `in`.\n\nIf wrong: the drill is driven into the bottom at rapid and breaks.", "$ref": "#/$defs/length", "examples": [0.254] }, "chip-break": { "title": "Back-off of chip-breaking", "description": "How far the drill is withdrawn between two pecks.\n\nUnit: mm, or with `in`.\n\nIf wrong: the chip does not break.", "$ref": "#/$defs/length", "examples": [0.254] } }, "examples": [{ "peck": 0.254, "chip-break": 0.254 }] }, "levels": { "title": "Depth and retract level", "description": "absolute: Z and R are coordinates; relative: Z counts from R, and R from the initial level.\n\nIf wrong: the depth is doubled, or the hole is drilled in the air.", "type": "string", "enum": ["absolute", "relative"], "examples": ["absolute"] }, "words": { "title": "Words of a cycle", "description": "Letters of the values of a cycle.", "type": "object", "additionalProperties": false, "properties": { "retract": { "title": "Retract level word", "description": "Letter of the retract level.\n\nIf wrong: feed begins at another height: a rapid into the work.", "$ref": "#/$defs/letter", "examples": ["R"] }, "peck": { "title": "Peck word", "description": "Letter of the depth of one peck.\n\nIf wrong: the hole is drilled in one go and the drill breaks.", "$ref": "#/$defs/letter", "examples": ["Q"] }, "dwell": { "title": "Dwell word", "description": "Letter of the dwell at depth.\n\nIf wrong: no dwell at depth, or a very long one.", "$ref": "#/$defs/letter", "examples": ["P"] }, "dwell-unit": { "title": "Unit of the dwell", "description": "What the dwell in a cycle is counted in.\n\nUnit: s or ms.\n\nIf wrong: no dwell at depth, or a very long one.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "retract": "R", "peck": "Q", "dwell": "P", "dwell-unit": "s" }] }, "repeat": { "title": "Later holes", "description": "positions: later holes state their place alone; all: each states the words of the cycle again.\n\nIf wrong: later holes are missing or have another depth.", "type": "string", "enum": ["positions", "all"], "examples": ["positions"] }, "ended-by": { "title": "End of a cycle", "description": "any-motion: a motion word ends the cycle, too; cancel-code: its own code alone. The code is always written; this decides what a program from elsewhere means.\n\nIf wrong: a hole is drilled at every place that follows.", "type": "string", "enum": ["any-motion", "cancel-code"], "examples": ["cancel-code"] } } }], "examples": ["none", { "drill": "G81", "peck": "G83", "return": { "initial": "G98", "retract": "G99", "without": "none" } }] }, "spindle": { "title": "Spindle", "description": "Words for the spindle.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Spindle clockwise", "description": "Code that starts the spindle clockwise, as for a right-hand tool.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M3"] }, "ccw": { "title": "Spindle counter-clockwise", "description": "Code that starts it counter-clockwise, or none.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M4", "none"] }, "stop": { "title": "Spindle stop", "description": "Code that stops the spindle.\n\nIf wrong: the spindle runs on into the swap or past the end of the program.", "$ref": "#/$defs/codeOrNone", "examples": ["M5"] }, "orient": { "title": "Spindle orientation", "description": "Code that stops the spindle at its swap angle, or none.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["M19", "none"] }, "order": { "title": "Order of speed and start", "description": "speed-first: the S word before the start word; start-first: the start word before the S word. It holds in a block, whatever `blocks.order` says, and from block to block.\n\nIf wrong: the spindle starts at the last speed, or the speed is ignored.", "type": "string", "enum": ["speed-first", "start-first"], "examples": ["speed-first"] }, "blocks": { "title": "Speed and start in a block", "description": "together: one block; apart: one block each.\n\nIf wrong: one of the two is ignored.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] } }, "examples": [{ "cw": "M3", "ccw": "M4", "stop": "M5", "order": "speed-first", "blocks": "together" }] }, "coolant": { "title": "Coolant", "description": "Words for coolant and air.", "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist", "description": "Code that turns mist on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M7", "none"] }, "flood": { "title": "Flood", "description": "Code that turns flood coolant on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M8", "none"] }, "air": { "title": "Air", "description": "Code that turns air on, or none.\n\nIf wrong: chips stay in the cut.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool", "description": "Code that turns coolant through the tool on, or none.\n\nIf wrong: a deep hole is drilled dry.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "off": { "title": "All off", "description": "Code that turns all of them off.\n\nIf wrong: coolant runs during the swap, into the taper and the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["M9"] } }, "examples": [{ "mist": "M7", "flood": "M8", "air": "none", "through-tool": "none", "off": "M9" }] }, "tools": { "title": "Tools", "description": "Words for selecting and changing tools.", "type": "object", "additionalProperties": false, "properties": { "change": { "title": "Tool change", "description": "Code of the controller's own tool change, or none.\n\nIf wrong: the tool is not changed, and the next operation runs with the last one.", "$ref": "#/$defs/codeOrNone", "examples": ["M6", "none"] }, "blocks": { "title": "Selection and change in a block", "description": "together: T and the change code share a block; apart: one block each.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "order": { "title": "Order of selection and change", "description": "select-first: T before the change code; change-first: the change code first.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["select-first", "change-first"], "examples": ["select-first"] }, "preselect": { "title": "Preselection", "description": "Whether the next tool is selected right after each change, so that the changer gets it ready.\n\nIf wrong: the changer takes the wrong tool at the next change.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "change": "M6", "blocks": "together", "order": "select-first", "preselect": "no" }] }, "stops": { "title": "Stops and end", "description": "Words that stop and end the program.", "type": "object", "additionalProperties": false, "properties": { "stop": { "title": "Program stop", "description": "Code of a stop that the operator ends.\n\nIf wrong: the program runs on while a hand is in the machine.", "$ref": "#/$defs/codeOrNone", "examples": ["M0"] }, "optional": { "title": "Optional stop", "description": "Code of a stop that acts when its switch is on, or none.\n\nIf wrong: the program runs on although a check was meant.", "$ref": "#/$defs/codeOrNone", "examples": ["M1", "none"] }, "end": { "title": "End of program", "description": "Code of the end of the program.\n\nIf wrong: the controller alarms, does not rewind, or moves a pallet.", "$ref": "#/$defs/codeOrNone", "examples": ["M30", "M2"] } }, "examples": [{ "stop": "M0", "optional": "M1", "end": "M30" }] }, "wait": { "title": "Values of a wait", "description": "Numbers that a wait on a signal says.", "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Level on", "description": "Number for a signal that is on.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "off": { "title": "Level off", "description": "Number for a signal that is off.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [0] }, "timeout-unit": { "title": "Unit of the timeout", "description": "What the timeout is counted in.\n\nUnit: s or ms.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "on": 1, "off": 0, "timeout-unit": "s" }] }, "codes": { "title": "Codes of the builder", "description": "What further codes do that a program from elsewhere may hold: what they are for, and their effects. They are read, not written.", "type": "object", "additionalProperties": false, "patternProperties": { "^[GM]\\d{1,3}$": { "title": "One code", "description": "A code with no meaning of its own in the standards, and what it leaves behind.", "type": "object", "additionalProperties": false, "properties": { "does": { "title": "What it does", "description": "In words, for findings and the set-up sheet.\n\nIf wrong: the operator does not know what is switched.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["chip conveyor on"] }, "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" }] } }, "examples": [{ "M27": { "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" } }] }, "idioms": { "title": "Idioms", "description": "How this controller says one action: literal words and {{name}} for the whole number of a word. One code each; beside it may stand P Q R L E I J K.", "type": "object", "additionalProperties": false, "properties": { "message": { "title": "Message to the operator", "description": "A whole comment with a mark of its own, so that a message is told from a remark, or none. It may name {{text}} (must).\n\nIf wrong: the operator does not see what is asked of them.", "$ref": "#/$defs/template", "examples": ["(MSG, {{text}})"] }, "wait-signal": { "title": "Wait on a signal", "description": "Waits until an input has a level, or none. It may name {{signal}} (must), {{level}} (without it every signal is waited for until it is on) and {{timeout}} (without it the wait lasts for ever).\n\nIf wrong: the program does not wait: the tool cuts before the spindle is up to speed, or swaps while it turns.", "$ref": "#/$defs/template", "examples": ["M94 P{{signal}} R{{level}} Q{{timeout}}"] }, "output-on": { "title": "Output on", "description": "Switches an output on, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M95 P{{output}}"] }, "output-off": { "title": "Output off", "description": "Switches an output off, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M96 P{{output}}"] }, "release": { "title": "Release the tool", "description": "Opens the drawbar, or none. It names no value.\n\nIf wrong: the tool drops, or is pulled out of the rack with its fork.", "$ref": "#/$defs/template", "examples": ["M21"] }, "clamp": { "title": "Clamp the tool", "description": "Closes the drawbar, or none. It names no value.\n\nIf wrong: the spindle starts with a loose tool.", "$ref": "#/$defs/template", "examples": ["M22"] }, "taper-air-on": { "title": "Taper air on", "description": "Blows the taper clean, or none. It names no value.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/template", "examples": ["M25"] }, "taper-air-off": { "title": "Taper air off", "description": "Ends it, or none. It names no value.\n\nIf wrong: air blows on during the cut.", "$ref": "#/$defs/template", "examples": ["M26"] }, "cover-open": { "title": "Open the rack's cover", "description": "Opens the cover of the rack, or none. It names no value.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/template", "examples": ["M27"] }, "cover-close": { "title": "Close the rack's cover", "description": "Closes the cover of the rack, or none. It names no value.\n\nIf wrong: chips fill the pockets.", "$ref": "#/$defs/template", "examples": ["M28"] }, "hood-up": { "title": "Dust hood up", "description": "Lifts the dust hood, or none. It names no value.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/template", "examples": ["M23"] }, "hood-down": { "title": "Dust hood down", "description": "Lowers the dust hood, or none. It names no value.\n\nIf wrong: dust is not drawn off.", "$ref": "#/$defs/template", "examples": ["M24"] }, "measure": { "title": "Measure the tool", "description": "Has the controller measure the tool's length and make it its length offset, or none. It names no value.\n\nIf wrong: the length of the last measurement acts.", "$ref": "#/$defs/template", "examples": ["M29"] } }, "examples": [{ "wait-signal": "M94 P{{signal}} R{{level}} Q{{timeout}}", "release": "M21", "clamp": "M22" }] }, "machine": { "title": "Machine", "description": "Facts of this machine, in its own leaf. A key is needed when a job needs it.", "type": "object", "additionalProperties": false, "properties": { "travel": { "title": "Travel", "description": "Where each axis can go, machine coordinates. Rotary axes are allowed only where they stand here.", "type": "object", "additionalProperties": false, "properties": { "x": { "title": "Travel of X", "description": "Least and greatest place of X in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "y": { "title": "Travel of Y", "description": "Least and greatest place of Y in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "z": { "title": "Travel of Z", "description": "Least and greatest place of Z in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "a": { "title": "Travel of A", "description": "Least and greatest place of A in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "b": { "title": "Travel of B", "description": "Least and greatest place of B in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "c": { "title": "Travel of C", "description": "Least and greatest place of C in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] } }, "examples": [{ "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }] }, "spindle": { "title": "Spindle of the machine", "description": "What the spindle and its drive can do.", "type": "object", "additionalProperties": false, "properties": { "min-rpm": { "title": "Lowest speed", "description": "Lowest speed that the spindle may run at.\n\nUnit: rpm.\n\nIf wrong: the spindle overheats, or does not turn.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [6e3] }, "max-rpm": { "title": "Highest speed", "description": "Highest speed.\n\nUnit: rpm.\n\nIf wrong: the speed is cut without a word and the feed is too fast for it.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [24e3] }, "spin-up": { "title": "Time to come up to speed", "description": "Time from standstill to the highest speed.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "spin-down": { "title": "Time to stop", "description": "Time from the highest speed to standstill by the drive.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped while the spindle turns.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "coast-down": { "title": "Time to coast down", "description": "The same in free run, with the drive tripped.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "$ref": "#/$defs/time", "examples": ["25 s"] }, "orient": { "title": "Orientation before a swap", "description": "Whether the spindle must be oriented before a swap.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "min-rpm": 6e3, "max-rpm": 24e3, "spin-up": "6 s", "spin-down": "6 s", "coast-down": "25 s" }] }, "signals": { "title": "Signals", "description": "Inputs that the program can wait on.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "At speed", "description": "The drive reports that the spindle is at its speed: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [{ "input": 4, "settle": "0.3 s" }] }, "stopped": { "title": "Stopped", "description": "The drive or a sensor reports standstill: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool is swapped while the spindle turns.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [5] }, "released": { "title": "Released", "description": "The drawbar is open: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [8] }, "clamped": { "title": "Clamped", "description": "The drawbar is closed with a tool in it: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [7] }, "tool-present": { "title": "Tool present", "description": "A tool is in the spindle: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the program goes on without a tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [9] }, "air": { "title": "Air pressure", "description": "There is enough air to work the drawbar: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [6] }, "hold-down": { "title": "Hold-down", "description": "Vacuum or clamps hold the work: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the work comes loose in the cut.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [10] } }, "examples": [{ "at-speed": { "input": 4, "settle": "0.3 s" }, "stopped": 5 }] }, "waits": { "title": "Waits", "description": "What a wait does when its time is up.", "type": "object", "additionalProperties": false, "properties": { "on-timeout": { "title": "On timeout", "description": "alarm: the program stops; continues: it goes on as if the signal had come, so that such a wait confirms nothing.\n\nIf wrong: a fault of the spindle or the air goes unseen and the program runs on.", "type": "string", "enum": ["alarm", "continues"], "examples": ["alarm"] } }, "examples": [{ "on-timeout": "alarm" }] }, "swap": { "title": "Swap style", "description": "controller: the controller changes tools by itself; rack: the program drives to the pockets and works the drawbar; operator: the program stops and asks for the tool.\n\nIf wrong: the program waits for a change that never comes, or drives to a rack that is not there.", "type": "string", "enum": ["controller", "rack", "operator"], "examples": ["rack"] }, "change-effects": { "title": "Effects of the tool change", "description": "What the controller's own tool change does besides changing the tool. Needed where `swap` is controller.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unchanged", "spindle": "stopped", "coolant": "unchanged", "length-offset": "unchanged" }] }, "measure-effects": { "title": "Effects of measuring", "description": "What the controller's measurement of a tool does. Needed where `lengths` is measured.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unknown", "spindle": "stopped", "coolant": "unchanged", "length-offset": "active" }] }, "retract": { "title": "Retract to swap height", "description": "How Z goes up to the swap height.", "type": "object", "additionalProperties": false, "properties": { "by": { "title": "Retract by", "description": "machine-move: a rapid in machine coordinates; reference-return: the return to the reference position; clearance: the clearance of the job (operator swaps only).\n\nIf wrong: the tool is dragged across the work, or driven past the travel.", "type": "string", "enum": ["machine-move", "reference-return", "clearance"], "examples": ["machine-move"] }, "z": { "title": "Swap height", "description": "Z of the swap height in machine coordinates, with machine-move.\n\nUnit: mm, or with `in`.\n\nIf wrong: Z does not clear the work, or runs onto its limit switch.", "$ref": "#/$defs/length", "examples": [0] }, "acts-on": { "title": "What it moves", "description": "spindle-nose: machine coordinates are those of the spindle; tool-tip: an active length offset counts, too.\n\nIf wrong: Z stands lower by the tool's length than meant.", "type": "string", "enum": ["spindle-nose", "tool-tip"], "examples": ["spindle-nose"] }, "cancel-length-first": { "title": "Cancel the length offset first", "description": "Whether the length offset must be cancelled before it.\n\nIf wrong: the controller alarms, or the tool runs past the travel by its length.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "intermediate": { "title": "Intermediate point", "description": "incremental-zero: a reference return has an intermediate point, given as zero increments; none: it has none.\n\nIf wrong: the intermediate point is taken for a target: a diagonal through the work.", "type": "string", "enum": ["none", "incremental-zero"], "examples": ["none"] }, "change-position": { "title": "Change position", "description": "Where the operator changes tools, with retract by clearance; work coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the operator reaches between tool and work to change it.", "$ref": "#/$defs/place", "examples": [[0, 0, 120]] } }, "examples": [{ "by": "machine-move", "z": 0, "acts-on": "spindle-nose", "cancel-length-first": "no", "intermediate": "none" }] }, "length-offset": { "title": "Length offset at the machine", "description": "How the tool's length comes to act.", "type": "object", "additionalProperties": false, "properties": { "form": { "title": "Form", "description": "with-first-z: in the block of the first Z motion; own-block: in a block of its own before it; in-tool-word: with the tool word; none: there is no length offset, the operator sets Z.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["with-first-z", "own-block", "in-tool-word", "none"], "examples": ["with-first-z"] }, "select-moves": { "title": "Selecting moves Z", "description": "Whether selecting it moves the axis by itself.\n\nIf wrong: Z moves where nobody meant it to.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "cancel-moves": { "title": "Cancelling moves Z", "description": "Whether cancelling it moves the axis by itself. It is then cancelled at swap height only.\n\nIf wrong: Z moves down by the tool's length.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "form": "with-first-z", "select-moves": "no", "cancel-moves": "no" }] }, "lengths": { "title": "Tool lengths", "description": "Where they come from: table, the controller's tool table; measured, a measurement after each swap; operator, set by hand.\n\nIf wrong: the tool is driven into the work by the difference.", "type": "string", "enum": ["table", "measured", "operator"], "examples": ["table"] }, "drawbar": { "title": "Drawbar", "description": "How the drawbar is worked at a rack, or none.", "anyOf": [{ "title": "None", "description": "There is no drawbar that the program works.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "travels": { "title": "Travel of an empty spindle", "description": "Whether an empty spindle travels along the rack clamped or released.\n\nIf wrong: the released drawbar strikes a holder, or the clamped one is pressed onto it.", "type": "string", "enum": ["clamped", "released"], "examples": ["clamped"] }, "taper-air": { "title": "Taper air", "description": "Whether air cleans the taper while a tool is picked.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/yesNo", "examples": ["no"] } } }], "examples": ["none", { "travels": "clamped", "taper-air": "no" }] }, "rack": { "title": "Rack", "description": "Where tools wait and how they are fetched, or none.", "anyOf": [{ "title": "None", "description": "There is no rack that the program drives to.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Style of the rack", "description": "drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.\n\nIf wrong: the spindle is driven into the rack.", "type": "string", "enum": ["drop-in", "slide-in"], "examples": ["drop-in"] }, "clear-z": { "title": "Clear height", "description": "Machine Z at which an empty spindle clears the tools in the rack, and a full one the empty pockets.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is dragged through the rack.", "$ref": "#/$defs/length", "examples": [-5] }, "pocket-z": { "title": "Pocket height", "description": "Machine Z at which the holder sits in its pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is crushed into the rack, or drops.", "$ref": "#/$defs/length", "examples": [-78.4] }, "descend-from": { "title": "Start of the slow descent", "description": "How far above the pocket height the descent at feed begins.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is driven into its pocket at rapid.", "$ref": "#/$defs/length", "examples": [20] }, "descend-feed": { "title": "Feed of the slow descent", "description": "Feed of the last part of the way down.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder is driven into its pocket too fast.", "$ref": "#/$defs/feed", "examples": [600] }, "pockets": { "title": "Pockets", "description": "Places of the pockets, machine coordinates: the first one, the pitch to the next and their number, or a list of places.\n\nIf wrong: the spindle is driven beside the pocket.", "anyOf": [{ "type": "object", "additionalProperties": false, "properties": { "first": { "title": "First pocket", "description": "X and Y of pocket 1.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket.", "$ref": "#/$defs/point", "examples": [[40, 20]] }, "pitch": { "title": "Pitch", "description": "X and Y from one pocket to the next.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket, farther with each one.", "$ref": "#/$defs/point", "examples": [[80, 0]] }, "count": { "title": "Number of pockets", "description": "How many there are.\n\nUnit: pockets.\n\nIf wrong: the spindle is driven past the end of the rack.", "type": "integer", "minimum": 1, "maximum": 200, "examples": [6] } } }, { "type": "array", "minItems": 1, "maxItems": 200, "items": { "$ref": "#/$defs/point" } }], "examples": [{ "first": [40, 20], "pitch": [80, 0], "count": 6 }, [[40, 20], [120, 20]]] }, "zone": { "title": "Rack zone", "description": "Box that only swaps enter.", "type": "object", "additionalProperties": false, "properties": { "min": { "title": "Least corner", "description": "Least X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[0, 0, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[500, 60, -5]] } }, "examples": [{ "min": [0, 0, -95], "max": [500, 60, -5] }] }, "slide": { "title": "Slide", "description": "The way into a fork, with slide-in.", "type": "object", "additionalProperties": false, "properties": { "direction": { "title": "Direction of the slide", "description": "Direction from the approach into the pocket.\n\nIf wrong: the holder is torn out of the fork.", "type": "string", "enum": ["+x", "-x", "+y", "-y"], "examples": ["+y"] }, "distance": { "title": "Length of the slide", "description": "Distance from the approach to the pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder strikes the fork on its way up or down.", "$ref": "#/$defs/length", "examples": [40] }, "feed": { "title": "Feed of the slide", "description": "Feed of the slide.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder strikes the fork too fast.", "$ref": "#/$defs/feed", "examples": [1e3] } }, "examples": [{ "direction": "+y", "distance": 40, "feed": 1e3 }] }, "widest": { "title": "Widest tool", "description": "Widest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a wide tool strikes its neighbour.", "$ref": "#/$defs/lengthOrNone", "examples": [60] }, "longest": { "title": "Longest tool", "description": "Longest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a long tool strikes the table under the rack.", "$ref": "#/$defs/lengthOrNone", "examples": [90] }, "cover": { "title": "Cover", "description": "Whether the program opens and closes a cover.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "at-end": { "title": "At the end", "description": "What becomes of the last tool.", "type": "object", "additionalProperties": false, "properties": { "tool": { "title": "Last tool", "description": "return: it goes back to its pocket; keep: it stays in the spindle.\n\nIf wrong: the next program finds a tool where it expects none.", "type": "string", "enum": ["return", "keep"], "examples": ["return"] } }, "examples": [{ "tool": "return" }] } } }], "examples": ["none", { "style": "drop-in", "clear-z": -5, "pocket-z": -78.4, "descend-from": 20, "descend-feed": 600, "pockets": { "first": [40, 20], "pitch": [80, 0], "count": 6 }, "at-end": { "tool": "return" } }] }, "park": { "title": "Parking place", "description": "X and Y where the program leaves the axes at its end, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is in the way of unloading.", "$ref": "#/$defs/point", "examples": [[600, 800]] }, "outputs": { "title": "Outputs", "description": "Outputs that the program switches, by a name of yours.", "type": "object", "additionalProperties": false, "patternProperties": { "^[a-z][a-z0-9-]{0,30}$": { "title": "One output", "description": "An output and when it is on.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Number of the output", "description": "Number as the idiom says it.\n\nUnit: number of the output.\n\nIf wrong: another output is switched.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "during": { "title": "When it is on", "description": "cutting: from the spindle's start to its stop; program: from the first swap to the end.\n\nIf wrong: the extraction is off while dust is made, or on during the swap.", "type": "string", "enum": ["cutting", "program"], "examples": ["cutting"] } }, "examples": [{ "number": 1, "during": "cutting" }] } }, "examples": [{ "extraction": { "number": 1, "during": "cutting" } }] }, "hood": { "title": "Dust hood", "description": "Whether the program lifts and lowers a dust hood.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "keep-out": { "title": "Keep-out boxes", "description": "Boxes in machine coordinates that no motion of the work may enter.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into what stands there.", "type": "array", "maxItems": 50, "items": { "title": "One box", "description": "A box and what stands there.", "type": "object", "additionalProperties": false, "required": ["name", "min", "max"], "properties": { "name": { "title": "What stands there", "description": "Findings name it.\n\nIf wrong: nobody knows what the finding means.", "type": "string", "minLength": 1, "maxLength": 60, "examples": ["vise"] }, "min": { "title": "Least corner", "description": "Least X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[100, 100, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[250, 200, -40]] } }, "examples": [{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }] }, "examples": [[{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }]] }, "tapping": { "title": "Tapping", "description": "How the machine taps.", "type": "object", "additionalProperties": false, "properties": { "kind": { "title": "Kind of tapping", "description": "none: not at all; floating: with a floating holder; synchronised: spindle and feed are locked.\n\nIf wrong: the tap breaks or strips the thread.", "type": "string", "enum": ["none", "floating", "synchronised"], "examples": ["floating"] }, "reversal": { "title": "Time to reverse", "description": "Time that the spindle needs to reverse, with a floating holder.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the holder runs out of float and the tap breaks.", "$ref": "#/$defs/time", "examples": ["1 s"] }, "longhand": { "title": "Tapping longhand", "description": "Whether tapping may be written without its cycle.\n\nIf wrong: the tap breaks: feed and spindle do not reverse together.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "kind": "floating", "reversal": "1 s", "longhand": "no" }] }, "feed": { "title": "Feed limits", "description": "Lowest and highest feed; without them feeds are not checked against the machine.", "type": "object", "additionalProperties": false, "properties": { "least": { "title": "Lowest feed", "description": "Lowest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is raised without a word.", "$ref": "#/$defs/feed", "examples": [1] }, "most": { "title": "Highest feed", "description": "Highest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is cut without a word, and times on the sheet are wrong.", "$ref": "#/$defs/feed", "examples": [12e3] } }, "examples": [{ "least": 1, "most": 12e3 }] }, "work-zero": { "title": "Origins of the work offsets", "description": "Where the origin of each work offset (1 to 9) lies in machine coordinates, where it is always the same; a set-up file overrides it. With it, travel is checked in full.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "type": "object", "additionalProperties": false, "patternProperties": { "^[1-9]$": { "title": "Origin of one work offset", "description": "X, Y and Z of its origin in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "$ref": "#/$defs/place", "examples": [[300, 200, -80]] } }, "examples": [{ "1": [300, 200, -80] }] } }, "examples": [{ "travel": { "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }, "swap": "operator" }] }, "confirm": { "title": "Confirmations", "description": "How the program makes sure of a state before it relies on it. One that is not stated cannot be relied on: a job that needs it is refused.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "Spindle at speed", "description": "How it is confirmed that the spindle is at its speed: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "at-speed", "timeout": "10 s" }, { "dwell": "max(spin_up, spin_down) * max(rpm - from_rpm, from_rpm - rpm) / max_rpm + 0.5 * second" }] }, "stopped": { "title": "Spindle stopped", "description": "How it is confirmed that the spindle stands: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "stopped", "timeout": "30 s" }, { "dwell": "coast_down * from_rpm / max_rpm + 0.5 * second" }] }, "released": { "title": "Tool released", "description": "How it is confirmed that the drawbar is open: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "released", "timeout": "2 s" }, { "dwell": "0.8 s" }] }, "clamped": { "title": "Tool clamped", "description": "How it is confirmed that the drawbar is closed with a tool in it: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "clamped", "timeout": "2 s" }] }, "air": { "title": "Air pressure", "description": "How it is confirmed that there is air to work the drawbar: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "air", "timeout": "5 s" }] } }, "examples": [{ "at-speed": { "wait": "at-speed", "timeout": "10 s" }, "stopped": { "dwell": "60 s" } }] } }, "$defs": { "yesNo": { "description": "yes or no", "type": "string", "enum": ["yes", "no"] }, "code": { "description": "a code such as G54 or M6", "type": "string", "pattern": "^[GM]\\d{1,3}(\\.\\d)?$" }, "codeOrNone": { "description": "a code such as G54 or M6, or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, "codeWithWordOrNone": { "description": "a code such as G53, if need be with a word that belongs to it (G54.1 P2), or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, "letter": { "description": "one capital letter", "type": "string", "pattern": "^[A-Z]$" }, "letterOrNone": { "description": "one capital letter, or none", "type": "string", "pattern": "^(none|[A-Z])$" }, "length": { "description": "a length: a number in mm, or a text such as 2 in", "anyOf": [{ "type": "number", "minimum": -1e6, "maximum": 1e6 }, { "type": "string", "pattern": "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "lengthOrNone": { "description": "a length (a number in mm, or a text such as 2 in), or none", "anyOf": [{ "type": "number", "minimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "feed": { "description": "a feed: a number in mm/min, or a text such as 20 in/min", "anyOf": [{ "type": "number", "exclusiveMinimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }] }, "time": { "description": "a time such as 6 s, 500 ms or 2 min", "type": "string", "pattern": "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, "point": { "description": "a list of two lengths, X and Y", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" } }, "place": { "description": "a list of three lengths, X, Y and Z", "type": "array", "minItems": 3, "maxItems": 3, "items": { "$ref": "#/$defs/length" } }, "template": { "description": "none, or words such as M94 P{{signal}}", "type": "string", "minLength": 1, "maxLength": 120 }, "signal": { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } }, "confirmation": { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } }, "own-point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "own-trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "own-leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "own-plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "own-suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "own-digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] } } };
   var schema32 = { "description": "yes or no", "type": "string", "enum": ["yes", "no"] };
   var schema36 = { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] };
   var schema37 = { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] };
@@ -4626,7 +4626,7 @@ var compiled = (() => {
         let data139 = data.motion;
         if (data139 && typeof data139 == "object" && !Array.isArray(data139)) {
           for (const key19 in data139) {
-            if (!(key19 === "rapid" || key19 === "line" || key19 === "rapids")) {
+            if (!(key19 === "rapid" || key19 === "line" || key19 === "rapids" || key19 === "machine-move-lasts")) {
               const err360 = { instancePath: instancePath + "/motion", schemaPath: "#/properties/motion/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key19 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err360];
@@ -4701,22 +4701,19 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err367 = { instancePath: instancePath + "/motion", schemaPath: "#/properties/motion/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err367];
-          } else {
-            vErrors.push(err367);
-          }
-          errors++;
-        }
-      }
-      if (data.units !== void 0) {
-        let data143 = data.units;
-        if (data143 && typeof data143 == "object" && !Array.isArray(data143)) {
-          for (const key20 in data143) {
-            if (!(key20 === "mm" || key20 === "inch" || key20 === "programs-in")) {
-              const err368 = { instancePath: instancePath + "/units", schemaPath: "#/properties/units/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key20 }, message: "must NOT have additional properties" };
+          if (data139["machine-move-lasts"] !== void 0) {
+            let data143 = data139["machine-move-lasts"];
+            if (typeof data143 !== "string") {
+              const err367 = { instancePath: instancePath + "/motion/machine-move-lasts", schemaPath: "#/properties/motion/properties/machine-move-lasts/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err367];
+              } else {
+                vErrors.push(err367);
+              }
+              errors++;
+            }
+            if (!(data143 === "block" || data143 === "until-work-offset")) {
+              const err368 = { instancePath: instancePath + "/motion/machine-move-lasts", schemaPath: "#/properties/motion/properties/machine-move-lasts/enum", keyword: "enum", params: { allowedValues: schema31.properties.motion.properties["machine-move-lasts"].enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err368];
               } else {
@@ -4725,20 +4722,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data143.mm !== void 0) {
-            let data144 = data143.mm;
-            if (typeof data144 === "string") {
-              if (!pattern7.test(data144)) {
-                const err369 = { instancePath: instancePath + "/units/mm", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err369];
-                } else {
-                  vErrors.push(err369);
-                }
-                errors++;
-              }
-            } else {
-              const err370 = { instancePath: instancePath + "/units/mm", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err369 = { instancePath: instancePath + "/motion", schemaPath: "#/properties/motion/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err369];
+          } else {
+            vErrors.push(err369);
+          }
+          errors++;
+        }
+      }
+      if (data.units !== void 0) {
+        let data144 = data.units;
+        if (data144 && typeof data144 == "object" && !Array.isArray(data144)) {
+          for (const key20 in data144) {
+            if (!(key20 === "mm" || key20 === "inch" || key20 === "programs-in")) {
+              const err370 = { instancePath: instancePath + "/units", schemaPath: "#/properties/units/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key20 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err370];
               } else {
@@ -4747,11 +4746,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data143.inch !== void 0) {
-            let data145 = data143.inch;
+          if (data144.mm !== void 0) {
+            let data145 = data144.mm;
             if (typeof data145 === "string") {
               if (!pattern7.test(data145)) {
-                const err371 = { instancePath: instancePath + "/units/inch", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err371 = { instancePath: instancePath + "/units/mm", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err371];
                 } else {
@@ -4760,7 +4759,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err372 = { instancePath: instancePath + "/units/inch", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err372 = { instancePath: instancePath + "/units/mm", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err372];
               } else {
@@ -4769,19 +4768,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data143["programs-in"] !== void 0) {
-            let data146 = data143["programs-in"];
-            if (typeof data146 !== "string") {
-              const err373 = { instancePath: instancePath + "/units/programs-in", schemaPath: "#/properties/units/properties/programs-in/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err373];
-              } else {
-                vErrors.push(err373);
+          if (data144.inch !== void 0) {
+            let data146 = data144.inch;
+            if (typeof data146 === "string") {
+              if (!pattern7.test(data146)) {
+                const err373 = { instancePath: instancePath + "/units/inch", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err373];
+                } else {
+                  vErrors.push(err373);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if (!(data146 === "job" || data146 === "mm" || data146 === "inch")) {
-              const err374 = { instancePath: instancePath + "/units/programs-in", schemaPath: "#/properties/units/properties/programs-in/enum", keyword: "enum", params: { allowedValues: schema31.properties.units.properties["programs-in"].enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err374 = { instancePath: instancePath + "/units/inch", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err374];
               } else {
@@ -4790,22 +4790,19 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err375 = { instancePath: instancePath + "/units", schemaPath: "#/properties/units/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err375];
-          } else {
-            vErrors.push(err375);
-          }
-          errors++;
-        }
-      }
-      if (data.plane !== void 0) {
-        let data147 = data.plane;
-        if (data147 && typeof data147 == "object" && !Array.isArray(data147)) {
-          for (const key21 in data147) {
-            if (!(key21 === "xy" || key21 === "zx" || key21 === "yz")) {
-              const err376 = { instancePath: instancePath + "/plane", schemaPath: "#/properties/plane/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key21 }, message: "must NOT have additional properties" };
+          if (data144["programs-in"] !== void 0) {
+            let data147 = data144["programs-in"];
+            if (typeof data147 !== "string") {
+              const err375 = { instancePath: instancePath + "/units/programs-in", schemaPath: "#/properties/units/properties/programs-in/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err375];
+              } else {
+                vErrors.push(err375);
+              }
+              errors++;
+            }
+            if (!(data147 === "job" || data147 === "mm" || data147 === "inch")) {
+              const err376 = { instancePath: instancePath + "/units/programs-in", schemaPath: "#/properties/units/properties/programs-in/enum", keyword: "enum", params: { allowedValues: schema31.properties.units.properties["programs-in"].enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err376];
               } else {
@@ -4814,20 +4811,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data147.xy !== void 0) {
-            let data148 = data147.xy;
-            if (typeof data148 === "string") {
-              if (!pattern7.test(data148)) {
-                const err377 = { instancePath: instancePath + "/plane/xy", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err377];
-                } else {
-                  vErrors.push(err377);
-                }
-                errors++;
-              }
-            } else {
-              const err378 = { instancePath: instancePath + "/plane/xy", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err377 = { instancePath: instancePath + "/units", schemaPath: "#/properties/units/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err377];
+          } else {
+            vErrors.push(err377);
+          }
+          errors++;
+        }
+      }
+      if (data.plane !== void 0) {
+        let data148 = data.plane;
+        if (data148 && typeof data148 == "object" && !Array.isArray(data148)) {
+          for (const key21 in data148) {
+            if (!(key21 === "xy" || key21 === "zx" || key21 === "yz")) {
+              const err378 = { instancePath: instancePath + "/plane", schemaPath: "#/properties/plane/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key21 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err378];
               } else {
@@ -4836,11 +4835,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data147.zx !== void 0) {
-            let data149 = data147.zx;
+          if (data148.xy !== void 0) {
+            let data149 = data148.xy;
             if (typeof data149 === "string") {
               if (!pattern7.test(data149)) {
-                const err379 = { instancePath: instancePath + "/plane/zx", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err379 = { instancePath: instancePath + "/plane/xy", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err379];
                 } else {
@@ -4849,7 +4848,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err380 = { instancePath: instancePath + "/plane/zx", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err380 = { instancePath: instancePath + "/plane/xy", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err380];
               } else {
@@ -4858,11 +4857,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data147.yz !== void 0) {
-            let data150 = data147.yz;
+          if (data148.zx !== void 0) {
+            let data150 = data148.zx;
             if (typeof data150 === "string") {
               if (!pattern7.test(data150)) {
-                const err381 = { instancePath: instancePath + "/plane/yz", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err381 = { instancePath: instancePath + "/plane/zx", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err381];
                 } else {
@@ -4871,7 +4870,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err382 = { instancePath: instancePath + "/plane/yz", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err382 = { instancePath: instancePath + "/plane/zx", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err382];
               } else {
@@ -4880,22 +4879,20 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err383 = { instancePath: instancePath + "/plane", schemaPath: "#/properties/plane/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err383];
-          } else {
-            vErrors.push(err383);
-          }
-          errors++;
-        }
-      }
-      if (data.distance !== void 0) {
-        let data151 = data.distance;
-        if (data151 && typeof data151 == "object" && !Array.isArray(data151)) {
-          for (const key22 in data151) {
-            if (!(key22 === "absolute" || key22 === "incremental" || key22 === "programs-in")) {
-              const err384 = { instancePath: instancePath + "/distance", schemaPath: "#/properties/distance/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key22 }, message: "must NOT have additional properties" };
+          if (data148.yz !== void 0) {
+            let data151 = data148.yz;
+            if (typeof data151 === "string") {
+              if (!pattern7.test(data151)) {
+                const err383 = { instancePath: instancePath + "/plane/yz", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err383];
+                } else {
+                  vErrors.push(err383);
+                }
+                errors++;
+              }
+            } else {
+              const err384 = { instancePath: instancePath + "/plane/yz", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err384];
               } else {
@@ -4904,20 +4901,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data151.absolute !== void 0) {
-            let data152 = data151.absolute;
-            if (typeof data152 === "string") {
-              if (!pattern7.test(data152)) {
-                const err385 = { instancePath: instancePath + "/distance/absolute", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err385];
-                } else {
-                  vErrors.push(err385);
-                }
-                errors++;
-              }
-            } else {
-              const err386 = { instancePath: instancePath + "/distance/absolute", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err385 = { instancePath: instancePath + "/plane", schemaPath: "#/properties/plane/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err385];
+          } else {
+            vErrors.push(err385);
+          }
+          errors++;
+        }
+      }
+      if (data.distance !== void 0) {
+        let data152 = data.distance;
+        if (data152 && typeof data152 == "object" && !Array.isArray(data152)) {
+          for (const key22 in data152) {
+            if (!(key22 === "absolute" || key22 === "incremental" || key22 === "programs-in")) {
+              const err386 = { instancePath: instancePath + "/distance", schemaPath: "#/properties/distance/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key22 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err386];
               } else {
@@ -4926,11 +4925,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data151.incremental !== void 0) {
-            let data153 = data151.incremental;
+          if (data152.absolute !== void 0) {
+            let data153 = data152.absolute;
             if (typeof data153 === "string") {
               if (!pattern7.test(data153)) {
-                const err387 = { instancePath: instancePath + "/distance/incremental", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err387 = { instancePath: instancePath + "/distance/absolute", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err387];
                 } else {
@@ -4939,7 +4938,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err388 = { instancePath: instancePath + "/distance/incremental", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err388 = { instancePath: instancePath + "/distance/absolute", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err388];
               } else {
@@ -4948,19 +4947,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data151["programs-in"] !== void 0) {
-            let data154 = data151["programs-in"];
-            if (typeof data154 !== "string") {
-              const err389 = { instancePath: instancePath + "/distance/programs-in", schemaPath: "#/properties/distance/properties/programs-in/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err389];
-              } else {
-                vErrors.push(err389);
+          if (data152.incremental !== void 0) {
+            let data154 = data152.incremental;
+            if (typeof data154 === "string") {
+              if (!pattern7.test(data154)) {
+                const err389 = { instancePath: instancePath + "/distance/incremental", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err389];
+                } else {
+                  vErrors.push(err389);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if (!(data154 === "absolute" || data154 === "incremental")) {
-              const err390 = { instancePath: instancePath + "/distance/programs-in", schemaPath: "#/properties/distance/properties/programs-in/enum", keyword: "enum", params: { allowedValues: schema31.properties.distance.properties["programs-in"].enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err390 = { instancePath: instancePath + "/distance/incremental", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err390];
               } else {
@@ -4969,22 +4969,19 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err391 = { instancePath: instancePath + "/distance", schemaPath: "#/properties/distance/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err391];
-          } else {
-            vErrors.push(err391);
-          }
-          errors++;
-        }
-      }
-      if (data.arc !== void 0) {
-        let data155 = data.arc;
-        if (data155 && typeof data155 == "object" && !Array.isArray(data155)) {
-          for (const key23 in data155) {
-            if (!func1.call(schema31.properties.arc.properties, key23)) {
-              const err392 = { instancePath: instancePath + "/arc", schemaPath: "#/properties/arc/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key23 }, message: "must NOT have additional properties" };
+          if (data152["programs-in"] !== void 0) {
+            let data155 = data152["programs-in"];
+            if (typeof data155 !== "string") {
+              const err391 = { instancePath: instancePath + "/distance/programs-in", schemaPath: "#/properties/distance/properties/programs-in/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err391];
+              } else {
+                vErrors.push(err391);
+              }
+              errors++;
+            }
+            if (!(data155 === "absolute" || data155 === "incremental")) {
+              const err392 = { instancePath: instancePath + "/distance/programs-in", schemaPath: "#/properties/distance/properties/programs-in/enum", keyword: "enum", params: { allowedValues: schema31.properties.distance.properties["programs-in"].enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err392];
               } else {
@@ -4993,20 +4990,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data155.cw !== void 0) {
-            let data156 = data155.cw;
-            if (typeof data156 === "string") {
-              if (!pattern7.test(data156)) {
-                const err393 = { instancePath: instancePath + "/arc/cw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err393];
-                } else {
-                  vErrors.push(err393);
-                }
-                errors++;
-              }
-            } else {
-              const err394 = { instancePath: instancePath + "/arc/cw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err393 = { instancePath: instancePath + "/distance", schemaPath: "#/properties/distance/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err393];
+          } else {
+            vErrors.push(err393);
+          }
+          errors++;
+        }
+      }
+      if (data.arc !== void 0) {
+        let data156 = data.arc;
+        if (data156 && typeof data156 == "object" && !Array.isArray(data156)) {
+          for (const key23 in data156) {
+            if (!func1.call(schema31.properties.arc.properties, key23)) {
+              const err394 = { instancePath: instancePath + "/arc", schemaPath: "#/properties/arc/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key23 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err394];
               } else {
@@ -5015,11 +5014,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data155.ccw !== void 0) {
-            let data157 = data155.ccw;
+          if (data156.cw !== void 0) {
+            let data157 = data156.cw;
             if (typeof data157 === "string") {
               if (!pattern7.test(data157)) {
-                const err395 = { instancePath: instancePath + "/arc/ccw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err395 = { instancePath: instancePath + "/arc/cw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err395];
                 } else {
@@ -5028,7 +5027,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err396 = { instancePath: instancePath + "/arc/ccw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err396 = { instancePath: instancePath + "/arc/cw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err396];
               } else {
@@ -5037,19 +5036,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data155.form !== void 0) {
-            let data158 = data155.form;
-            if (typeof data158 !== "string") {
-              const err397 = { instancePath: instancePath + "/arc/form", schemaPath: "#/properties/arc/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err397];
-              } else {
-                vErrors.push(err397);
+          if (data156.ccw !== void 0) {
+            let data158 = data156.ccw;
+            if (typeof data158 === "string") {
+              if (!pattern7.test(data158)) {
+                const err397 = { instancePath: instancePath + "/arc/ccw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err397];
+                } else {
+                  vErrors.push(err397);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if (!(data158 === "incremental-centre" || data158 === "absolute-centre" || data158 === "radius" || data158 === "none")) {
-              const err398 = { instancePath: instancePath + "/arc/form", schemaPath: "#/properties/arc/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.arc.properties.form.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err398 = { instancePath: instancePath + "/arc/ccw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err398];
               } else {
@@ -5058,34 +5058,33 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data155["centre-words"] !== void 0) {
-            let data159 = data155["centre-words"];
-            if (data159 && typeof data159 == "object" && !Array.isArray(data159)) {
-              for (const key24 in data159) {
-                if (!(key24 === "absolute" || key24 === "incremental")) {
-                  const err399 = { instancePath: instancePath + "/arc/centre-words", schemaPath: "#/properties/arc/properties/centre-words/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key24 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err399];
-                  } else {
-                    vErrors.push(err399);
-                  }
-                  errors++;
-                }
+          if (data156.form !== void 0) {
+            let data159 = data156.form;
+            if (typeof data159 !== "string") {
+              const err399 = { instancePath: instancePath + "/arc/form", schemaPath: "#/properties/arc/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err399];
+              } else {
+                vErrors.push(err399);
               }
-              if (data159.absolute !== void 0) {
-                let data160 = data159.absolute;
-                if (typeof data160 === "string") {
-                  if (!pattern7.test(data160)) {
-                    const err400 = { instancePath: instancePath + "/arc/centre-words/absolute", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err400];
-                    } else {
-                      vErrors.push(err400);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err401 = { instancePath: instancePath + "/arc/centre-words/absolute", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+            if (!(data159 === "incremental-centre" || data159 === "absolute-centre" || data159 === "radius" || data159 === "none")) {
+              const err400 = { instancePath: instancePath + "/arc/form", schemaPath: "#/properties/arc/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.arc.properties.form.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err400];
+              } else {
+                vErrors.push(err400);
+              }
+              errors++;
+            }
+          }
+          if (data156["centre-words"] !== void 0) {
+            let data160 = data156["centre-words"];
+            if (data160 && typeof data160 == "object" && !Array.isArray(data160)) {
+              for (const key24 in data160) {
+                if (!(key24 === "absolute" || key24 === "incremental")) {
+                  const err401 = { instancePath: instancePath + "/arc/centre-words", schemaPath: "#/properties/arc/properties/centre-words/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key24 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err401];
                   } else {
@@ -5094,11 +5093,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data159.incremental !== void 0) {
-                let data161 = data159.incremental;
+              if (data160.absolute !== void 0) {
+                let data161 = data160.absolute;
                 if (typeof data161 === "string") {
                   if (!pattern7.test(data161)) {
-                    const err402 = { instancePath: instancePath + "/arc/centre-words/incremental", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    const err402 = { instancePath: instancePath + "/arc/centre-words/absolute", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                     if (vErrors === null) {
                       vErrors = [err402];
                     } else {
@@ -5107,7 +5106,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err403 = { instancePath: instancePath + "/arc/centre-words/incremental", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err403 = { instancePath: instancePath + "/arc/centre-words/absolute", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err403];
                   } else {
@@ -5116,30 +5115,30 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err404 = { instancePath: instancePath + "/arc/centre-words", schemaPath: "#/properties/arc/properties/centre-words/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err404];
-              } else {
-                vErrors.push(err404);
-              }
-              errors++;
-            }
-          }
-          if (data155["radius-word"] !== void 0) {
-            let data162 = data155["radius-word"];
-            if (typeof data162 === "string") {
-              if (!pattern6.test(data162)) {
-                const err405 = { instancePath: instancePath + "/arc/radius-word", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
-                if (vErrors === null) {
-                  vErrors = [err405];
+              if (data160.incremental !== void 0) {
+                let data162 = data160.incremental;
+                if (typeof data162 === "string") {
+                  if (!pattern7.test(data162)) {
+                    const err404 = { instancePath: instancePath + "/arc/centre-words/incremental", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err404];
+                    } else {
+                      vErrors.push(err404);
+                    }
+                    errors++;
+                  }
                 } else {
-                  vErrors.push(err405);
+                  const err405 = { instancePath: instancePath + "/arc/centre-words/incremental", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err405];
+                  } else {
+                    vErrors.push(err405);
+                  }
+                  errors++;
                 }
-                errors++;
               }
             } else {
-              const err406 = { instancePath: instancePath + "/arc/radius-word", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err406 = { instancePath: instancePath + "/arc/centre-words", schemaPath: "#/properties/arc/properties/centre-words/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err406];
               } else {
@@ -5148,11 +5147,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data155.planes !== void 0) {
-            let data163 = data155.planes;
-            if (Array.isArray(data163)) {
-              if (data163.length > 3) {
-                const err407 = { instancePath: instancePath + "/arc/planes", schemaPath: "#/properties/arc/properties/planes/maxItems", keyword: "maxItems", params: { limit: 3 }, message: "must NOT have more than 3 items" };
+          if (data156["radius-word"] !== void 0) {
+            let data163 = data156["radius-word"];
+            if (typeof data163 === "string") {
+              if (!pattern6.test(data163)) {
+                const err407 = { instancePath: instancePath + "/arc/radius-word", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
                 if (vErrors === null) {
                   vErrors = [err407];
                 } else {
@@ -5160,44 +5159,66 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              const len2 = data163.length;
+            } else {
+              const err408 = { instancePath: instancePath + "/arc/radius-word", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err408];
+              } else {
+                vErrors.push(err408);
+              }
+              errors++;
+            }
+          }
+          if (data156.planes !== void 0) {
+            let data164 = data156.planes;
+            if (Array.isArray(data164)) {
+              if (data164.length > 3) {
+                const err409 = { instancePath: instancePath + "/arc/planes", schemaPath: "#/properties/arc/properties/planes/maxItems", keyword: "maxItems", params: { limit: 3 }, message: "must NOT have more than 3 items" };
+                if (vErrors === null) {
+                  vErrors = [err409];
+                } else {
+                  vErrors.push(err409);
+                }
+                errors++;
+              }
+              const len2 = data164.length;
               for (let i3 = 0; i3 < len2; i3++) {
-                let data164 = data163[i3];
-                if (typeof data164 !== "string") {
-                  const err408 = { instancePath: instancePath + "/arc/planes/" + i3, schemaPath: "#/properties/arc/properties/planes/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                let data165 = data164[i3];
+                if (typeof data165 !== "string") {
+                  const err410 = { instancePath: instancePath + "/arc/planes/" + i3, schemaPath: "#/properties/arc/properties/planes/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err408];
+                    vErrors = [err410];
                   } else {
-                    vErrors.push(err408);
+                    vErrors.push(err410);
                   }
                   errors++;
                 }
-                if (!(data164 === "xy" || data164 === "zx" || data164 === "yz")) {
-                  const err409 = { instancePath: instancePath + "/arc/planes/" + i3, schemaPath: "#/properties/arc/properties/planes/items/enum", keyword: "enum", params: { allowedValues: schema31.properties.arc.properties.planes.items.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data165 === "xy" || data165 === "zx" || data165 === "yz")) {
+                  const err411 = { instancePath: instancePath + "/arc/planes/" + i3, schemaPath: "#/properties/arc/properties/planes/items/enum", keyword: "enum", params: { allowedValues: schema31.properties.arc.properties.planes.items.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
-                    vErrors = [err409];
+                    vErrors = [err411];
                   } else {
-                    vErrors.push(err409);
+                    vErrors.push(err411);
                   }
                   errors++;
                 }
               }
-              let i4 = data163.length;
+              let i4 = data164.length;
               let j1;
               if (i4 > 1) {
                 const indices0 = {};
                 for (; i4--; ) {
-                  let item0 = data163[i4];
+                  let item0 = data164[i4];
                   if (typeof item0 !== "string") {
                     continue;
                   }
                   if (typeof indices0[item0] == "number") {
                     j1 = indices0[item0];
-                    const err410 = { instancePath: instancePath + "/arc/planes", schemaPath: "#/properties/arc/properties/planes/uniqueItems", keyword: "uniqueItems", params: { i: i4, j: j1 }, message: "must NOT have duplicate items (items ## " + j1 + " and " + i4 + " are identical)" };
+                    const err412 = { instancePath: instancePath + "/arc/planes", schemaPath: "#/properties/arc/properties/planes/uniqueItems", keyword: "uniqueItems", params: { i: i4, j: j1 }, message: "must NOT have duplicate items (items ## " + j1 + " and " + i4 + " are identical)" };
                     if (vErrors === null) {
-                      vErrors = [err410];
+                      vErrors = [err412];
                     } else {
-                      vErrors.push(err410);
+                      vErrors.push(err412);
                     }
                     errors++;
                     break;
@@ -5206,59 +5227,38 @@ var compiled = (() => {
                 }
               }
             } else {
-              const err411 = { instancePath: instancePath + "/arc/planes", schemaPath: "#/properties/arc/properties/planes/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+              const err413 = { instancePath: instancePath + "/arc/planes", schemaPath: "#/properties/arc/properties/planes/type", keyword: "type", params: { type: "array" }, message: "must be array" };
               if (vErrors === null) {
-                vErrors = [err411];
+                vErrors = [err413];
               } else {
-                vErrors.push(err411);
+                vErrors.push(err413);
               }
               errors++;
             }
           }
-          if (data155["largest-sweep"] !== void 0) {
-            let data165 = data155["largest-sweep"];
-            if (typeof data165 == "number" && isFinite(data165)) {
-              if (data165 > 360 || isNaN(data165)) {
-                const err412 = { instancePath: instancePath + "/arc/largest-sweep", schemaPath: "#/properties/arc/properties/largest-sweep/maximum", keyword: "maximum", params: { comparison: "<=", limit: 360 }, message: "must be <= 360" };
+          if (data156["largest-sweep"] !== void 0) {
+            let data166 = data156["largest-sweep"];
+            if (typeof data166 == "number" && isFinite(data166)) {
+              if (data166 > 360 || isNaN(data166)) {
+                const err414 = { instancePath: instancePath + "/arc/largest-sweep", schemaPath: "#/properties/arc/properties/largest-sweep/maximum", keyword: "maximum", params: { comparison: "<=", limit: 360 }, message: "must be <= 360" };
                 if (vErrors === null) {
-                  vErrors = [err412];
+                  vErrors = [err414];
                 } else {
-                  vErrors.push(err412);
+                  vErrors.push(err414);
                 }
                 errors++;
               }
-              if (data165 <= 0 || isNaN(data165)) {
-                const err413 = { instancePath: instancePath + "/arc/largest-sweep", schemaPath: "#/properties/arc/properties/largest-sweep/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+              if (data166 <= 0 || isNaN(data166)) {
+                const err415 = { instancePath: instancePath + "/arc/largest-sweep", schemaPath: "#/properties/arc/properties/largest-sweep/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                 if (vErrors === null) {
-                  vErrors = [err413];
+                  vErrors = [err415];
                 } else {
-                  vErrors.push(err413);
+                  vErrors.push(err415);
                 }
                 errors++;
               }
             } else {
-              const err414 = { instancePath: instancePath + "/arc/largest-sweep", schemaPath: "#/properties/arc/properties/largest-sweep/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-              if (vErrors === null) {
-                vErrors = [err414];
-              } else {
-                vErrors.push(err414);
-              }
-              errors++;
-            }
-          }
-          if (data155["full-circle"] !== void 0) {
-            let data166 = data155["full-circle"];
-            if (typeof data166 !== "string") {
-              const err415 = { instancePath: instancePath + "/arc/full-circle", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err415];
-              } else {
-                vErrors.push(err415);
-              }
-              errors++;
-            }
-            if (!(data166 === "yes" || data166 === "no")) {
-              const err416 = { instancePath: instancePath + "/arc/full-circle", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              const err416 = { instancePath: instancePath + "/arc/largest-sweep", schemaPath: "#/properties/arc/properties/largest-sweep/type", keyword: "type", params: { type: "number" }, message: "must be number" };
               if (vErrors === null) {
                 vErrors = [err416];
               } else {
@@ -5267,10 +5267,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data155.helix !== void 0) {
-            let data167 = data155.helix;
+          if (data156["full-circle"] !== void 0) {
+            let data167 = data156["full-circle"];
             if (typeof data167 !== "string") {
-              const err417 = { instancePath: instancePath + "/arc/helix", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err417 = { instancePath: instancePath + "/arc/full-circle", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err417];
               } else {
@@ -5279,7 +5279,7 @@ var compiled = (() => {
               errors++;
             }
             if (!(data167 === "yes" || data167 === "no")) {
-              const err418 = { instancePath: instancePath + "/arc/helix", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              const err418 = { instancePath: instancePath + "/arc/full-circle", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err418];
               } else {
@@ -5288,20 +5288,19 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data155["turns-word"] !== void 0) {
-            let data168 = data155["turns-word"];
-            if (typeof data168 === "string") {
-              if (!pattern21.test(data168)) {
-                const err419 = { instancePath: instancePath + "/arc/turns-word", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
-                if (vErrors === null) {
-                  vErrors = [err419];
-                } else {
-                  vErrors.push(err419);
-                }
-                errors++;
+          if (data156.helix !== void 0) {
+            let data168 = data156.helix;
+            if (typeof data168 !== "string") {
+              const err419 = { instancePath: instancePath + "/arc/helix", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err419];
+              } else {
+                vErrors.push(err419);
               }
-            } else {
-              const err420 = { instancePath: instancePath + "/arc/turns-word", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+            if (!(data168 === "yes" || data168 === "no")) {
+              const err420 = { instancePath: instancePath + "/arc/helix", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err420];
               } else {
@@ -5310,19 +5309,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data155["feed-along"] !== void 0) {
-            let data169 = data155["feed-along"];
-            if (typeof data169 !== "string") {
-              const err421 = { instancePath: instancePath + "/arc/feed-along", schemaPath: "#/properties/arc/properties/feed-along/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err421];
-              } else {
-                vErrors.push(err421);
+          if (data156["turns-word"] !== void 0) {
+            let data169 = data156["turns-word"];
+            if (typeof data169 === "string") {
+              if (!pattern21.test(data169)) {
+                const err421 = { instancePath: instancePath + "/arc/turns-word", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
+                if (vErrors === null) {
+                  vErrors = [err421];
+                } else {
+                  vErrors.push(err421);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if (!(data169 === "path" || data169 === "circle")) {
-              const err422 = { instancePath: instancePath + "/arc/feed-along", schemaPath: "#/properties/arc/properties/feed-along/enum", keyword: "enum", params: { allowedValues: schema31.properties.arc.properties["feed-along"].enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err422 = { instancePath: instancePath + "/arc/turns-word", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err422];
               } else {
@@ -5331,45 +5331,44 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data155["smallest-radius"] !== void 0) {
-            let data170 = data155["smallest-radius"];
-            const _errs485 = errors;
-            let valid124 = false;
-            const _errs486 = errors;
-            if (typeof data170 == "number" && isFinite(data170)) {
-              if (data170 > 1e6 || isNaN(data170)) {
-                const err423 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                if (vErrors === null) {
-                  vErrors = [err423];
-                } else {
-                  vErrors.push(err423);
-                }
-                errors++;
-              }
-              if (data170 < 0 || isNaN(data170)) {
-                const err424 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                if (vErrors === null) {
-                  vErrors = [err424];
-                } else {
-                  vErrors.push(err424);
-                }
-                errors++;
-              }
-            } else {
-              const err425 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+          if (data156["feed-along"] !== void 0) {
+            let data170 = data156["feed-along"];
+            if (typeof data170 !== "string") {
+              const err423 = { instancePath: instancePath + "/arc/feed-along", schemaPath: "#/properties/arc/properties/feed-along/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err425];
+                vErrors = [err423];
               } else {
-                vErrors.push(err425);
+                vErrors.push(err423);
               }
               errors++;
             }
-            var _valid9 = _errs486 === errors;
-            valid124 = valid124 || _valid9;
+            if (!(data170 === "path" || data170 === "circle")) {
+              const err424 = { instancePath: instancePath + "/arc/feed-along", schemaPath: "#/properties/arc/properties/feed-along/enum", keyword: "enum", params: { allowedValues: schema31.properties.arc.properties["feed-along"].enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err424];
+              } else {
+                vErrors.push(err424);
+              }
+              errors++;
+            }
+          }
+          if (data156["smallest-radius"] !== void 0) {
+            let data171 = data156["smallest-radius"];
+            const _errs487 = errors;
+            let valid124 = false;
             const _errs488 = errors;
-            if (typeof data170 === "string") {
-              if (!pattern22.test(data170)) {
-                const err426 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+            if (typeof data171 == "number" && isFinite(data171)) {
+              if (data171 > 1e6 || isNaN(data171)) {
+                const err425 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                if (vErrors === null) {
+                  vErrors = [err425];
+                } else {
+                  vErrors.push(err425);
+                }
+                errors++;
+              }
+              if (data171 < 0 || isNaN(data171)) {
+                const err426 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                 if (vErrors === null) {
                   vErrors = [err426];
                 } else {
@@ -5378,7 +5377,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err427 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err427 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
               if (vErrors === null) {
                 vErrors = [err427];
               } else {
@@ -5388,64 +5387,64 @@ var compiled = (() => {
             }
             var _valid9 = _errs488 === errors;
             valid124 = valid124 || _valid9;
-            if (!valid124) {
-              const err428 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            const _errs490 = errors;
+            if (typeof data171 === "string") {
+              if (!pattern22.test(data171)) {
+                const err428 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (vErrors === null) {
+                  vErrors = [err428];
+                } else {
+                  vErrors.push(err428);
+                }
+                errors++;
+              }
+            } else {
+              const err429 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err428];
+                vErrors = [err429];
               } else {
-                vErrors.push(err428);
+                vErrors.push(err429);
+              }
+              errors++;
+            }
+            var _valid9 = _errs490 === errors;
+            valid124 = valid124 || _valid9;
+            if (!valid124) {
+              const err430 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err430];
+              } else {
+                vErrors.push(err430);
               }
               errors++;
             } else {
-              errors = _errs485;
+              errors = _errs487;
               if (vErrors !== null) {
-                if (_errs485) {
-                  vErrors.length = _errs485;
+                if (_errs487) {
+                  vErrors.length = _errs487;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data155["largest-radius"] !== void 0) {
-            let data171 = data155["largest-radius"];
-            const _errs492 = errors;
+          if (data156["largest-radius"] !== void 0) {
+            let data172 = data156["largest-radius"];
+            const _errs494 = errors;
             let valid126 = false;
-            const _errs493 = errors;
-            if (typeof data171 == "number" && isFinite(data171)) {
-              if (data171 > 1e6 || isNaN(data171)) {
-                const err429 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                if (vErrors === null) {
-                  vErrors = [err429];
-                } else {
-                  vErrors.push(err429);
-                }
-                errors++;
-              }
-              if (data171 < 0 || isNaN(data171)) {
-                const err430 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                if (vErrors === null) {
-                  vErrors = [err430];
-                } else {
-                  vErrors.push(err430);
-                }
-                errors++;
-              }
-            } else {
-              const err431 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-              if (vErrors === null) {
-                vErrors = [err431];
-              } else {
-                vErrors.push(err431);
-              }
-              errors++;
-            }
-            var _valid10 = _errs493 === errors;
-            valid126 = valid126 || _valid10;
             const _errs495 = errors;
-            if (typeof data171 === "string") {
-              if (!pattern22.test(data171)) {
-                const err432 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+            if (typeof data172 == "number" && isFinite(data172)) {
+              if (data172 > 1e6 || isNaN(data172)) {
+                const err431 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                if (vErrors === null) {
+                  vErrors = [err431];
+                } else {
+                  vErrors.push(err431);
+                }
+                errors++;
+              }
+              if (data172 < 0 || isNaN(data172)) {
+                const err432 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                 if (vErrors === null) {
                   vErrors = [err432];
                 } else {
@@ -5454,7 +5453,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err433 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err433 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
               if (vErrors === null) {
                 vErrors = [err433];
               } else {
@@ -5464,75 +5463,75 @@ var compiled = (() => {
             }
             var _valid10 = _errs495 === errors;
             valid126 = valid126 || _valid10;
-            if (!valid126) {
-              const err434 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            const _errs497 = errors;
+            if (typeof data172 === "string") {
+              if (!pattern22.test(data172)) {
+                const err434 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (vErrors === null) {
+                  vErrors = [err434];
+                } else {
+                  vErrors.push(err434);
+                }
+                errors++;
+              }
+            } else {
+              const err435 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err434];
+                vErrors = [err435];
               } else {
-                vErrors.push(err434);
+                vErrors.push(err435);
+              }
+              errors++;
+            }
+            var _valid10 = _errs497 === errors;
+            valid126 = valid126 || _valid10;
+            if (!valid126) {
+              const err436 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err436];
+              } else {
+                vErrors.push(err436);
               }
               errors++;
             } else {
-              errors = _errs492;
+              errors = _errs494;
               if (vErrors !== null) {
-                if (_errs492) {
-                  vErrors.length = _errs492;
+                if (_errs494) {
+                  vErrors.length = _errs494;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data155.tolerance !== void 0) {
-            let data172 = data155.tolerance;
-            if (data172 && typeof data172 == "object" && !Array.isArray(data172)) {
-              for (const key25 in data172) {
+          if (data156.tolerance !== void 0) {
+            let data173 = data156.tolerance;
+            if (data173 && typeof data173 == "object" && !Array.isArray(data173)) {
+              for (const key25 in data173) {
                 if (!(key25 === "mm" || key25 === "inch" || key25 === "relative")) {
-                  const err435 = { instancePath: instancePath + "/arc/tolerance", schemaPath: "#/properties/arc/properties/tolerance/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key25 }, message: "must NOT have additional properties" };
+                  const err437 = { instancePath: instancePath + "/arc/tolerance", schemaPath: "#/properties/arc/properties/tolerance/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key25 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err435];
+                    vErrors = [err437];
                   } else {
-                    vErrors.push(err435);
+                    vErrors.push(err437);
                   }
                   errors++;
                 }
               }
-              if (data172.mm !== void 0) {
-                let data173 = data172.mm;
-                if (typeof data173 == "number" && isFinite(data173)) {
-                  if (data173 > 10 || isNaN(data173)) {
-                    const err436 = { instancePath: instancePath + "/arc/tolerance/mm", schemaPath: "#/properties/arc/properties/tolerance/properties/mm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 10 }, message: "must be <= 10" };
-                    if (vErrors === null) {
-                      vErrors = [err436];
-                    } else {
-                      vErrors.push(err436);
-                    }
-                    errors++;
-                  }
-                  if (data173 < 0 || isNaN(data173)) {
-                    const err437 = { instancePath: instancePath + "/arc/tolerance/mm", schemaPath: "#/properties/arc/properties/tolerance/properties/mm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err437];
-                    } else {
-                      vErrors.push(err437);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err438 = { instancePath: instancePath + "/arc/tolerance/mm", schemaPath: "#/properties/arc/properties/tolerance/properties/mm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err438];
-                  } else {
-                    vErrors.push(err438);
-                  }
-                  errors++;
-                }
-              }
-              if (data172.inch !== void 0) {
-                let data174 = data172.inch;
+              if (data173.mm !== void 0) {
+                let data174 = data173.mm;
                 if (typeof data174 == "number" && isFinite(data174)) {
-                  if (data174 > 1 || isNaN(data174)) {
-                    const err439 = { instancePath: instancePath + "/arc/tolerance/inch", schemaPath: "#/properties/arc/properties/tolerance/properties/inch/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1" };
+                  if (data174 > 10 || isNaN(data174)) {
+                    const err438 = { instancePath: instancePath + "/arc/tolerance/mm", schemaPath: "#/properties/arc/properties/tolerance/properties/mm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 10 }, message: "must be <= 10" };
+                    if (vErrors === null) {
+                      vErrors = [err438];
+                    } else {
+                      vErrors.push(err438);
+                    }
+                    errors++;
+                  }
+                  if (data174 < 0 || isNaN(data174)) {
+                    const err439 = { instancePath: instancePath + "/arc/tolerance/mm", schemaPath: "#/properties/arc/properties/tolerance/properties/mm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err439];
                     } else {
@@ -5540,30 +5539,30 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data174 < 0 || isNaN(data174)) {
-                    const err440 = { instancePath: instancePath + "/arc/tolerance/inch", schemaPath: "#/properties/arc/properties/tolerance/properties/inch/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err440];
-                    } else {
-                      vErrors.push(err440);
-                    }
-                    errors++;
-                  }
                 } else {
-                  const err441 = { instancePath: instancePath + "/arc/tolerance/inch", schemaPath: "#/properties/arc/properties/tolerance/properties/inch/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err440 = { instancePath: instancePath + "/arc/tolerance/mm", schemaPath: "#/properties/arc/properties/tolerance/properties/mm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
-                    vErrors = [err441];
+                    vErrors = [err440];
                   } else {
-                    vErrors.push(err441);
+                    vErrors.push(err440);
                   }
                   errors++;
                 }
               }
-              if (data172.relative !== void 0) {
-                let data175 = data172.relative;
+              if (data173.inch !== void 0) {
+                let data175 = data173.inch;
                 if (typeof data175 == "number" && isFinite(data175)) {
-                  if (data175 > 0.01 || isNaN(data175)) {
-                    const err442 = { instancePath: instancePath + "/arc/tolerance/relative", schemaPath: "#/properties/arc/properties/tolerance/properties/relative/maximum", keyword: "maximum", params: { comparison: "<=", limit: 0.01 }, message: "must be <= 0.01" };
+                  if (data175 > 1 || isNaN(data175)) {
+                    const err441 = { instancePath: instancePath + "/arc/tolerance/inch", schemaPath: "#/properties/arc/properties/tolerance/properties/inch/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1" };
+                    if (vErrors === null) {
+                      vErrors = [err441];
+                    } else {
+                      vErrors.push(err441);
+                    }
+                    errors++;
+                  }
+                  if (data175 < 0 || isNaN(data175)) {
+                    const err442 = { instancePath: instancePath + "/arc/tolerance/inch", schemaPath: "#/properties/arc/properties/tolerance/properties/inch/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err442];
                     } else {
@@ -5571,74 +5570,74 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data175 < 0 || isNaN(data175)) {
-                    const err443 = { instancePath: instancePath + "/arc/tolerance/relative", schemaPath: "#/properties/arc/properties/tolerance/properties/relative/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                } else {
+                  const err443 = { instancePath: instancePath + "/arc/tolerance/inch", schemaPath: "#/properties/arc/properties/tolerance/properties/inch/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err443];
+                  } else {
+                    vErrors.push(err443);
+                  }
+                  errors++;
+                }
+              }
+              if (data173.relative !== void 0) {
+                let data176 = data173.relative;
+                if (typeof data176 == "number" && isFinite(data176)) {
+                  if (data176 > 0.01 || isNaN(data176)) {
+                    const err444 = { instancePath: instancePath + "/arc/tolerance/relative", schemaPath: "#/properties/arc/properties/tolerance/properties/relative/maximum", keyword: "maximum", params: { comparison: "<=", limit: 0.01 }, message: "must be <= 0.01" };
                     if (vErrors === null) {
-                      vErrors = [err443];
+                      vErrors = [err444];
                     } else {
-                      vErrors.push(err443);
+                      vErrors.push(err444);
+                    }
+                    errors++;
+                  }
+                  if (data176 < 0 || isNaN(data176)) {
+                    const err445 = { instancePath: instancePath + "/arc/tolerance/relative", schemaPath: "#/properties/arc/properties/tolerance/properties/relative/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err445];
+                    } else {
+                      vErrors.push(err445);
                     }
                     errors++;
                   }
                 } else {
-                  const err444 = { instancePath: instancePath + "/arc/tolerance/relative", schemaPath: "#/properties/arc/properties/tolerance/properties/relative/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err446 = { instancePath: instancePath + "/arc/tolerance/relative", schemaPath: "#/properties/arc/properties/tolerance/properties/relative/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
-                    vErrors = [err444];
+                    vErrors = [err446];
                   } else {
-                    vErrors.push(err444);
+                    vErrors.push(err446);
                   }
                   errors++;
                 }
               }
             } else {
-              const err445 = { instancePath: instancePath + "/arc/tolerance", schemaPath: "#/properties/arc/properties/tolerance/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err447 = { instancePath: instancePath + "/arc/tolerance", schemaPath: "#/properties/arc/properties/tolerance/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err445];
+                vErrors = [err447];
               } else {
-                vErrors.push(err445);
+                vErrors.push(err447);
               }
               errors++;
             }
           }
-          if (data155["chord-tolerance"] !== void 0) {
-            let data176 = data155["chord-tolerance"];
-            const _errs508 = errors;
+          if (data156["chord-tolerance"] !== void 0) {
+            let data177 = data156["chord-tolerance"];
+            const _errs510 = errors;
             let valid129 = false;
-            const _errs509 = errors;
-            if (typeof data176 == "number" && isFinite(data176)) {
-              if (data176 > 1e6 || isNaN(data176)) {
-                const err446 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                if (vErrors === null) {
-                  vErrors = [err446];
-                } else {
-                  vErrors.push(err446);
-                }
-                errors++;
-              }
-              if (data176 < -1e6 || isNaN(data176)) {
-                const err447 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                if (vErrors === null) {
-                  vErrors = [err447];
-                } else {
-                  vErrors.push(err447);
-                }
-                errors++;
-              }
-            } else {
-              const err448 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-              if (vErrors === null) {
-                vErrors = [err448];
-              } else {
-                vErrors.push(err448);
-              }
-              errors++;
-            }
-            var _valid11 = _errs509 === errors;
-            valid129 = valid129 || _valid11;
             const _errs511 = errors;
-            if (typeof data176 === "string") {
-              if (!pattern24.test(data176)) {
-                const err449 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+            if (typeof data177 == "number" && isFinite(data177)) {
+              if (data177 > 1e6 || isNaN(data177)) {
+                const err448 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                if (vErrors === null) {
+                  vErrors = [err448];
+                } else {
+                  vErrors.push(err448);
+                }
+                errors++;
+              }
+              if (data177 < -1e6 || isNaN(data177)) {
+                const err449 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                 if (vErrors === null) {
                   vErrors = [err449];
                 } else {
@@ -5647,7 +5646,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err450 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err450 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
               if (vErrors === null) {
                 vErrors = [err450];
               } else {
@@ -5657,19 +5656,41 @@ var compiled = (() => {
             }
             var _valid11 = _errs511 === errors;
             valid129 = valid129 || _valid11;
-            if (!valid129) {
-              const err451 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            const _errs513 = errors;
+            if (typeof data177 === "string") {
+              if (!pattern24.test(data177)) {
+                const err451 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (vErrors === null) {
+                  vErrors = [err451];
+                } else {
+                  vErrors.push(err451);
+                }
+                errors++;
+              }
+            } else {
+              const err452 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err451];
+                vErrors = [err452];
               } else {
-                vErrors.push(err451);
+                vErrors.push(err452);
+              }
+              errors++;
+            }
+            var _valid11 = _errs513 === errors;
+            valid129 = valid129 || _valid11;
+            if (!valid129) {
+              const err453 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err453];
+              } else {
+                vErrors.push(err453);
               }
               errors++;
             } else {
-              errors = _errs508;
+              errors = _errs510;
               if (vErrors !== null) {
-                if (_errs508) {
-                  vErrors.length = _errs508;
+                if (_errs510) {
+                  vErrors.length = _errs510;
                 } else {
                   vErrors = null;
                 }
@@ -5677,43 +5698,21 @@ var compiled = (() => {
             }
           }
         } else {
-          const err452 = { instancePath: instancePath + "/arc", schemaPath: "#/properties/arc/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err454 = { instancePath: instancePath + "/arc", schemaPath: "#/properties/arc/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err452];
+            vErrors = [err454];
           } else {
-            vErrors.push(err452);
+            vErrors.push(err454);
           }
           errors++;
         }
       }
       if (data.path !== void 0) {
-        let data177 = data.path;
-        if (data177 && typeof data177 == "object" && !Array.isArray(data177)) {
-          for (const key26 in data177) {
+        let data178 = data.path;
+        if (data178 && typeof data178 == "object" && !Array.isArray(data178)) {
+          for (const key26 in data178) {
             if (!(key26 === "exact" || key26 === "stop" || key26 === "blend" || key26 === "tolerance-word")) {
-              const err453 = { instancePath: instancePath + "/path", schemaPath: "#/properties/path/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key26 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err453];
-              } else {
-                vErrors.push(err453);
-              }
-              errors++;
-            }
-          }
-          if (data177.exact !== void 0) {
-            let data178 = data177.exact;
-            if (typeof data178 === "string") {
-              if (!pattern25.test(data178)) {
-                const err454 = { instancePath: instancePath + "/path/exact", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err454];
-                } else {
-                  vErrors.push(err454);
-                }
-                errors++;
-              }
-            } else {
-              const err455 = { instancePath: instancePath + "/path/exact", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err455 = { instancePath: instancePath + "/path", schemaPath: "#/properties/path/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key26 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err455];
               } else {
@@ -5722,11 +5721,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data177.stop !== void 0) {
-            let data179 = data177.stop;
+          if (data178.exact !== void 0) {
+            let data179 = data178.exact;
             if (typeof data179 === "string") {
               if (!pattern25.test(data179)) {
-                const err456 = { instancePath: instancePath + "/path/stop", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+                const err456 = { instancePath: instancePath + "/path/exact", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
                 if (vErrors === null) {
                   vErrors = [err456];
                 } else {
@@ -5735,7 +5734,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err457 = { instancePath: instancePath + "/path/stop", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err457 = { instancePath: instancePath + "/path/exact", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err457];
               } else {
@@ -5744,11 +5743,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data177.blend !== void 0) {
-            let data180 = data177.blend;
+          if (data178.stop !== void 0) {
+            let data180 = data178.stop;
             if (typeof data180 === "string") {
               if (!pattern25.test(data180)) {
-                const err458 = { instancePath: instancePath + "/path/blend", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+                const err458 = { instancePath: instancePath + "/path/stop", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
                 if (vErrors === null) {
                   vErrors = [err458];
                 } else {
@@ -5757,7 +5756,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err459 = { instancePath: instancePath + "/path/blend", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err459 = { instancePath: instancePath + "/path/stop", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err459];
               } else {
@@ -5766,11 +5765,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data177["tolerance-word"] !== void 0) {
-            let data181 = data177["tolerance-word"];
+          if (data178.blend !== void 0) {
+            let data181 = data178.blend;
             if (typeof data181 === "string") {
-              if (!pattern21.test(data181)) {
-                const err460 = { instancePath: instancePath + "/path/tolerance-word", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
+              if (!pattern25.test(data181)) {
+                const err460 = { instancePath: instancePath + "/path/blend", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
                 if (vErrors === null) {
                   vErrors = [err460];
                 } else {
@@ -5779,7 +5778,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err461 = { instancePath: instancePath + "/path/tolerance-word", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err461 = { instancePath: instancePath + "/path/blend", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err461];
               } else {
@@ -5788,22 +5787,20 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err462 = { instancePath: instancePath + "/path", schemaPath: "#/properties/path/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err462];
-          } else {
-            vErrors.push(err462);
-          }
-          errors++;
-        }
-      }
-      if (data.feed !== void 0) {
-        let data182 = data.feed;
-        if (data182 && typeof data182 == "object" && !Array.isArray(data182)) {
-          for (const key27 in data182) {
-            if (!(key27 === "per-minute" || key27 === "per-revolution" || key27 === "inverse-time")) {
-              const err463 = { instancePath: instancePath + "/feed", schemaPath: "#/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key27 }, message: "must NOT have additional properties" };
+          if (data178["tolerance-word"] !== void 0) {
+            let data182 = data178["tolerance-word"];
+            if (typeof data182 === "string") {
+              if (!pattern21.test(data182)) {
+                const err462 = { instancePath: instancePath + "/path/tolerance-word", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
+                if (vErrors === null) {
+                  vErrors = [err462];
+                } else {
+                  vErrors.push(err462);
+                }
+                errors++;
+              }
+            } else {
+              const err463 = { instancePath: instancePath + "/path/tolerance-word", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err463];
               } else {
@@ -5812,20 +5809,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data182["per-minute"] !== void 0) {
-            let data183 = data182["per-minute"];
-            if (typeof data183 === "string") {
-              if (!pattern7.test(data183)) {
-                const err464 = { instancePath: instancePath + "/feed/per-minute", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err464];
-                } else {
-                  vErrors.push(err464);
-                }
-                errors++;
-              }
-            } else {
-              const err465 = { instancePath: instancePath + "/feed/per-minute", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err464 = { instancePath: instancePath + "/path", schemaPath: "#/properties/path/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err464];
+          } else {
+            vErrors.push(err464);
+          }
+          errors++;
+        }
+      }
+      if (data.feed !== void 0) {
+        let data183 = data.feed;
+        if (data183 && typeof data183 == "object" && !Array.isArray(data183)) {
+          for (const key27 in data183) {
+            if (!(key27 === "per-minute" || key27 === "per-revolution" || key27 === "inverse-time")) {
+              const err465 = { instancePath: instancePath + "/feed", schemaPath: "#/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key27 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err465];
               } else {
@@ -5834,11 +5833,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data182["per-revolution"] !== void 0) {
-            let data184 = data182["per-revolution"];
+          if (data183["per-minute"] !== void 0) {
+            let data184 = data183["per-minute"];
             if (typeof data184 === "string") {
               if (!pattern7.test(data184)) {
-                const err466 = { instancePath: instancePath + "/feed/per-revolution", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err466 = { instancePath: instancePath + "/feed/per-minute", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err466];
                 } else {
@@ -5847,7 +5846,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err467 = { instancePath: instancePath + "/feed/per-revolution", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err467 = { instancePath: instancePath + "/feed/per-minute", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err467];
               } else {
@@ -5856,11 +5855,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data182["inverse-time"] !== void 0) {
-            let data185 = data182["inverse-time"];
+          if (data183["per-revolution"] !== void 0) {
+            let data185 = data183["per-revolution"];
             if (typeof data185 === "string") {
               if (!pattern7.test(data185)) {
-                const err468 = { instancePath: instancePath + "/feed/inverse-time", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err468 = { instancePath: instancePath + "/feed/per-revolution", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err468];
                 } else {
@@ -5869,7 +5868,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err469 = { instancePath: instancePath + "/feed/inverse-time", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err469 = { instancePath: instancePath + "/feed/per-revolution", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err469];
               } else {
@@ -5878,22 +5877,20 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err470 = { instancePath: instancePath + "/feed", schemaPath: "#/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err470];
-          } else {
-            vErrors.push(err470);
-          }
-          errors++;
-        }
-      }
-      if (data.dwell !== void 0) {
-        let data186 = data.dwell;
-        if (data186 && typeof data186 == "object" && !Array.isArray(data186)) {
-          for (const key28 in data186) {
-            if (!(key28 === "code" || key28 === "word" || key28 === "unit")) {
-              const err471 = { instancePath: instancePath + "/dwell", schemaPath: "#/properties/dwell/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key28 }, message: "must NOT have additional properties" };
+          if (data183["inverse-time"] !== void 0) {
+            let data186 = data183["inverse-time"];
+            if (typeof data186 === "string") {
+              if (!pattern7.test(data186)) {
+                const err470 = { instancePath: instancePath + "/feed/inverse-time", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err470];
+                } else {
+                  vErrors.push(err470);
+                }
+                errors++;
+              }
+            } else {
+              const err471 = { instancePath: instancePath + "/feed/inverse-time", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err471];
               } else {
@@ -5902,20 +5899,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data186.code !== void 0) {
-            let data187 = data186.code;
-            if (typeof data187 === "string") {
-              if (!pattern7.test(data187)) {
-                const err472 = { instancePath: instancePath + "/dwell/code", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err472];
-                } else {
-                  vErrors.push(err472);
-                }
-                errors++;
-              }
-            } else {
-              const err473 = { instancePath: instancePath + "/dwell/code", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err472 = { instancePath: instancePath + "/feed", schemaPath: "#/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err472];
+          } else {
+            vErrors.push(err472);
+          }
+          errors++;
+        }
+      }
+      if (data.dwell !== void 0) {
+        let data187 = data.dwell;
+        if (data187 && typeof data187 == "object" && !Array.isArray(data187)) {
+          for (const key28 in data187) {
+            if (!(key28 === "code" || key28 === "word" || key28 === "unit")) {
+              const err473 = { instancePath: instancePath + "/dwell", schemaPath: "#/properties/dwell/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key28 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err473];
               } else {
@@ -5924,11 +5923,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data186.word !== void 0) {
-            let data188 = data186.word;
+          if (data187.code !== void 0) {
+            let data188 = data187.code;
             if (typeof data188 === "string") {
-              if (!pattern6.test(data188)) {
-                const err474 = { instancePath: instancePath + "/dwell/word", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+              if (!pattern7.test(data188)) {
+                const err474 = { instancePath: instancePath + "/dwell/code", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err474];
                 } else {
@@ -5937,7 +5936,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err475 = { instancePath: instancePath + "/dwell/word", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err475 = { instancePath: instancePath + "/dwell/code", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err475];
               } else {
@@ -5946,19 +5945,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data186.unit !== void 0) {
-            let data189 = data186.unit;
-            if (typeof data189 !== "string") {
-              const err476 = { instancePath: instancePath + "/dwell/unit", schemaPath: "#/properties/dwell/properties/unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err476];
-              } else {
-                vErrors.push(err476);
+          if (data187.word !== void 0) {
+            let data189 = data187.word;
+            if (typeof data189 === "string") {
+              if (!pattern6.test(data189)) {
+                const err476 = { instancePath: instancePath + "/dwell/word", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                if (vErrors === null) {
+                  vErrors = [err476];
+                } else {
+                  vErrors.push(err476);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if (!(data189 === "s" || data189 === "ms")) {
-              const err477 = { instancePath: instancePath + "/dwell/unit", schemaPath: "#/properties/dwell/properties/unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.dwell.properties.unit.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err477 = { instancePath: instancePath + "/dwell/word", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err477];
               } else {
@@ -5967,32 +5967,29 @@ var compiled = (() => {
               errors++;
             }
           }
+          if (data187.unit !== void 0) {
+            let data190 = data187.unit;
+            if (typeof data190 !== "string") {
+              const err478 = { instancePath: instancePath + "/dwell/unit", schemaPath: "#/properties/dwell/properties/unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err478];
+              } else {
+                vErrors.push(err478);
+              }
+              errors++;
+            }
+            if (!(data190 === "s" || data190 === "ms")) {
+              const err479 = { instancePath: instancePath + "/dwell/unit", schemaPath: "#/properties/dwell/properties/unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.dwell.properties.unit.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err479];
+              } else {
+                vErrors.push(err479);
+              }
+              errors++;
+            }
+          }
         } else {
-          const err478 = { instancePath: instancePath + "/dwell", schemaPath: "#/properties/dwell/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err478];
-          } else {
-            vErrors.push(err478);
-          }
-          errors++;
-        }
-      }
-      if (data.compensation !== void 0) {
-        let data190 = data.compensation;
-        const _errs552 = errors;
-        let valid142 = false;
-        const _errs553 = errors;
-        if (typeof data190 !== "string") {
-          const err479 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-          if (vErrors === null) {
-            vErrors = [err479];
-          } else {
-            vErrors.push(err479);
-          }
-          errors++;
-        }
-        if ("none" !== data190) {
-          const err480 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          const err480 = { instancePath: instancePath + "/dwell", schemaPath: "#/properties/dwell/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
             vErrors = [err480];
           } else {
@@ -6000,35 +5997,37 @@ var compiled = (() => {
           }
           errors++;
         }
-        var _valid12 = _errs553 === errors;
-        valid142 = valid142 || _valid12;
+      }
+      if (data.compensation !== void 0) {
+        let data191 = data.compensation;
+        const _errs554 = errors;
+        let valid142 = false;
         const _errs555 = errors;
-        if (data190 && typeof data190 == "object" && !Array.isArray(data190)) {
-          for (const key29 in data190) {
-            if (!(key29 === "off" || key29 === "left" || key29 === "right" || key29 === "word")) {
-              const err481 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key29 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err481];
-              } else {
-                vErrors.push(err481);
-              }
-              errors++;
-            }
+        if (typeof data191 !== "string") {
+          const err481 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (vErrors === null) {
+            vErrors = [err481];
+          } else {
+            vErrors.push(err481);
           }
-          if (data190.off !== void 0) {
-            let data191 = data190.off;
-            if (typeof data191 === "string") {
-              if (!pattern7.test(data191)) {
-                const err482 = { instancePath: instancePath + "/compensation/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err482];
-                } else {
-                  vErrors.push(err482);
-                }
-                errors++;
-              }
-            } else {
-              const err483 = { instancePath: instancePath + "/compensation/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          errors++;
+        }
+        if ("none" !== data191) {
+          const err482 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          if (vErrors === null) {
+            vErrors = [err482];
+          } else {
+            vErrors.push(err482);
+          }
+          errors++;
+        }
+        var _valid12 = _errs555 === errors;
+        valid142 = valid142 || _valid12;
+        const _errs557 = errors;
+        if (data191 && typeof data191 == "object" && !Array.isArray(data191)) {
+          for (const key29 in data191) {
+            if (!(key29 === "off" || key29 === "left" || key29 === "right" || key29 === "word")) {
+              const err483 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key29 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err483];
               } else {
@@ -6037,11 +6036,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data190.left !== void 0) {
-            let data192 = data190.left;
+          if (data191.off !== void 0) {
+            let data192 = data191.off;
             if (typeof data192 === "string") {
               if (!pattern7.test(data192)) {
-                const err484 = { instancePath: instancePath + "/compensation/left", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err484 = { instancePath: instancePath + "/compensation/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err484];
                 } else {
@@ -6050,7 +6049,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err485 = { instancePath: instancePath + "/compensation/left", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err485 = { instancePath: instancePath + "/compensation/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err485];
               } else {
@@ -6059,11 +6058,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data190.right !== void 0) {
-            let data193 = data190.right;
+          if (data191.left !== void 0) {
+            let data193 = data191.left;
             if (typeof data193 === "string") {
               if (!pattern7.test(data193)) {
-                const err486 = { instancePath: instancePath + "/compensation/right", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err486 = { instancePath: instancePath + "/compensation/left", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err486];
                 } else {
@@ -6072,7 +6071,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err487 = { instancePath: instancePath + "/compensation/right", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err487 = { instancePath: instancePath + "/compensation/left", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err487];
               } else {
@@ -6081,11 +6080,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data190.word !== void 0) {
-            let data194 = data190.word;
+          if (data191.right !== void 0) {
+            let data194 = data191.right;
             if (typeof data194 === "string") {
-              if (!pattern21.test(data194)) {
-                const err488 = { instancePath: instancePath + "/compensation/word", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
+              if (!pattern7.test(data194)) {
+                const err488 = { instancePath: instancePath + "/compensation/right", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err488];
                 } else {
@@ -6094,7 +6093,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err489 = { instancePath: instancePath + "/compensation/word", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err489 = { instancePath: instancePath + "/compensation/right", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err489];
               } else {
@@ -6103,43 +6102,30 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err490 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err490];
-          } else {
-            vErrors.push(err490);
-          }
-          errors++;
-        }
-        var _valid12 = _errs555 === errors;
-        valid142 = valid142 || _valid12;
-        if (!valid142) {
-          const err491 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-          if (vErrors === null) {
-            vErrors = [err491];
-          } else {
-            vErrors.push(err491);
-          }
-          errors++;
-        } else {
-          errors = _errs552;
-          if (vErrors !== null) {
-            if (_errs552) {
-              vErrors.length = _errs552;
+          if (data191.word !== void 0) {
+            let data195 = data191.word;
+            if (typeof data195 === "string") {
+              if (!pattern21.test(data195)) {
+                const err490 = { instancePath: instancePath + "/compensation/word", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
+                if (vErrors === null) {
+                  vErrors = [err490];
+                } else {
+                  vErrors.push(err490);
+                }
+                errors++;
+              }
             } else {
-              vErrors = null;
+              const err491 = { instancePath: instancePath + "/compensation/word", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err491];
+              } else {
+                vErrors.push(err491);
+              }
+              errors++;
             }
           }
-        }
-      }
-      if (data["length-offset"] !== void 0) {
-        let data195 = data["length-offset"];
-        const _errs571 = errors;
-        let valid148 = false;
-        const _errs572 = errors;
-        if (typeof data195 !== "string") {
-          const err492 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err492 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
             vErrors = [err492];
           } else {
@@ -6147,44 +6133,57 @@ var compiled = (() => {
           }
           errors++;
         }
-        if ("none" !== data195) {
-          const err493 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+        var _valid12 = _errs557 === errors;
+        valid142 = valid142 || _valid12;
+        if (!valid142) {
+          const err493 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
           if (vErrors === null) {
             vErrors = [err493];
           } else {
             vErrors.push(err493);
           }
           errors++;
-        }
-        var _valid13 = _errs572 === errors;
-        valid148 = valid148 || _valid13;
-        const _errs574 = errors;
-        if (data195 && typeof data195 == "object" && !Array.isArray(data195)) {
-          for (const key30 in data195) {
-            if (!(key30 === "on" || key30 === "off" || key30 === "word")) {
-              const err494 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key30 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err494];
-              } else {
-                vErrors.push(err494);
-              }
-              errors++;
+        } else {
+          errors = _errs554;
+          if (vErrors !== null) {
+            if (_errs554) {
+              vErrors.length = _errs554;
+            } else {
+              vErrors = null;
             }
           }
-          if (data195.on !== void 0) {
-            let data196 = data195.on;
-            if (typeof data196 === "string") {
-              if (!pattern7.test(data196)) {
-                const err495 = { instancePath: instancePath + "/length-offset/on", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err495];
-                } else {
-                  vErrors.push(err495);
-                }
-                errors++;
-              }
-            } else {
-              const err496 = { instancePath: instancePath + "/length-offset/on", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        }
+      }
+      if (data["length-offset"] !== void 0) {
+        let data196 = data["length-offset"];
+        const _errs573 = errors;
+        let valid148 = false;
+        const _errs574 = errors;
+        if (typeof data196 !== "string") {
+          const err494 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (vErrors === null) {
+            vErrors = [err494];
+          } else {
+            vErrors.push(err494);
+          }
+          errors++;
+        }
+        if ("none" !== data196) {
+          const err495 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          if (vErrors === null) {
+            vErrors = [err495];
+          } else {
+            vErrors.push(err495);
+          }
+          errors++;
+        }
+        var _valid13 = _errs574 === errors;
+        valid148 = valid148 || _valid13;
+        const _errs576 = errors;
+        if (data196 && typeof data196 == "object" && !Array.isArray(data196)) {
+          for (const key30 in data196) {
+            if (!(key30 === "on" || key30 === "off" || key30 === "word")) {
+              const err496 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key30 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err496];
               } else {
@@ -6193,11 +6192,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data195.off !== void 0) {
-            let data197 = data195.off;
+          if (data196.on !== void 0) {
+            let data197 = data196.on;
             if (typeof data197 === "string") {
               if (!pattern7.test(data197)) {
-                const err497 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err497 = { instancePath: instancePath + "/length-offset/on", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err497];
                 } else {
@@ -6206,7 +6205,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err498 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err498 = { instancePath: instancePath + "/length-offset/on", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err498];
               } else {
@@ -6215,11 +6214,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data195.word !== void 0) {
-            let data198 = data195.word;
+          if (data196.off !== void 0) {
+            let data198 = data196.off;
             if (typeof data198 === "string") {
-              if (!pattern6.test(data198)) {
-                const err499 = { instancePath: instancePath + "/length-offset/word", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+              if (!pattern7.test(data198)) {
+                const err499 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err499];
                 } else {
@@ -6228,7 +6227,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err500 = { instancePath: instancePath + "/length-offset/word", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err500 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err500];
               } else {
@@ -6237,43 +6236,30 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err501 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err501];
-          } else {
-            vErrors.push(err501);
-          }
-          errors++;
-        }
-        var _valid13 = _errs574 === errors;
-        valid148 = valid148 || _valid13;
-        if (!valid148) {
-          const err502 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-          if (vErrors === null) {
-            vErrors = [err502];
-          } else {
-            vErrors.push(err502);
-          }
-          errors++;
-        } else {
-          errors = _errs571;
-          if (vErrors !== null) {
-            if (_errs571) {
-              vErrors.length = _errs571;
+          if (data196.word !== void 0) {
+            let data199 = data196.word;
+            if (typeof data199 === "string") {
+              if (!pattern6.test(data199)) {
+                const err501 = { instancePath: instancePath + "/length-offset/word", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                if (vErrors === null) {
+                  vErrors = [err501];
+                } else {
+                  vErrors.push(err501);
+                }
+                errors++;
+              }
             } else {
-              vErrors = null;
+              const err502 = { instancePath: instancePath + "/length-offset/word", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err502];
+              } else {
+                vErrors.push(err502);
+              }
+              errors++;
             }
           }
-        }
-      }
-      if (data["work-offset"] !== void 0) {
-        let data199 = data["work-offset"];
-        const _errs587 = errors;
-        let valid153 = false;
-        const _errs588 = errors;
-        if (typeof data199 !== "string") {
-          const err503 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err503 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
             vErrors = [err503];
           } else {
@@ -6281,84 +6267,119 @@ var compiled = (() => {
           }
           errors++;
         }
-        if ("none" !== data199) {
-          const err504 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+        var _valid13 = _errs576 === errors;
+        valid148 = valid148 || _valid13;
+        if (!valid148) {
+          const err504 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
           if (vErrors === null) {
             vErrors = [err504];
           } else {
             vErrors.push(err504);
           }
           errors++;
-        }
-        var _valid14 = _errs588 === errors;
-        valid153 = valid153 || _valid14;
-        const _errs590 = errors;
-        if (Array.isArray(data199)) {
-          if (data199.length > 9) {
-            const err505 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 9 }, message: "must NOT have more than 9 items" };
-            if (vErrors === null) {
-              vErrors = [err505];
-            } else {
-              vErrors.push(err505);
-            }
-            errors++;
-          }
-          if (data199.length < 1) {
-            const err506 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
-            if (vErrors === null) {
-              vErrors = [err506];
-            } else {
-              vErrors.push(err506);
-            }
-            errors++;
-          }
-          const len3 = data199.length;
-          for (let i5 = 0; i5 < len3; i5++) {
-            let data200 = data199[i5];
-            if (typeof data200 === "string") {
-              if (!pattern25.test(data200)) {
-                const err507 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err507];
-                } else {
-                  vErrors.push(err507);
-                }
-                errors++;
-              }
-            } else {
-              const err508 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err508];
-              } else {
-                vErrors.push(err508);
-              }
-              errors++;
-            }
-          }
         } else {
-          const err509 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+          errors = _errs573;
+          if (vErrors !== null) {
+            if (_errs573) {
+              vErrors.length = _errs573;
+            } else {
+              vErrors = null;
+            }
+          }
+        }
+      }
+      if (data["work-offset"] !== void 0) {
+        let data200 = data["work-offset"];
+        const _errs589 = errors;
+        let valid153 = false;
+        const _errs590 = errors;
+        if (typeof data200 !== "string") {
+          const err505 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
           if (vErrors === null) {
-            vErrors = [err509];
+            vErrors = [err505];
           } else {
-            vErrors.push(err509);
+            vErrors.push(err505);
+          }
+          errors++;
+        }
+        if ("none" !== data200) {
+          const err506 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          if (vErrors === null) {
+            vErrors = [err506];
+          } else {
+            vErrors.push(err506);
           }
           errors++;
         }
         var _valid14 = _errs590 === errors;
         valid153 = valid153 || _valid14;
-        if (!valid153) {
-          const err510 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+        const _errs592 = errors;
+        if (Array.isArray(data200)) {
+          if (data200.length > 9) {
+            const err507 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 9 }, message: "must NOT have more than 9 items" };
+            if (vErrors === null) {
+              vErrors = [err507];
+            } else {
+              vErrors.push(err507);
+            }
+            errors++;
+          }
+          if (data200.length < 1) {
+            const err508 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+            if (vErrors === null) {
+              vErrors = [err508];
+            } else {
+              vErrors.push(err508);
+            }
+            errors++;
+          }
+          const len3 = data200.length;
+          for (let i5 = 0; i5 < len3; i5++) {
+            let data201 = data200[i5];
+            if (typeof data201 === "string") {
+              if (!pattern25.test(data201)) {
+                const err509 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err509];
+                } else {
+                  vErrors.push(err509);
+                }
+                errors++;
+              }
+            } else {
+              const err510 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err510];
+              } else {
+                vErrors.push(err510);
+              }
+              errors++;
+            }
+          }
+        } else {
+          const err511 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
           if (vErrors === null) {
-            vErrors = [err510];
+            vErrors = [err511];
           } else {
-            vErrors.push(err510);
+            vErrors.push(err511);
+          }
+          errors++;
+        }
+        var _valid14 = _errs592 === errors;
+        valid153 = valid153 || _valid14;
+        if (!valid153) {
+          const err512 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+          if (vErrors === null) {
+            vErrors = [err512];
+          } else {
+            vErrors.push(err512);
           }
           errors++;
         } else {
-          errors = _errs587;
+          errors = _errs589;
           if (vErrors !== null) {
-            if (_errs587) {
-              vErrors.length = _errs587;
+            if (_errs589) {
+              vErrors.length = _errs589;
             } else {
               vErrors = null;
             }
@@ -6366,32 +6387,10 @@ var compiled = (() => {
         }
       }
       if (data["machine-move"] !== void 0) {
-        let data201 = data["machine-move"];
-        if (typeof data201 === "string") {
-          if (!pattern25.test(data201)) {
-            const err511 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
-            if (vErrors === null) {
-              vErrors = [err511];
-            } else {
-              vErrors.push(err511);
-            }
-            errors++;
-          }
-        } else {
-          const err512 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-          if (vErrors === null) {
-            vErrors = [err512];
-          } else {
-            vErrors.push(err512);
-          }
-          errors++;
-        }
-      }
-      if (data["reference-return"] !== void 0) {
-        let data202 = data["reference-return"];
+        let data202 = data["machine-move"];
         if (typeof data202 === "string") {
           if (!pattern25.test(data202)) {
-            const err513 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+            const err513 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
             if (vErrors === null) {
               vErrors = [err513];
             } else {
@@ -6400,7 +6399,7 @@ var compiled = (() => {
             errors++;
           }
         } else {
-          const err514 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          const err514 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
           if (vErrors === null) {
             vErrors = [err514];
           } else {
@@ -6409,34 +6408,34 @@ var compiled = (() => {
           errors++;
         }
       }
-      if (data.cancel !== void 0) {
-        let data203 = data.cancel;
-        if (data203 && typeof data203 == "object" && !Array.isArray(data203)) {
-          for (const key31 in data203) {
-            if (!(key31 === "cycles" || key31 === "local-shift" || key31 === "rotation" || key31 === "scale" || key31 === "overrides")) {
-              const err515 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key31 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err515];
-              } else {
-                vErrors.push(err515);
-              }
-              errors++;
-            }
-          }
-          if (data203.cycles !== void 0) {
-            let data204 = data203.cycles;
-            if (typeof data204 === "string") {
-              if (!pattern7.test(data204)) {
-                const err516 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err516];
-                } else {
-                  vErrors.push(err516);
-                }
-                errors++;
-              }
+      if (data["reference-return"] !== void 0) {
+        let data203 = data["reference-return"];
+        if (typeof data203 === "string") {
+          if (!pattern25.test(data203)) {
+            const err515 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+            if (vErrors === null) {
+              vErrors = [err515];
             } else {
-              const err517 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              vErrors.push(err515);
+            }
+            errors++;
+          }
+        } else {
+          const err516 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (vErrors === null) {
+            vErrors = [err516];
+          } else {
+            vErrors.push(err516);
+          }
+          errors++;
+        }
+      }
+      if (data.cancel !== void 0) {
+        let data204 = data.cancel;
+        if (data204 && typeof data204 == "object" && !Array.isArray(data204)) {
+          for (const key31 in data204) {
+            if (!(key31 === "cycles" || key31 === "local-shift" || key31 === "rotation" || key31 === "scale" || key31 === "overrides")) {
+              const err517 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key31 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err517];
               } else {
@@ -6445,11 +6444,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data203["local-shift"] !== void 0) {
-            let data205 = data203["local-shift"];
+          if (data204.cycles !== void 0) {
+            let data205 = data204.cycles;
             if (typeof data205 === "string") {
               if (!pattern7.test(data205)) {
-                const err518 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err518 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err518];
                 } else {
@@ -6458,7 +6457,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err519 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err519 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err519];
               } else {
@@ -6467,11 +6466,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data203.rotation !== void 0) {
-            let data206 = data203.rotation;
+          if (data204["local-shift"] !== void 0) {
+            let data206 = data204["local-shift"];
             if (typeof data206 === "string") {
               if (!pattern7.test(data206)) {
-                const err520 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err520 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err520];
                 } else {
@@ -6480,7 +6479,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err521 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err521 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err521];
               } else {
@@ -6489,11 +6488,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data203.scale !== void 0) {
-            let data207 = data203.scale;
+          if (data204.rotation !== void 0) {
+            let data207 = data204.rotation;
             if (typeof data207 === "string") {
               if (!pattern7.test(data207)) {
-                const err522 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err522 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err522];
                 } else {
@@ -6502,7 +6501,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err523 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err523 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err523];
               } else {
@@ -6511,11 +6510,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data203.overrides !== void 0) {
-            let data208 = data203.overrides;
+          if (data204.scale !== void 0) {
+            let data208 = data204.scale;
             if (typeof data208 === "string") {
               if (!pattern7.test(data208)) {
-                const err524 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err524 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err524];
                 } else {
@@ -6524,7 +6523,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err525 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err525 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err525];
               } else {
@@ -6533,32 +6532,30 @@ var compiled = (() => {
               errors++;
             }
           }
+          if (data204.overrides !== void 0) {
+            let data209 = data204.overrides;
+            if (typeof data209 === "string") {
+              if (!pattern7.test(data209)) {
+                const err526 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err526];
+                } else {
+                  vErrors.push(err526);
+                }
+                errors++;
+              }
+            } else {
+              const err527 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err527];
+              } else {
+                vErrors.push(err527);
+              }
+              errors++;
+            }
+          }
         } else {
-          const err526 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err526];
-          } else {
-            vErrors.push(err526);
-          }
-          errors++;
-        }
-      }
-      if (data.cycles !== void 0) {
-        let data209 = data.cycles;
-        const _errs620 = errors;
-        let valid165 = false;
-        const _errs621 = errors;
-        if (typeof data209 !== "string") {
-          const err527 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-          if (vErrors === null) {
-            vErrors = [err527];
-          } else {
-            vErrors.push(err527);
-          }
-          errors++;
-        }
-        if ("none" !== data209) {
-          const err528 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          const err528 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
             vErrors = [err528];
           } else {
@@ -6566,35 +6563,37 @@ var compiled = (() => {
           }
           errors++;
         }
-        var _valid15 = _errs621 === errors;
-        valid165 = valid165 || _valid15;
+      }
+      if (data.cycles !== void 0) {
+        let data210 = data.cycles;
+        const _errs622 = errors;
+        let valid165 = false;
         const _errs623 = errors;
-        if (data209 && typeof data209 == "object" && !Array.isArray(data209)) {
-          for (const key32 in data209) {
-            if (!func1.call(schema31.properties.cycles.anyOf[1].properties, key32)) {
-              const err529 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err529];
-              } else {
-                vErrors.push(err529);
-              }
-              errors++;
-            }
+        if (typeof data210 !== "string") {
+          const err529 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (vErrors === null) {
+            vErrors = [err529];
+          } else {
+            vErrors.push(err529);
           }
-          if (data209.drill !== void 0) {
-            let data210 = data209.drill;
-            if (typeof data210 === "string") {
-              if (!pattern7.test(data210)) {
-                const err530 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err530];
-                } else {
-                  vErrors.push(err530);
-                }
-                errors++;
-              }
-            } else {
-              const err531 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          errors++;
+        }
+        if ("none" !== data210) {
+          const err530 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          if (vErrors === null) {
+            vErrors = [err530];
+          } else {
+            vErrors.push(err530);
+          }
+          errors++;
+        }
+        var _valid15 = _errs623 === errors;
+        valid165 = valid165 || _valid15;
+        const _errs625 = errors;
+        if (data210 && typeof data210 == "object" && !Array.isArray(data210)) {
+          for (const key32 in data210) {
+            if (!func1.call(schema31.properties.cycles.anyOf[1].properties, key32)) {
+              const err531 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err531];
               } else {
@@ -6603,11 +6602,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data209.dwell !== void 0) {
-            let data211 = data209.dwell;
+          if (data210.drill !== void 0) {
+            let data211 = data210.drill;
             if (typeof data211 === "string") {
               if (!pattern7.test(data211)) {
-                const err532 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err532 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err532];
                 } else {
@@ -6616,7 +6615,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err533 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err533 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err533];
               } else {
@@ -6625,11 +6624,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data209.peck !== void 0) {
-            let data212 = data209.peck;
+          if (data210.dwell !== void 0) {
+            let data212 = data210.dwell;
             if (typeof data212 === "string") {
               if (!pattern7.test(data212)) {
-                const err534 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err534 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err534];
                 } else {
@@ -6638,7 +6637,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err535 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err535 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err535];
               } else {
@@ -6647,11 +6646,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data209["chip-break"] !== void 0) {
-            let data213 = data209["chip-break"];
+          if (data210.peck !== void 0) {
+            let data213 = data210.peck;
             if (typeof data213 === "string") {
               if (!pattern7.test(data213)) {
-                const err536 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err536 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err536];
                 } else {
@@ -6660,7 +6659,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err537 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err537 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err537];
               } else {
@@ -6669,11 +6668,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data209.tap !== void 0) {
-            let data214 = data209.tap;
+          if (data210["chip-break"] !== void 0) {
+            let data214 = data210["chip-break"];
             if (typeof data214 === "string") {
               if (!pattern7.test(data214)) {
-                const err538 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err538 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err538];
                 } else {
@@ -6682,7 +6681,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err539 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err539 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err539];
               } else {
@@ -6691,11 +6690,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data209["tap-left"] !== void 0) {
-            let data215 = data209["tap-left"];
+          if (data210.tap !== void 0) {
+            let data215 = data210.tap;
             if (typeof data215 === "string") {
               if (!pattern7.test(data215)) {
-                const err540 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err540 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err540];
                 } else {
@@ -6704,7 +6703,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err541 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err541 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err541];
               } else {
@@ -6713,11 +6712,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data209.ream !== void 0) {
-            let data216 = data209.ream;
+          if (data210["tap-left"] !== void 0) {
+            let data216 = data210["tap-left"];
             if (typeof data216 === "string") {
               if (!pattern7.test(data216)) {
-                const err542 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err542 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err542];
                 } else {
@@ -6726,7 +6725,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err543 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err543 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err543];
               } else {
@@ -6735,11 +6734,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data209["bore-dwell"] !== void 0) {
-            let data217 = data209["bore-dwell"];
+          if (data210.ream !== void 0) {
+            let data217 = data210.ream;
             if (typeof data217 === "string") {
               if (!pattern7.test(data217)) {
-                const err544 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err544 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err544];
                 } else {
@@ -6748,7 +6747,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err545 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err545 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err545];
               } else {
@@ -6757,11 +6756,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data209["bore-stop"] !== void 0) {
-            let data218 = data209["bore-stop"];
+          if (data210["bore-dwell"] !== void 0) {
+            let data218 = data210["bore-dwell"];
             if (typeof data218 === "string") {
               if (!pattern7.test(data218)) {
-                const err546 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err546 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err546];
                 } else {
@@ -6770,7 +6769,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err547 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err547 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err547];
               } else {
@@ -6779,11 +6778,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data209["bore-manual"] !== void 0) {
-            let data219 = data209["bore-manual"];
+          if (data210["bore-stop"] !== void 0) {
+            let data219 = data210["bore-stop"];
             if (typeof data219 === "string") {
               if (!pattern7.test(data219)) {
-                const err548 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err548 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err548];
                 } else {
@@ -6792,7 +6791,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err549 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err549 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err549];
               } else {
@@ -6801,34 +6800,34 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data209.return !== void 0) {
-            let data220 = data209.return;
-            if (data220 && typeof data220 == "object" && !Array.isArray(data220)) {
-              for (const key33 in data220) {
-                if (!(key33 === "initial" || key33 === "retract" || key33 === "without")) {
-                  const err550 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err550];
-                  } else {
-                    vErrors.push(err550);
-                  }
-                  errors++;
-                }
-              }
-              if (data220.initial !== void 0) {
-                let data221 = data220.initial;
-                if (typeof data221 === "string") {
-                  if (!pattern7.test(data221)) {
-                    const err551 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err551];
-                    } else {
-                      vErrors.push(err551);
-                    }
-                    errors++;
-                  }
+          if (data210["bore-manual"] !== void 0) {
+            let data220 = data210["bore-manual"];
+            if (typeof data220 === "string") {
+              if (!pattern7.test(data220)) {
+                const err550 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err550];
                 } else {
-                  const err552 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  vErrors.push(err550);
+                }
+                errors++;
+              }
+            } else {
+              const err551 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err551];
+              } else {
+                vErrors.push(err551);
+              }
+              errors++;
+            }
+          }
+          if (data210.return !== void 0) {
+            let data221 = data210.return;
+            if (data221 && typeof data221 == "object" && !Array.isArray(data221)) {
+              for (const key33 in data221) {
+                if (!(key33 === "initial" || key33 === "retract" || key33 === "without")) {
+                  const err552 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err552];
                   } else {
@@ -6837,11 +6836,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data220.retract !== void 0) {
-                let data222 = data220.retract;
+              if (data221.initial !== void 0) {
+                let data222 = data221.initial;
                 if (typeof data222 === "string") {
                   if (!pattern7.test(data222)) {
-                    const err553 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    const err553 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                     if (vErrors === null) {
                       vErrors = [err553];
                     } else {
@@ -6850,7 +6849,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err554 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err554 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err554];
                   } else {
@@ -6859,19 +6858,20 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data220.without !== void 0) {
-                let data223 = data220.without;
-                if (typeof data223 !== "string") {
-                  const err555 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err555];
-                  } else {
-                    vErrors.push(err555);
+              if (data221.retract !== void 0) {
+                let data223 = data221.retract;
+                if (typeof data223 === "string") {
+                  if (!pattern7.test(data223)) {
+                    const err555 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err555];
+                    } else {
+                      vErrors.push(err555);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data223 === "retract" || data223 === "initial" || data223 === "none")) {
-                  const err556 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.return.properties.without.enum }, message: "must be equal to one of the allowed values" };
+                } else {
+                  const err556 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err556];
                   } else {
@@ -6880,22 +6880,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err557 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err557];
-              } else {
-                vErrors.push(err557);
-              }
-              errors++;
-            }
-          }
-          if (data209["back-off"] !== void 0) {
-            let data224 = data209["back-off"];
-            if (data224 && typeof data224 == "object" && !Array.isArray(data224)) {
-              for (const key34 in data224) {
-                if (!(key34 === "peck" || key34 === "chip-break")) {
-                  const err558 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 }, message: "must NOT have additional properties" };
+              if (data221.without !== void 0) {
+                let data224 = data221.without;
+                if (typeof data224 !== "string") {
+                  const err557 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err557];
+                  } else {
+                    vErrors.push(err557);
+                  }
+                  errors++;
+                }
+                if (!(data224 === "retract" || data224 === "initial" || data224 === "none")) {
+                  const err558 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.return.properties.without.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err558];
                   } else {
@@ -6904,45 +6901,47 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data224.peck !== void 0) {
-                let data225 = data224.peck;
-                const _errs672 = errors;
-                let valid182 = false;
-                const _errs673 = errors;
-                if (typeof data225 == "number" && isFinite(data225)) {
-                  if (data225 > 1e6 || isNaN(data225)) {
-                    const err559 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err559];
-                    } else {
-                      vErrors.push(err559);
-                    }
-                    errors++;
-                  }
-                  if (data225 < -1e6 || isNaN(data225)) {
-                    const err560 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err560];
-                    } else {
-                      vErrors.push(err560);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err561 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+            } else {
+              const err559 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err559];
+              } else {
+                vErrors.push(err559);
+              }
+              errors++;
+            }
+          }
+          if (data210["back-off"] !== void 0) {
+            let data225 = data210["back-off"];
+            if (data225 && typeof data225 == "object" && !Array.isArray(data225)) {
+              for (const key34 in data225) {
+                if (!(key34 === "peck" || key34 === "chip-break")) {
+                  const err560 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err561];
+                    vErrors = [err560];
                   } else {
-                    vErrors.push(err561);
+                    vErrors.push(err560);
                   }
                   errors++;
                 }
-                var _valid16 = _errs673 === errors;
-                valid182 = valid182 || _valid16;
+              }
+              if (data225.peck !== void 0) {
+                let data226 = data225.peck;
+                const _errs674 = errors;
+                let valid182 = false;
                 const _errs675 = errors;
-                if (typeof data225 === "string") {
-                  if (!pattern24.test(data225)) {
-                    const err562 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data226 == "number" && isFinite(data226)) {
+                  if (data226 > 1e6 || isNaN(data226)) {
+                    const err561 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err561];
+                    } else {
+                      vErrors.push(err561);
+                    }
+                    errors++;
+                  }
+                  if (data226 < -1e6 || isNaN(data226)) {
+                    const err562 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err562];
                     } else {
@@ -6951,7 +6950,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err563 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err563 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err563];
                   } else {
@@ -6961,64 +6960,64 @@ var compiled = (() => {
                 }
                 var _valid16 = _errs675 === errors;
                 valid182 = valid182 || _valid16;
-                if (!valid182) {
-                  const err564 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                const _errs677 = errors;
+                if (typeof data226 === "string") {
+                  if (!pattern24.test(data226)) {
+                    const err564 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err564];
+                    } else {
+                      vErrors.push(err564);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err565 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err564];
+                    vErrors = [err565];
                   } else {
-                    vErrors.push(err564);
+                    vErrors.push(err565);
+                  }
+                  errors++;
+                }
+                var _valid16 = _errs677 === errors;
+                valid182 = valid182 || _valid16;
+                if (!valid182) {
+                  const err566 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err566];
+                  } else {
+                    vErrors.push(err566);
                   }
                   errors++;
                 } else {
-                  errors = _errs672;
+                  errors = _errs674;
                   if (vErrors !== null) {
-                    if (_errs672) {
-                      vErrors.length = _errs672;
+                    if (_errs674) {
+                      vErrors.length = _errs674;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data224["chip-break"] !== void 0) {
-                let data226 = data224["chip-break"];
-                const _errs679 = errors;
+              if (data225["chip-break"] !== void 0) {
+                let data227 = data225["chip-break"];
+                const _errs681 = errors;
                 let valid184 = false;
-                const _errs680 = errors;
-                if (typeof data226 == "number" && isFinite(data226)) {
-                  if (data226 > 1e6 || isNaN(data226)) {
-                    const err565 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err565];
-                    } else {
-                      vErrors.push(err565);
-                    }
-                    errors++;
-                  }
-                  if (data226 < -1e6 || isNaN(data226)) {
-                    const err566 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err566];
-                    } else {
-                      vErrors.push(err566);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err567 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err567];
-                  } else {
-                    vErrors.push(err567);
-                  }
-                  errors++;
-                }
-                var _valid17 = _errs680 === errors;
-                valid184 = valid184 || _valid17;
                 const _errs682 = errors;
-                if (typeof data226 === "string") {
-                  if (!pattern24.test(data226)) {
-                    const err568 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data227 == "number" && isFinite(data227)) {
+                  if (data227 > 1e6 || isNaN(data227)) {
+                    const err567 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err567];
+                    } else {
+                      vErrors.push(err567);
+                    }
+                    errors++;
+                  }
+                  if (data227 < -1e6 || isNaN(data227)) {
+                    const err568 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err568];
                     } else {
@@ -7027,7 +7026,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err569 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err569 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err569];
                   } else {
@@ -7037,19 +7036,41 @@ var compiled = (() => {
                 }
                 var _valid17 = _errs682 === errors;
                 valid184 = valid184 || _valid17;
-                if (!valid184) {
-                  const err570 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                const _errs684 = errors;
+                if (typeof data227 === "string") {
+                  if (!pattern24.test(data227)) {
+                    const err570 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err570];
+                    } else {
+                      vErrors.push(err570);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err571 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err570];
+                    vErrors = [err571];
                   } else {
-                    vErrors.push(err570);
+                    vErrors.push(err571);
+                  }
+                  errors++;
+                }
+                var _valid17 = _errs684 === errors;
+                valid184 = valid184 || _valid17;
+                if (!valid184) {
+                  const err572 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err572];
+                  } else {
+                    vErrors.push(err572);
                   }
                   errors++;
                 } else {
-                  errors = _errs679;
+                  errors = _errs681;
                   if (vErrors !== null) {
-                    if (_errs679) {
-                      vErrors.length = _errs679;
+                    if (_errs681) {
+                      vErrors.length = _errs681;
                     } else {
                       vErrors = null;
                     }
@@ -7057,28 +7078,7 @@ var compiled = (() => {
                 }
               }
             } else {
-              const err571 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err571];
-              } else {
-                vErrors.push(err571);
-              }
-              errors++;
-            }
-          }
-          if (data209.levels !== void 0) {
-            let data227 = data209.levels;
-            if (typeof data227 !== "string") {
-              const err572 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err572];
-              } else {
-                vErrors.push(err572);
-              }
-              errors++;
-            }
-            if (!(data227 === "absolute" || data227 === "relative")) {
-              const err573 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.levels.enum }, message: "must be equal to one of the allowed values" };
+              const err573 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err573];
               } else {
@@ -7087,34 +7087,33 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data209.words !== void 0) {
-            let data228 = data209.words;
-            if (data228 && typeof data228 == "object" && !Array.isArray(data228)) {
-              for (const key35 in data228) {
-                if (!(key35 === "retract" || key35 === "peck" || key35 === "dwell" || key35 === "dwell-unit")) {
-                  const err574 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err574];
-                  } else {
-                    vErrors.push(err574);
-                  }
-                  errors++;
-                }
+          if (data210.levels !== void 0) {
+            let data228 = data210.levels;
+            if (typeof data228 !== "string") {
+              const err574 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err574];
+              } else {
+                vErrors.push(err574);
               }
-              if (data228.retract !== void 0) {
-                let data229 = data228.retract;
-                if (typeof data229 === "string") {
-                  if (!pattern6.test(data229)) {
-                    const err575 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
-                    if (vErrors === null) {
-                      vErrors = [err575];
-                    } else {
-                      vErrors.push(err575);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err576 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+            if (!(data228 === "absolute" || data228 === "relative")) {
+              const err575 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.levels.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err575];
+              } else {
+                vErrors.push(err575);
+              }
+              errors++;
+            }
+          }
+          if (data210.words !== void 0) {
+            let data229 = data210.words;
+            if (data229 && typeof data229 == "object" && !Array.isArray(data229)) {
+              for (const key35 in data229) {
+                if (!(key35 === "retract" || key35 === "peck" || key35 === "dwell" || key35 === "dwell-unit")) {
+                  const err576 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err576];
                   } else {
@@ -7123,11 +7122,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data228.peck !== void 0) {
-                let data230 = data228.peck;
+              if (data229.retract !== void 0) {
+                let data230 = data229.retract;
                 if (typeof data230 === "string") {
                   if (!pattern6.test(data230)) {
-                    const err577 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                    const err577 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
                     if (vErrors === null) {
                       vErrors = [err577];
                     } else {
@@ -7136,7 +7135,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err578 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err578 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err578];
                   } else {
@@ -7145,11 +7144,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data228.dwell !== void 0) {
-                let data231 = data228.dwell;
+              if (data229.peck !== void 0) {
+                let data231 = data229.peck;
                 if (typeof data231 === "string") {
                   if (!pattern6.test(data231)) {
-                    const err579 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                    const err579 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
                     if (vErrors === null) {
                       vErrors = [err579];
                     } else {
@@ -7158,7 +7157,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err580 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err580 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err580];
                   } else {
@@ -7167,19 +7166,20 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data228["dwell-unit"] !== void 0) {
-                let data232 = data228["dwell-unit"];
-                if (typeof data232 !== "string") {
-                  const err581 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err581];
-                  } else {
-                    vErrors.push(err581);
+              if (data229.dwell !== void 0) {
+                let data232 = data229.dwell;
+                if (typeof data232 === "string") {
+                  if (!pattern6.test(data232)) {
+                    const err581 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                    if (vErrors === null) {
+                      vErrors = [err581];
+                    } else {
+                      vErrors.push(err581);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data232 === "s" || data232 === "ms")) {
-                  const err582 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.words.properties["dwell-unit"].enum }, message: "must be equal to one of the allowed values" };
+                } else {
+                  const err582 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err582];
                   } else {
@@ -7188,29 +7188,29 @@ var compiled = (() => {
                   errors++;
                 }
               }
+              if (data229["dwell-unit"] !== void 0) {
+                let data233 = data229["dwell-unit"];
+                if (typeof data233 !== "string") {
+                  const err583 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err583];
+                  } else {
+                    vErrors.push(err583);
+                  }
+                  errors++;
+                }
+                if (!(data233 === "s" || data233 === "ms")) {
+                  const err584 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.words.properties["dwell-unit"].enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err584];
+                  } else {
+                    vErrors.push(err584);
+                  }
+                  errors++;
+                }
+              }
             } else {
-              const err583 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err583];
-              } else {
-                vErrors.push(err583);
-              }
-              errors++;
-            }
-          }
-          if (data209.repeat !== void 0) {
-            let data233 = data209.repeat;
-            if (typeof data233 !== "string") {
-              const err584 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err584];
-              } else {
-                vErrors.push(err584);
-              }
-              errors++;
-            }
-            if (!(data233 === "positions" || data233 === "all")) {
-              const err585 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.repeat.enum }, message: "must be equal to one of the allowed values" };
+              const err585 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err585];
               } else {
@@ -7219,10 +7219,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data209["ended-by"] !== void 0) {
-            let data234 = data209["ended-by"];
+          if (data210.repeat !== void 0) {
+            let data234 = data210.repeat;
             if (typeof data234 !== "string") {
-              const err586 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err586 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err586];
               } else {
@@ -7230,8 +7230,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data234 === "any-motion" || data234 === "cancel-code")) {
-              const err587 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties["ended-by"].enum }, message: "must be equal to one of the allowed values" };
+            if (!(data234 === "positions" || data234 === "all")) {
+              const err587 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.repeat.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err587];
               } else {
@@ -7240,30 +7240,51 @@ var compiled = (() => {
               errors++;
             }
           }
+          if (data210["ended-by"] !== void 0) {
+            let data235 = data210["ended-by"];
+            if (typeof data235 !== "string") {
+              const err588 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err588];
+              } else {
+                vErrors.push(err588);
+              }
+              errors++;
+            }
+            if (!(data235 === "any-motion" || data235 === "cancel-code")) {
+              const err589 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties["ended-by"].enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err589];
+              } else {
+                vErrors.push(err589);
+              }
+              errors++;
+            }
+          }
         } else {
-          const err588 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err590 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err588];
+            vErrors = [err590];
           } else {
-            vErrors.push(err588);
+            vErrors.push(err590);
           }
           errors++;
         }
-        var _valid15 = _errs623 === errors;
+        var _valid15 = _errs625 === errors;
         valid165 = valid165 || _valid15;
         if (!valid165) {
-          const err589 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+          const err591 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
           if (vErrors === null) {
-            vErrors = [err589];
+            vErrors = [err591];
           } else {
-            vErrors.push(err589);
+            vErrors.push(err591);
           }
           errors++;
         } else {
-          errors = _errs620;
+          errors = _errs622;
           if (vErrors !== null) {
-            if (_errs620) {
-              vErrors.length = _errs620;
+            if (_errs622) {
+              vErrors.length = _errs622;
             } else {
               vErrors = null;
             }
@@ -7271,33 +7292,11 @@ var compiled = (() => {
         }
       }
       if (data.spindle !== void 0) {
-        let data235 = data.spindle;
-        if (data235 && typeof data235 == "object" && !Array.isArray(data235)) {
-          for (const key36 in data235) {
+        let data236 = data.spindle;
+        if (data236 && typeof data236 == "object" && !Array.isArray(data236)) {
+          for (const key36 in data236) {
             if (!(key36 === "cw" || key36 === "ccw" || key36 === "stop" || key36 === "orient" || key36 === "order" || key36 === "blocks")) {
-              const err590 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err590];
-              } else {
-                vErrors.push(err590);
-              }
-              errors++;
-            }
-          }
-          if (data235.cw !== void 0) {
-            let data236 = data235.cw;
-            if (typeof data236 === "string") {
-              if (!pattern7.test(data236)) {
-                const err591 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err591];
-                } else {
-                  vErrors.push(err591);
-                }
-                errors++;
-              }
-            } else {
-              const err592 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err592 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err592];
               } else {
@@ -7306,11 +7305,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data235.ccw !== void 0) {
-            let data237 = data235.ccw;
+          if (data236.cw !== void 0) {
+            let data237 = data236.cw;
             if (typeof data237 === "string") {
               if (!pattern7.test(data237)) {
-                const err593 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err593 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err593];
                 } else {
@@ -7319,7 +7318,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err594 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err594 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err594];
               } else {
@@ -7328,11 +7327,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data235.stop !== void 0) {
-            let data238 = data235.stop;
+          if (data236.ccw !== void 0) {
+            let data238 = data236.ccw;
             if (typeof data238 === "string") {
               if (!pattern7.test(data238)) {
-                const err595 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err595 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err595];
                 } else {
@@ -7341,7 +7340,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err596 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err596 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err596];
               } else {
@@ -7350,11 +7349,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data235.orient !== void 0) {
-            let data239 = data235.orient;
+          if (data236.stop !== void 0) {
+            let data239 = data236.stop;
             if (typeof data239 === "string") {
-              if (!pattern25.test(data239)) {
-                const err597 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+              if (!pattern7.test(data239)) {
+                const err597 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err597];
                 } else {
@@ -7363,7 +7362,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err598 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err598 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err598];
               } else {
@@ -7372,19 +7371,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data235.order !== void 0) {
-            let data240 = data235.order;
-            if (typeof data240 !== "string") {
-              const err599 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err599];
-              } else {
-                vErrors.push(err599);
+          if (data236.orient !== void 0) {
+            let data240 = data236.orient;
+            if (typeof data240 === "string") {
+              if (!pattern25.test(data240)) {
+                const err599 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err599];
+                } else {
+                  vErrors.push(err599);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if (!(data240 === "speed-first" || data240 === "start-first")) {
-              const err600 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.order.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err600 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err600];
               } else {
@@ -7393,10 +7393,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data235.blocks !== void 0) {
-            let data241 = data235.blocks;
+          if (data236.order !== void 0) {
+            let data241 = data236.order;
             if (typeof data241 !== "string") {
-              const err601 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err601 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err601];
               } else {
@@ -7404,8 +7404,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data241 === "together" || data241 === "apart")) {
-              const err602 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
+            if (!(data241 === "speed-first" || data241 === "start-first")) {
+              const err602 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.order.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err602];
               } else {
@@ -7414,22 +7414,19 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err603 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err603];
-          } else {
-            vErrors.push(err603);
-          }
-          errors++;
-        }
-      }
-      if (data.coolant !== void 0) {
-        let data242 = data.coolant;
-        if (data242 && typeof data242 == "object" && !Array.isArray(data242)) {
-          for (const key37 in data242) {
-            if (!(key37 === "mist" || key37 === "flood" || key37 === "air" || key37 === "through-tool" || key37 === "off")) {
-              const err604 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 }, message: "must NOT have additional properties" };
+          if (data236.blocks !== void 0) {
+            let data242 = data236.blocks;
+            if (typeof data242 !== "string") {
+              const err603 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err603];
+              } else {
+                vErrors.push(err603);
+              }
+              errors++;
+            }
+            if (!(data242 === "together" || data242 === "apart")) {
+              const err604 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err604];
               } else {
@@ -7438,20 +7435,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data242.mist !== void 0) {
-            let data243 = data242.mist;
-            if (typeof data243 === "string") {
-              if (!pattern7.test(data243)) {
-                const err605 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err605];
-                } else {
-                  vErrors.push(err605);
-                }
-                errors++;
-              }
-            } else {
-              const err606 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err605 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err605];
+          } else {
+            vErrors.push(err605);
+          }
+          errors++;
+        }
+      }
+      if (data.coolant !== void 0) {
+        let data243 = data.coolant;
+        if (data243 && typeof data243 == "object" && !Array.isArray(data243)) {
+          for (const key37 in data243) {
+            if (!(key37 === "mist" || key37 === "flood" || key37 === "air" || key37 === "through-tool" || key37 === "off")) {
+              const err606 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err606];
               } else {
@@ -7460,11 +7459,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data242.flood !== void 0) {
-            let data244 = data242.flood;
+          if (data243.mist !== void 0) {
+            let data244 = data243.mist;
             if (typeof data244 === "string") {
               if (!pattern7.test(data244)) {
-                const err607 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err607 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err607];
                 } else {
@@ -7473,7 +7472,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err608 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err608 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err608];
               } else {
@@ -7482,11 +7481,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data242.air !== void 0) {
-            let data245 = data242.air;
+          if (data243.flood !== void 0) {
+            let data245 = data243.flood;
             if (typeof data245 === "string") {
               if (!pattern7.test(data245)) {
-                const err609 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err609 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err609];
                 } else {
@@ -7495,7 +7494,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err610 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err610 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err610];
               } else {
@@ -7504,11 +7503,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data242["through-tool"] !== void 0) {
-            let data246 = data242["through-tool"];
+          if (data243.air !== void 0) {
+            let data246 = data243.air;
             if (typeof data246 === "string") {
               if (!pattern7.test(data246)) {
-                const err611 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err611 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err611];
                 } else {
@@ -7517,7 +7516,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err612 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err612 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err612];
               } else {
@@ -7526,11 +7525,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data242.off !== void 0) {
-            let data247 = data242.off;
+          if (data243["through-tool"] !== void 0) {
+            let data247 = data243["through-tool"];
             if (typeof data247 === "string") {
               if (!pattern7.test(data247)) {
-                const err613 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err613 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err613];
                 } else {
@@ -7539,7 +7538,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err614 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err614 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err614];
               } else {
@@ -7548,22 +7547,20 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err615 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err615];
-          } else {
-            vErrors.push(err615);
-          }
-          errors++;
-        }
-      }
-      if (data.tools !== void 0) {
-        let data248 = data.tools;
-        if (data248 && typeof data248 == "object" && !Array.isArray(data248)) {
-          for (const key38 in data248) {
-            if (!(key38 === "change" || key38 === "blocks" || key38 === "order" || key38 === "preselect")) {
-              const err616 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 }, message: "must NOT have additional properties" };
+          if (data243.off !== void 0) {
+            let data248 = data243.off;
+            if (typeof data248 === "string") {
+              if (!pattern7.test(data248)) {
+                const err615 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err615];
+                } else {
+                  vErrors.push(err615);
+                }
+                errors++;
+              }
+            } else {
+              const err616 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err616];
               } else {
@@ -7572,20 +7569,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data248.change !== void 0) {
-            let data249 = data248.change;
-            if (typeof data249 === "string") {
-              if (!pattern7.test(data249)) {
-                const err617 = { instancePath: instancePath + "/tools/change", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err617];
-                } else {
-                  vErrors.push(err617);
-                }
-                errors++;
-              }
-            } else {
-              const err618 = { instancePath: instancePath + "/tools/change", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err617 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err617];
+          } else {
+            vErrors.push(err617);
+          }
+          errors++;
+        }
+      }
+      if (data.tools !== void 0) {
+        let data249 = data.tools;
+        if (data249 && typeof data249 == "object" && !Array.isArray(data249)) {
+          for (const key38 in data249) {
+            if (!(key38 === "change" || key38 === "blocks" || key38 === "order" || key38 === "preselect")) {
+              const err618 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err618];
               } else {
@@ -7594,19 +7593,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data248.blocks !== void 0) {
-            let data250 = data248.blocks;
-            if (typeof data250 !== "string") {
-              const err619 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err619];
-              } else {
-                vErrors.push(err619);
+          if (data249.change !== void 0) {
+            let data250 = data249.change;
+            if (typeof data250 === "string") {
+              if (!pattern7.test(data250)) {
+                const err619 = { instancePath: instancePath + "/tools/change", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err619];
+                } else {
+                  vErrors.push(err619);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if (!(data250 === "together" || data250 === "apart")) {
-              const err620 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err620 = { instancePath: instancePath + "/tools/change", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err620];
               } else {
@@ -7615,10 +7615,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data248.order !== void 0) {
-            let data251 = data248.order;
+          if (data249.blocks !== void 0) {
+            let data251 = data249.blocks;
             if (typeof data251 !== "string") {
-              const err621 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err621 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err621];
               } else {
@@ -7626,8 +7626,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data251 === "select-first" || data251 === "change-first")) {
-              const err622 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.order.enum }, message: "must be equal to one of the allowed values" };
+            if (!(data251 === "together" || data251 === "apart")) {
+              const err622 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err622];
               } else {
@@ -7636,10 +7636,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data248.preselect !== void 0) {
-            let data252 = data248.preselect;
+          if (data249.order !== void 0) {
+            let data252 = data249.order;
             if (typeof data252 !== "string") {
-              const err623 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err623 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err623];
               } else {
@@ -7647,8 +7647,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data252 === "yes" || data252 === "no")) {
-              const err624 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+            if (!(data252 === "select-first" || data252 === "change-first")) {
+              const err624 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.order.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err624];
               } else {
@@ -7657,22 +7657,19 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err625 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err625];
-          } else {
-            vErrors.push(err625);
-          }
-          errors++;
-        }
-      }
-      if (data.stops !== void 0) {
-        let data253 = data.stops;
-        if (data253 && typeof data253 == "object" && !Array.isArray(data253)) {
-          for (const key39 in data253) {
-            if (!(key39 === "stop" || key39 === "optional" || key39 === "end")) {
-              const err626 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key39 }, message: "must NOT have additional properties" };
+          if (data249.preselect !== void 0) {
+            let data253 = data249.preselect;
+            if (typeof data253 !== "string") {
+              const err625 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err625];
+              } else {
+                vErrors.push(err625);
+              }
+              errors++;
+            }
+            if (!(data253 === "yes" || data253 === "no")) {
+              const err626 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err626];
               } else {
@@ -7681,20 +7678,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data253.stop !== void 0) {
-            let data254 = data253.stop;
-            if (typeof data254 === "string") {
-              if (!pattern7.test(data254)) {
-                const err627 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err627];
-                } else {
-                  vErrors.push(err627);
-                }
-                errors++;
-              }
-            } else {
-              const err628 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err627 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err627];
+          } else {
+            vErrors.push(err627);
+          }
+          errors++;
+        }
+      }
+      if (data.stops !== void 0) {
+        let data254 = data.stops;
+        if (data254 && typeof data254 == "object" && !Array.isArray(data254)) {
+          for (const key39 in data254) {
+            if (!(key39 === "stop" || key39 === "optional" || key39 === "end")) {
+              const err628 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key39 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err628];
               } else {
@@ -7703,11 +7702,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data253.optional !== void 0) {
-            let data255 = data253.optional;
+          if (data254.stop !== void 0) {
+            let data255 = data254.stop;
             if (typeof data255 === "string") {
               if (!pattern7.test(data255)) {
-                const err629 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err629 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err629];
                 } else {
@@ -7716,7 +7715,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err630 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err630 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err630];
               } else {
@@ -7725,11 +7724,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data253.end !== void 0) {
-            let data256 = data253.end;
+          if (data254.optional !== void 0) {
+            let data256 = data254.optional;
             if (typeof data256 === "string") {
               if (!pattern7.test(data256)) {
-                const err631 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err631 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err631];
                 } else {
@@ -7738,7 +7737,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err632 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err632 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err632];
               } else {
@@ -7747,22 +7746,20 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err633 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err633];
-          } else {
-            vErrors.push(err633);
-          }
-          errors++;
-        }
-      }
-      if (data.wait !== void 0) {
-        let data257 = data.wait;
-        if (data257 && typeof data257 == "object" && !Array.isArray(data257)) {
-          for (const key40 in data257) {
-            if (!(key40 === "on" || key40 === "off" || key40 === "timeout-unit")) {
-              const err634 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key40 }, message: "must NOT have additional properties" };
+          if (data254.end !== void 0) {
+            let data257 = data254.end;
+            if (typeof data257 === "string") {
+              if (!pattern7.test(data257)) {
+                const err633 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err633];
+                } else {
+                  vErrors.push(err633);
+                }
+                errors++;
+              }
+            } else {
+              const err634 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err634];
               } else {
@@ -7771,52 +7768,53 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data257.on !== void 0) {
-            let data258 = data257.on;
-            if (!(typeof data258 == "number" && (!(data258 % 1) && !isNaN(data258)) && isFinite(data258))) {
-              const err635 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+        } else {
+          const err635 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err635];
+          } else {
+            vErrors.push(err635);
+          }
+          errors++;
+        }
+      }
+      if (data.wait !== void 0) {
+        let data258 = data.wait;
+        if (data258 && typeof data258 == "object" && !Array.isArray(data258)) {
+          for (const key40 in data258) {
+            if (!(key40 === "on" || key40 === "off" || key40 === "timeout-unit")) {
+              const err636 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key40 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err635];
+                vErrors = [err636];
               } else {
-                vErrors.push(err635);
+                vErrors.push(err636);
               }
               errors++;
             }
-            if (typeof data258 == "number" && isFinite(data258)) {
-              if (data258 > 9999 || isNaN(data258)) {
-                const err636 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                if (vErrors === null) {
-                  vErrors = [err636];
-                } else {
-                  vErrors.push(err636);
-                }
-                errors++;
-              }
-              if (data258 < 0 || isNaN(data258)) {
-                const err637 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                if (vErrors === null) {
-                  vErrors = [err637];
-                } else {
-                  vErrors.push(err637);
-                }
-                errors++;
-              }
-            }
           }
-          if (data257.off !== void 0) {
-            let data259 = data257.off;
+          if (data258.on !== void 0) {
+            let data259 = data258.on;
             if (!(typeof data259 == "number" && (!(data259 % 1) && !isNaN(data259)) && isFinite(data259))) {
-              const err638 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              const err637 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
               if (vErrors === null) {
-                vErrors = [err638];
+                vErrors = [err637];
               } else {
-                vErrors.push(err638);
+                vErrors.push(err637);
               }
               errors++;
             }
             if (typeof data259 == "number" && isFinite(data259)) {
               if (data259 > 9999 || isNaN(data259)) {
-                const err639 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                const err638 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                if (vErrors === null) {
+                  vErrors = [err638];
+                } else {
+                  vErrors.push(err638);
+                }
+                errors++;
+              }
+              if (data259 < 0 || isNaN(data259)) {
+                const err639 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                 if (vErrors === null) {
                   vErrors = [err639];
                 } else {
@@ -7824,54 +7822,53 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (data259 < 0 || isNaN(data259)) {
-                const err640 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+            }
+          }
+          if (data258.off !== void 0) {
+            let data260 = data258.off;
+            if (!(typeof data260 == "number" && (!(data260 % 1) && !isNaN(data260)) && isFinite(data260))) {
+              const err640 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              if (vErrors === null) {
+                vErrors = [err640];
+              } else {
+                vErrors.push(err640);
+              }
+              errors++;
+            }
+            if (typeof data260 == "number" && isFinite(data260)) {
+              if (data260 > 9999 || isNaN(data260)) {
+                const err641 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                 if (vErrors === null) {
-                  vErrors = [err640];
+                  vErrors = [err641];
                 } else {
-                  vErrors.push(err640);
+                  vErrors.push(err641);
+                }
+                errors++;
+              }
+              if (data260 < 0 || isNaN(data260)) {
+                const err642 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                if (vErrors === null) {
+                  vErrors = [err642];
+                } else {
+                  vErrors.push(err642);
                 }
                 errors++;
               }
             }
           }
-          if (data257["timeout-unit"] !== void 0) {
-            let data260 = data257["timeout-unit"];
-            if (typeof data260 !== "string") {
-              const err641 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data258["timeout-unit"] !== void 0) {
+            let data261 = data258["timeout-unit"];
+            if (typeof data261 !== "string") {
+              const err643 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err641];
+                vErrors = [err643];
               } else {
-                vErrors.push(err641);
+                vErrors.push(err643);
               }
               errors++;
             }
-            if (!(data260 === "s" || data260 === "ms")) {
-              const err642 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.wait.properties["timeout-unit"].enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err642];
-              } else {
-                vErrors.push(err642);
-              }
-              errors++;
-            }
-          }
-        } else {
-          const err643 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err643];
-          } else {
-            vErrors.push(err643);
-          }
-          errors++;
-        }
-      }
-      if (data.codes !== void 0) {
-        let data261 = data.codes;
-        if (data261 && typeof data261 == "object" && !Array.isArray(data261)) {
-          for (const key41 in data261) {
-            if (!pattern79.test(key41)) {
-              const err644 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key41 }, message: "must NOT have additional properties" };
+            if (!(data261 === "s" || data261 === "ms")) {
+              const err644 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.wait.properties["timeout-unit"].enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err644];
               } else {
@@ -7880,65 +7877,68 @@ var compiled = (() => {
               errors++;
             }
           }
-          for (const key42 in data261) {
+        } else {
+          const err645 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err645];
+          } else {
+            vErrors.push(err645);
+          }
+          errors++;
+        }
+      }
+      if (data.codes !== void 0) {
+        let data262 = data.codes;
+        if (data262 && typeof data262 == "object" && !Array.isArray(data262)) {
+          for (const key41 in data262) {
+            if (!pattern79.test(key41)) {
+              const err646 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key41 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err646];
+              } else {
+                vErrors.push(err646);
+              }
+              errors++;
+            }
+          }
+          for (const key42 in data262) {
             if (pattern79.test(key42)) {
-              let data262 = data261[key42];
-              if (data262 && typeof data262 == "object" && !Array.isArray(data262)) {
-                for (const key43 in data262) {
+              let data263 = data262[key42];
+              if (data263 && typeof data263 == "object" && !Array.isArray(data263)) {
+                for (const key43 in data263) {
                   if (!(key43 === "does" || key43 === "position" || key43 === "spindle" || key43 === "coolant" || key43 === "length-offset")) {
-                    const err645 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 }, message: "must NOT have additional properties" };
+                    const err647 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 }, message: "must NOT have additional properties" };
                     if (vErrors === null) {
-                      vErrors = [err645];
+                      vErrors = [err647];
                     } else {
-                      vErrors.push(err645);
+                      vErrors.push(err647);
                     }
                     errors++;
                   }
                 }
-                if (data262.does !== void 0) {
-                  let data263 = data262.does;
-                  if (typeof data263 === "string") {
-                    if (func2(data263) > 120) {
-                      const err646 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (data263.does !== void 0) {
+                  let data264 = data263.does;
+                  if (typeof data264 === "string") {
+                    if (func2(data264) > 120) {
+                      const err648 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                       if (vErrors === null) {
-                        vErrors = [err646];
+                        vErrors = [err648];
                       } else {
-                        vErrors.push(err646);
+                        vErrors.push(err648);
                       }
                       errors++;
                     }
-                    if (func2(data263) < 1) {
-                      const err647 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                    if (func2(data264) < 1) {
+                      const err649 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                       if (vErrors === null) {
-                        vErrors = [err647];
+                        vErrors = [err649];
                       } else {
-                        vErrors.push(err647);
+                        vErrors.push(err649);
                       }
                       errors++;
                     }
                   } else {
-                    const err648 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err648];
-                    } else {
-                      vErrors.push(err648);
-                    }
-                    errors++;
-                  }
-                }
-                if (data262.position !== void 0) {
-                  let data264 = data262.position;
-                  if (typeof data264 !== "string") {
-                    const err649 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err649];
-                    } else {
-                      vErrors.push(err649);
-                    }
-                    errors++;
-                  }
-                  if (!(data264 === "unchanged" || data264 === "unknown" || data264 === "swap-height")) {
-                    const err650 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.position.enum }, message: "must be equal to one of the allowed values" };
+                    const err650 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err650];
                     } else {
@@ -7947,10 +7947,10 @@ var compiled = (() => {
                     errors++;
                   }
                 }
-                if (data262.spindle !== void 0) {
-                  let data265 = data262.spindle;
+                if (data263.position !== void 0) {
+                  let data265 = data263.position;
                   if (typeof data265 !== "string") {
-                    const err651 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    const err651 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err651];
                     } else {
@@ -7958,8 +7958,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (!(data265 === "unchanged" || data265 === "stopped")) {
-                    const err652 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+                  if (!(data265 === "unchanged" || data265 === "unknown" || data265 === "swap-height")) {
+                    const err652 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                     if (vErrors === null) {
                       vErrors = [err652];
                     } else {
@@ -7968,10 +7968,10 @@ var compiled = (() => {
                     errors++;
                   }
                 }
-                if (data262.coolant !== void 0) {
-                  let data266 = data262.coolant;
+                if (data263.spindle !== void 0) {
+                  let data266 = data263.spindle;
                   if (typeof data266 !== "string") {
-                    const err653 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    const err653 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err653];
                     } else {
@@ -7979,8 +7979,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (!(data266 === "unchanged" || data266 === "off")) {
-                    const err654 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                  if (!(data266 === "unchanged" || data266 === "stopped")) {
+                    const err654 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
                     if (vErrors === null) {
                       vErrors = [err654];
                     } else {
@@ -7989,10 +7989,10 @@ var compiled = (() => {
                     errors++;
                   }
                 }
-                if (data262["length-offset"] !== void 0) {
-                  let data267 = data262["length-offset"];
+                if (data263.coolant !== void 0) {
+                  let data267 = data263.coolant;
                   if (typeof data267 !== "string") {
-                    const err655 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    const err655 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err655];
                     } else {
@@ -8000,8 +8000,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (!(data267 === "unchanged" || data267 === "active" || data267 === "cancelled")) {
-                    const err656 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                  if (!(data267 === "unchanged" || data267 === "off")) {
+                    const err656 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
                     if (vErrors === null) {
                       vErrors = [err656];
                     } else {
@@ -8010,77 +8010,76 @@ var compiled = (() => {
                     errors++;
                   }
                 }
+                if (data263["length-offset"] !== void 0) {
+                  let data268 = data263["length-offset"];
+                  if (typeof data268 !== "string") {
+                    const err657 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err657];
+                    } else {
+                      vErrors.push(err657);
+                    }
+                    errors++;
+                  }
+                  if (!(data268 === "unchanged" || data268 === "active" || data268 === "cancelled")) {
+                    const err658 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err658];
+                    } else {
+                      vErrors.push(err658);
+                    }
+                    errors++;
+                  }
+                }
               } else {
-                const err657 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                const err659 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                 if (vErrors === null) {
-                  vErrors = [err657];
+                  vErrors = [err659];
                 } else {
-                  vErrors.push(err657);
+                  vErrors.push(err659);
                 }
                 errors++;
               }
             }
           }
         } else {
-          const err658 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err660 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err658];
+            vErrors = [err660];
           } else {
-            vErrors.push(err658);
+            vErrors.push(err660);
           }
           errors++;
         }
       }
       if (data.idioms !== void 0) {
-        let data268 = data.idioms;
-        if (data268 && typeof data268 == "object" && !Array.isArray(data268)) {
-          for (const key44 in data268) {
+        let data269 = data.idioms;
+        if (data269 && typeof data269 == "object" && !Array.isArray(data269)) {
+          for (const key44 in data269) {
             if (!func1.call(schema31.properties.idioms.properties, key44)) {
-              const err659 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key44 }, message: "must NOT have additional properties" };
+              const err661 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key44 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err659];
+                vErrors = [err661];
               } else {
-                vErrors.push(err659);
+                vErrors.push(err661);
               }
               errors++;
             }
           }
-          if (data268.message !== void 0) {
-            let data269 = data268.message;
-            if (typeof data269 === "string") {
-              if (func2(data269) > 120) {
-                const err660 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err660];
-                } else {
-                  vErrors.push(err660);
-                }
-                errors++;
-              }
-              if (func2(data269) < 1) {
-                const err661 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err661];
-                } else {
-                  vErrors.push(err661);
-                }
-                errors++;
-              }
-            } else {
-              const err662 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err662];
-              } else {
-                vErrors.push(err662);
-              }
-              errors++;
-            }
-          }
-          if (data268["wait-signal"] !== void 0) {
-            let data270 = data268["wait-signal"];
+          if (data269.message !== void 0) {
+            let data270 = data269.message;
             if (typeof data270 === "string") {
               if (func2(data270) > 120) {
-                const err663 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err662 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err662];
+                } else {
+                  vErrors.push(err662);
+                }
+                errors++;
+              }
+              if (func2(data270) < 1) {
+                const err663 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err663];
                 } else {
@@ -8088,30 +8087,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data270) < 1) {
-                const err664 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err664];
-                } else {
-                  vErrors.push(err664);
-                }
-                errors++;
-              }
             } else {
-              const err665 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err664 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err665];
+                vErrors = [err664];
               } else {
-                vErrors.push(err665);
+                vErrors.push(err664);
               }
               errors++;
             }
           }
-          if (data268["output-on"] !== void 0) {
-            let data271 = data268["output-on"];
+          if (data269["wait-signal"] !== void 0) {
+            let data271 = data269["wait-signal"];
             if (typeof data271 === "string") {
               if (func2(data271) > 120) {
-                const err666 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err665 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err665];
+                } else {
+                  vErrors.push(err665);
+                }
+                errors++;
+              }
+              if (func2(data271) < 1) {
+                const err666 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err666];
                 } else {
@@ -8119,30 +8118,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data271) < 1) {
-                const err667 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err667];
-                } else {
-                  vErrors.push(err667);
-                }
-                errors++;
-              }
             } else {
-              const err668 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err667 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err668];
+                vErrors = [err667];
               } else {
-                vErrors.push(err668);
+                vErrors.push(err667);
               }
               errors++;
             }
           }
-          if (data268["output-off"] !== void 0) {
-            let data272 = data268["output-off"];
+          if (data269["output-on"] !== void 0) {
+            let data272 = data269["output-on"];
             if (typeof data272 === "string") {
               if (func2(data272) > 120) {
-                const err669 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err668 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err668];
+                } else {
+                  vErrors.push(err668);
+                }
+                errors++;
+              }
+              if (func2(data272) < 1) {
+                const err669 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err669];
                 } else {
@@ -8150,30 +8149,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data272) < 1) {
-                const err670 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err670];
-                } else {
-                  vErrors.push(err670);
-                }
-                errors++;
-              }
             } else {
-              const err671 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err670 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err671];
+                vErrors = [err670];
               } else {
-                vErrors.push(err671);
+                vErrors.push(err670);
               }
               errors++;
             }
           }
-          if (data268.release !== void 0) {
-            let data273 = data268.release;
+          if (data269["output-off"] !== void 0) {
+            let data273 = data269["output-off"];
             if (typeof data273 === "string") {
               if (func2(data273) > 120) {
-                const err672 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err671 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err671];
+                } else {
+                  vErrors.push(err671);
+                }
+                errors++;
+              }
+              if (func2(data273) < 1) {
+                const err672 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err672];
                 } else {
@@ -8181,30 +8180,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data273) < 1) {
-                const err673 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err673];
-                } else {
-                  vErrors.push(err673);
-                }
-                errors++;
-              }
             } else {
-              const err674 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err673 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err674];
+                vErrors = [err673];
               } else {
-                vErrors.push(err674);
+                vErrors.push(err673);
               }
               errors++;
             }
           }
-          if (data268.clamp !== void 0) {
-            let data274 = data268.clamp;
+          if (data269.release !== void 0) {
+            let data274 = data269.release;
             if (typeof data274 === "string") {
               if (func2(data274) > 120) {
-                const err675 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err674 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err674];
+                } else {
+                  vErrors.push(err674);
+                }
+                errors++;
+              }
+              if (func2(data274) < 1) {
+                const err675 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err675];
                 } else {
@@ -8212,30 +8211,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data274) < 1) {
-                const err676 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err676];
-                } else {
-                  vErrors.push(err676);
-                }
-                errors++;
-              }
             } else {
-              const err677 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err676 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err677];
+                vErrors = [err676];
               } else {
-                vErrors.push(err677);
+                vErrors.push(err676);
               }
               errors++;
             }
           }
-          if (data268["taper-air-on"] !== void 0) {
-            let data275 = data268["taper-air-on"];
+          if (data269.clamp !== void 0) {
+            let data275 = data269.clamp;
             if (typeof data275 === "string") {
               if (func2(data275) > 120) {
-                const err678 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err677 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err677];
+                } else {
+                  vErrors.push(err677);
+                }
+                errors++;
+              }
+              if (func2(data275) < 1) {
+                const err678 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err678];
                 } else {
@@ -8243,30 +8242,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data275) < 1) {
-                const err679 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err679];
-                } else {
-                  vErrors.push(err679);
-                }
-                errors++;
-              }
             } else {
-              const err680 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err679 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err680];
+                vErrors = [err679];
               } else {
-                vErrors.push(err680);
+                vErrors.push(err679);
               }
               errors++;
             }
           }
-          if (data268["taper-air-off"] !== void 0) {
-            let data276 = data268["taper-air-off"];
+          if (data269["taper-air-on"] !== void 0) {
+            let data276 = data269["taper-air-on"];
             if (typeof data276 === "string") {
               if (func2(data276) > 120) {
-                const err681 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err680 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err680];
+                } else {
+                  vErrors.push(err680);
+                }
+                errors++;
+              }
+              if (func2(data276) < 1) {
+                const err681 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err681];
                 } else {
@@ -8274,30 +8273,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data276) < 1) {
-                const err682 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err682];
-                } else {
-                  vErrors.push(err682);
-                }
-                errors++;
-              }
             } else {
-              const err683 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err682 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err683];
+                vErrors = [err682];
               } else {
-                vErrors.push(err683);
+                vErrors.push(err682);
               }
               errors++;
             }
           }
-          if (data268["cover-open"] !== void 0) {
-            let data277 = data268["cover-open"];
+          if (data269["taper-air-off"] !== void 0) {
+            let data277 = data269["taper-air-off"];
             if (typeof data277 === "string") {
               if (func2(data277) > 120) {
-                const err684 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err683 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err683];
+                } else {
+                  vErrors.push(err683);
+                }
+                errors++;
+              }
+              if (func2(data277) < 1) {
+                const err684 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err684];
                 } else {
@@ -8305,30 +8304,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data277) < 1) {
-                const err685 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err685];
-                } else {
-                  vErrors.push(err685);
-                }
-                errors++;
-              }
             } else {
-              const err686 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err685 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err686];
+                vErrors = [err685];
               } else {
-                vErrors.push(err686);
+                vErrors.push(err685);
               }
               errors++;
             }
           }
-          if (data268["cover-close"] !== void 0) {
-            let data278 = data268["cover-close"];
+          if (data269["cover-open"] !== void 0) {
+            let data278 = data269["cover-open"];
             if (typeof data278 === "string") {
               if (func2(data278) > 120) {
-                const err687 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err686 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err686];
+                } else {
+                  vErrors.push(err686);
+                }
+                errors++;
+              }
+              if (func2(data278) < 1) {
+                const err687 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err687];
                 } else {
@@ -8336,30 +8335,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data278) < 1) {
-                const err688 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err688];
-                } else {
-                  vErrors.push(err688);
-                }
-                errors++;
-              }
             } else {
-              const err689 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err688 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err689];
+                vErrors = [err688];
               } else {
-                vErrors.push(err689);
+                vErrors.push(err688);
               }
               errors++;
             }
           }
-          if (data268["hood-up"] !== void 0) {
-            let data279 = data268["hood-up"];
+          if (data269["cover-close"] !== void 0) {
+            let data279 = data269["cover-close"];
             if (typeof data279 === "string") {
               if (func2(data279) > 120) {
-                const err690 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err689 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err689];
+                } else {
+                  vErrors.push(err689);
+                }
+                errors++;
+              }
+              if (func2(data279) < 1) {
+                const err690 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err690];
                 } else {
@@ -8367,30 +8366,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data279) < 1) {
-                const err691 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err691];
-                } else {
-                  vErrors.push(err691);
-                }
-                errors++;
-              }
             } else {
-              const err692 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err691 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err692];
+                vErrors = [err691];
               } else {
-                vErrors.push(err692);
+                vErrors.push(err691);
               }
               errors++;
             }
           }
-          if (data268["hood-down"] !== void 0) {
-            let data280 = data268["hood-down"];
+          if (data269["hood-up"] !== void 0) {
+            let data280 = data269["hood-up"];
             if (typeof data280 === "string") {
               if (func2(data280) > 120) {
-                const err693 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err692 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err692];
+                } else {
+                  vErrors.push(err692);
+                }
+                errors++;
+              }
+              if (func2(data280) < 1) {
+                const err693 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err693];
                 } else {
@@ -8398,30 +8397,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data280) < 1) {
-                const err694 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err694];
-                } else {
-                  vErrors.push(err694);
-                }
-                errors++;
-              }
             } else {
-              const err695 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err694 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err695];
+                vErrors = [err694];
               } else {
-                vErrors.push(err695);
+                vErrors.push(err694);
               }
               errors++;
             }
           }
-          if (data268.measure !== void 0) {
-            let data281 = data268.measure;
+          if (data269["hood-down"] !== void 0) {
+            let data281 = data269["hood-down"];
             if (typeof data281 === "string") {
               if (func2(data281) > 120) {
-                const err696 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err695 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err695];
+                } else {
+                  vErrors.push(err695);
+                }
+                errors++;
+              }
+              if (func2(data281) < 1) {
+                const err696 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err696];
                 } else {
@@ -8429,41 +8428,39 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data281) < 1) {
-                const err697 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err697];
-                } else {
-                  vErrors.push(err697);
-                }
-                errors++;
-              }
             } else {
-              const err698 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err697 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err698];
+                vErrors = [err697];
               } else {
-                vErrors.push(err698);
+                vErrors.push(err697);
               }
               errors++;
             }
           }
-        } else {
-          const err699 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err699];
-          } else {
-            vErrors.push(err699);
-          }
-          errors++;
-        }
-      }
-      if (data.machine !== void 0) {
-        let data282 = data.machine;
-        if (data282 && typeof data282 == "object" && !Array.isArray(data282)) {
-          for (const key45 in data282) {
-            if (!func1.call(schema31.properties.machine.properties, key45)) {
-              const err700 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key45 }, message: "must NOT have additional properties" };
+          if (data269.measure !== void 0) {
+            let data282 = data269.measure;
+            if (typeof data282 === "string") {
+              if (func2(data282) > 120) {
+                const err698 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err698];
+                } else {
+                  vErrors.push(err698);
+                }
+                errors++;
+              }
+              if (func2(data282) < 1) {
+                const err699 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err699];
+                } else {
+                  vErrors.push(err699);
+                }
+                errors++;
+              }
+            } else {
+              const err700 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err700];
               } else {
@@ -8472,81 +8469,83 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data282.travel !== void 0) {
-            let data283 = data282.travel;
-            if (data283 && typeof data283 == "object" && !Array.isArray(data283)) {
-              for (const key46 in data283) {
+        } else {
+          const err701 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err701];
+          } else {
+            vErrors.push(err701);
+          }
+          errors++;
+        }
+      }
+      if (data.machine !== void 0) {
+        let data283 = data.machine;
+        if (data283 && typeof data283 == "object" && !Array.isArray(data283)) {
+          for (const key45 in data283) {
+            if (!func1.call(schema31.properties.machine.properties, key45)) {
+              const err702 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key45 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err702];
+              } else {
+                vErrors.push(err702);
+              }
+              errors++;
+            }
+          }
+          if (data283.travel !== void 0) {
+            let data284 = data283.travel;
+            if (data284 && typeof data284 == "object" && !Array.isArray(data284)) {
+              for (const key46 in data284) {
                 if (!(key46 === "x" || key46 === "y" || key46 === "z" || key46 === "a" || key46 === "b" || key46 === "c")) {
-                  const err701 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key46 }, message: "must NOT have additional properties" };
+                  const err703 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key46 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err701];
+                    vErrors = [err703];
                   } else {
-                    vErrors.push(err701);
+                    vErrors.push(err703);
                   }
                   errors++;
                 }
               }
-              if (data283.x !== void 0) {
-                let data284 = data283.x;
-                if (Array.isArray(data284)) {
-                  if (data284.length > 2) {
-                    const err702 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data284.x !== void 0) {
+                let data285 = data284.x;
+                if (Array.isArray(data285)) {
+                  if (data285.length > 2) {
+                    const err704 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err702];
+                      vErrors = [err704];
                     } else {
-                      vErrors.push(err702);
+                      vErrors.push(err704);
                     }
                     errors++;
                   }
-                  if (data284.length < 2) {
-                    const err703 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data285.length < 2) {
+                    const err705 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err703];
+                      vErrors = [err705];
                     } else {
-                      vErrors.push(err703);
+                      vErrors.push(err705);
                     }
                     errors++;
                   }
-                  const len4 = data284.length;
+                  const len4 = data285.length;
                   for (let i6 = 0; i6 < len4; i6++) {
-                    let data285 = data284[i6];
-                    const _errs843 = errors;
+                    let data286 = data285[i6];
+                    const _errs845 = errors;
                     let valid229 = false;
-                    const _errs844 = errors;
-                    if (typeof data285 == "number" && isFinite(data285)) {
-                      if (data285 > 1e6 || isNaN(data285)) {
-                        const err704 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err704];
-                        } else {
-                          vErrors.push(err704);
-                        }
-                        errors++;
-                      }
-                      if (data285 < -1e6 || isNaN(data285)) {
-                        const err705 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err705];
-                        } else {
-                          vErrors.push(err705);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err706 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err706];
-                      } else {
-                        vErrors.push(err706);
-                      }
-                      errors++;
-                    }
-                    var _valid18 = _errs844 === errors;
-                    valid229 = valid229 || _valid18;
                     const _errs846 = errors;
-                    if (typeof data285 === "string") {
-                      if (!pattern24.test(data285)) {
-                        const err707 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (typeof data286 == "number" && isFinite(data286)) {
+                      if (data286 > 1e6 || isNaN(data286)) {
+                        const err706 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err706];
+                        } else {
+                          vErrors.push(err706);
+                        }
+                        errors++;
+                      }
+                      if (data286 < -1e6 || isNaN(data286)) {
+                        const err707 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err707];
                         } else {
@@ -8555,7 +8554,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err708 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err708 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err708];
                       } else {
@@ -8565,19 +8564,41 @@ var compiled = (() => {
                     }
                     var _valid18 = _errs846 === errors;
                     valid229 = valid229 || _valid18;
-                    if (!valid229) {
-                      const err709 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    const _errs848 = errors;
+                    if (typeof data286 === "string") {
+                      if (!pattern24.test(data286)) {
+                        const err709 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err709];
+                        } else {
+                          vErrors.push(err709);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err710 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err709];
+                        vErrors = [err710];
                       } else {
-                        vErrors.push(err709);
+                        vErrors.push(err710);
+                      }
+                      errors++;
+                    }
+                    var _valid18 = _errs848 === errors;
+                    valid229 = valid229 || _valid18;
+                    if (!valid229) {
+                      const err711 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err711];
+                      } else {
+                        vErrors.push(err711);
                       }
                       errors++;
                     } else {
-                      errors = _errs843;
+                      errors = _errs845;
                       if (vErrors !== null) {
-                        if (_errs843) {
-                          vErrors.length = _errs843;
+                        if (_errs845) {
+                          vErrors.length = _errs845;
                         } else {
                           vErrors = null;
                         }
@@ -8585,76 +8606,54 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err710 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err712 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err710];
+                    vErrors = [err712];
                   } else {
-                    vErrors.push(err710);
+                    vErrors.push(err712);
                   }
                   errors++;
                 }
               }
-              if (data283.y !== void 0) {
-                let data286 = data283.y;
-                if (Array.isArray(data286)) {
-                  if (data286.length > 2) {
-                    const err711 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data284.y !== void 0) {
+                let data287 = data284.y;
+                if (Array.isArray(data287)) {
+                  if (data287.length > 2) {
+                    const err713 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err711];
+                      vErrors = [err713];
                     } else {
-                      vErrors.push(err711);
+                      vErrors.push(err713);
                     }
                     errors++;
                   }
-                  if (data286.length < 2) {
-                    const err712 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data287.length < 2) {
+                    const err714 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err712];
+                      vErrors = [err714];
                     } else {
-                      vErrors.push(err712);
+                      vErrors.push(err714);
                     }
                     errors++;
                   }
-                  const len5 = data286.length;
+                  const len5 = data287.length;
                   for (let i7 = 0; i7 < len5; i7++) {
-                    let data287 = data286[i7];
-                    const _errs852 = errors;
+                    let data288 = data287[i7];
+                    const _errs854 = errors;
                     let valid233 = false;
-                    const _errs853 = errors;
-                    if (typeof data287 == "number" && isFinite(data287)) {
-                      if (data287 > 1e6 || isNaN(data287)) {
-                        const err713 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err713];
-                        } else {
-                          vErrors.push(err713);
-                        }
-                        errors++;
-                      }
-                      if (data287 < -1e6 || isNaN(data287)) {
-                        const err714 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err714];
-                        } else {
-                          vErrors.push(err714);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err715 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err715];
-                      } else {
-                        vErrors.push(err715);
-                      }
-                      errors++;
-                    }
-                    var _valid19 = _errs853 === errors;
-                    valid233 = valid233 || _valid19;
                     const _errs855 = errors;
-                    if (typeof data287 === "string") {
-                      if (!pattern24.test(data287)) {
-                        const err716 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (typeof data288 == "number" && isFinite(data288)) {
+                      if (data288 > 1e6 || isNaN(data288)) {
+                        const err715 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err715];
+                        } else {
+                          vErrors.push(err715);
+                        }
+                        errors++;
+                      }
+                      if (data288 < -1e6 || isNaN(data288)) {
+                        const err716 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err716];
                         } else {
@@ -8663,7 +8662,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err717 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err717 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err717];
                       } else {
@@ -8673,19 +8672,41 @@ var compiled = (() => {
                     }
                     var _valid19 = _errs855 === errors;
                     valid233 = valid233 || _valid19;
-                    if (!valid233) {
-                      const err718 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    const _errs857 = errors;
+                    if (typeof data288 === "string") {
+                      if (!pattern24.test(data288)) {
+                        const err718 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err718];
+                        } else {
+                          vErrors.push(err718);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err719 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err718];
+                        vErrors = [err719];
                       } else {
-                        vErrors.push(err718);
+                        vErrors.push(err719);
+                      }
+                      errors++;
+                    }
+                    var _valid19 = _errs857 === errors;
+                    valid233 = valid233 || _valid19;
+                    if (!valid233) {
+                      const err720 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err720];
+                      } else {
+                        vErrors.push(err720);
                       }
                       errors++;
                     } else {
-                      errors = _errs852;
+                      errors = _errs854;
                       if (vErrors !== null) {
-                        if (_errs852) {
-                          vErrors.length = _errs852;
+                        if (_errs854) {
+                          vErrors.length = _errs854;
                         } else {
                           vErrors = null;
                         }
@@ -8693,76 +8714,54 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err719 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err721 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err719];
+                    vErrors = [err721];
                   } else {
-                    vErrors.push(err719);
+                    vErrors.push(err721);
                   }
                   errors++;
                 }
               }
-              if (data283.z !== void 0) {
-                let data288 = data283.z;
-                if (Array.isArray(data288)) {
-                  if (data288.length > 2) {
-                    const err720 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data284.z !== void 0) {
+                let data289 = data284.z;
+                if (Array.isArray(data289)) {
+                  if (data289.length > 2) {
+                    const err722 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err720];
+                      vErrors = [err722];
                     } else {
-                      vErrors.push(err720);
+                      vErrors.push(err722);
                     }
                     errors++;
                   }
-                  if (data288.length < 2) {
-                    const err721 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data289.length < 2) {
+                    const err723 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err721];
+                      vErrors = [err723];
                     } else {
-                      vErrors.push(err721);
+                      vErrors.push(err723);
                     }
                     errors++;
                   }
-                  const len6 = data288.length;
+                  const len6 = data289.length;
                   for (let i8 = 0; i8 < len6; i8++) {
-                    let data289 = data288[i8];
-                    const _errs861 = errors;
+                    let data290 = data289[i8];
+                    const _errs863 = errors;
                     let valid237 = false;
-                    const _errs862 = errors;
-                    if (typeof data289 == "number" && isFinite(data289)) {
-                      if (data289 > 1e6 || isNaN(data289)) {
-                        const err722 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err722];
-                        } else {
-                          vErrors.push(err722);
-                        }
-                        errors++;
-                      }
-                      if (data289 < -1e6 || isNaN(data289)) {
-                        const err723 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err723];
-                        } else {
-                          vErrors.push(err723);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err724 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err724];
-                      } else {
-                        vErrors.push(err724);
-                      }
-                      errors++;
-                    }
-                    var _valid20 = _errs862 === errors;
-                    valid237 = valid237 || _valid20;
                     const _errs864 = errors;
-                    if (typeof data289 === "string") {
-                      if (!pattern24.test(data289)) {
-                        const err725 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (typeof data290 == "number" && isFinite(data290)) {
+                      if (data290 > 1e6 || isNaN(data290)) {
+                        const err724 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err724];
+                        } else {
+                          vErrors.push(err724);
+                        }
+                        errors++;
+                      }
+                      if (data290 < -1e6 || isNaN(data290)) {
+                        const err725 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err725];
                         } else {
@@ -8771,7 +8770,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err726 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err726 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err726];
                       } else {
@@ -8781,19 +8780,41 @@ var compiled = (() => {
                     }
                     var _valid20 = _errs864 === errors;
                     valid237 = valid237 || _valid20;
-                    if (!valid237) {
-                      const err727 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    const _errs866 = errors;
+                    if (typeof data290 === "string") {
+                      if (!pattern24.test(data290)) {
+                        const err727 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err727];
+                        } else {
+                          vErrors.push(err727);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err728 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err727];
+                        vErrors = [err728];
                       } else {
-                        vErrors.push(err727);
+                        vErrors.push(err728);
+                      }
+                      errors++;
+                    }
+                    var _valid20 = _errs866 === errors;
+                    valid237 = valid237 || _valid20;
+                    if (!valid237) {
+                      const err729 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err729];
+                      } else {
+                        vErrors.push(err729);
                       }
                       errors++;
                     } else {
-                      errors = _errs861;
+                      errors = _errs863;
                       if (vErrors !== null) {
-                        if (_errs861) {
-                          vErrors.length = _errs861;
+                        if (_errs863) {
+                          vErrors.length = _errs863;
                         } else {
                           vErrors = null;
                         }
@@ -8801,220 +8822,196 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err728 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err730 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err728];
+                    vErrors = [err730];
                   } else {
-                    vErrors.push(err728);
+                    vErrors.push(err730);
                   }
                   errors++;
                 }
               }
-              if (data283.a !== void 0) {
-                let data290 = data283.a;
-                if (Array.isArray(data290)) {
-                  if (data290.length > 2) {
-                    const err729 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data284.a !== void 0) {
+                let data291 = data284.a;
+                if (Array.isArray(data291)) {
+                  if (data291.length > 2) {
+                    const err731 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err729];
+                      vErrors = [err731];
                     } else {
-                      vErrors.push(err729);
+                      vErrors.push(err731);
                     }
                     errors++;
                   }
-                  if (data290.length < 2) {
-                    const err730 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data291.length < 2) {
+                    const err732 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err730];
+                      vErrors = [err732];
                     } else {
-                      vErrors.push(err730);
+                      vErrors.push(err732);
                     }
                     errors++;
                   }
-                  const len7 = data290.length;
+                  const len7 = data291.length;
                   for (let i9 = 0; i9 < len7; i9++) {
-                    let data291 = data290[i9];
-                    if (typeof data291 == "number" && isFinite(data291)) {
-                      if (data291 > 36e6 || isNaN(data291)) {
-                        const err731 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                    let data292 = data291[i9];
+                    if (typeof data292 == "number" && isFinite(data292)) {
+                      if (data292 > 36e6 || isNaN(data292)) {
+                        const err733 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
                         if (vErrors === null) {
-                          vErrors = [err731];
+                          vErrors = [err733];
                         } else {
-                          vErrors.push(err731);
+                          vErrors.push(err733);
                         }
                         errors++;
                       }
-                      if (data291 < -36e6 || isNaN(data291)) {
-                        const err732 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                      if (data292 < -36e6 || isNaN(data292)) {
+                        const err734 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
                         if (vErrors === null) {
-                          vErrors = [err732];
+                          vErrors = [err734];
                         } else {
-                          vErrors.push(err732);
+                          vErrors.push(err734);
                         }
                         errors++;
                       }
                     } else {
-                      const err733 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err735 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err733];
+                        vErrors = [err735];
                       } else {
-                        vErrors.push(err733);
+                        vErrors.push(err735);
                       }
                       errors++;
                     }
                   }
                 } else {
-                  const err734 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err736 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err734];
+                    vErrors = [err736];
                   } else {
-                    vErrors.push(err734);
+                    vErrors.push(err736);
                   }
                   errors++;
                 }
               }
-              if (data283.b !== void 0) {
-                let data292 = data283.b;
-                if (Array.isArray(data292)) {
-                  if (data292.length > 2) {
-                    const err735 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data284.b !== void 0) {
+                let data293 = data284.b;
+                if (Array.isArray(data293)) {
+                  if (data293.length > 2) {
+                    const err737 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err735];
+                      vErrors = [err737];
                     } else {
-                      vErrors.push(err735);
+                      vErrors.push(err737);
                     }
                     errors++;
                   }
-                  if (data292.length < 2) {
-                    const err736 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data293.length < 2) {
+                    const err738 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err736];
+                      vErrors = [err738];
                     } else {
-                      vErrors.push(err736);
+                      vErrors.push(err738);
                     }
                     errors++;
                   }
-                  const len8 = data292.length;
+                  const len8 = data293.length;
                   for (let i10 = 0; i10 < len8; i10++) {
-                    let data293 = data292[i10];
-                    if (typeof data293 == "number" && isFinite(data293)) {
-                      if (data293 > 36e6 || isNaN(data293)) {
-                        const err737 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                    let data294 = data293[i10];
+                    if (typeof data294 == "number" && isFinite(data294)) {
+                      if (data294 > 36e6 || isNaN(data294)) {
+                        const err739 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
                         if (vErrors === null) {
-                          vErrors = [err737];
+                          vErrors = [err739];
                         } else {
-                          vErrors.push(err737);
+                          vErrors.push(err739);
                         }
                         errors++;
                       }
-                      if (data293 < -36e6 || isNaN(data293)) {
-                        const err738 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                      if (data294 < -36e6 || isNaN(data294)) {
+                        const err740 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
                         if (vErrors === null) {
-                          vErrors = [err738];
+                          vErrors = [err740];
                         } else {
-                          vErrors.push(err738);
+                          vErrors.push(err740);
                         }
                         errors++;
                       }
                     } else {
-                      const err739 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err741 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err739];
+                        vErrors = [err741];
                       } else {
-                        vErrors.push(err739);
+                        vErrors.push(err741);
                       }
                       errors++;
                     }
                   }
                 } else {
-                  const err740 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err742 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err740];
+                    vErrors = [err742];
                   } else {
-                    vErrors.push(err740);
+                    vErrors.push(err742);
                   }
                   errors++;
                 }
               }
-              if (data283.c !== void 0) {
-                let data294 = data283.c;
-                if (Array.isArray(data294)) {
-                  if (data294.length > 2) {
-                    const err741 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data284.c !== void 0) {
+                let data295 = data284.c;
+                if (Array.isArray(data295)) {
+                  if (data295.length > 2) {
+                    const err743 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err741];
+                      vErrors = [err743];
                     } else {
-                      vErrors.push(err741);
+                      vErrors.push(err743);
                     }
                     errors++;
                   }
-                  if (data294.length < 2) {
-                    const err742 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data295.length < 2) {
+                    const err744 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err742];
+                      vErrors = [err744];
                     } else {
-                      vErrors.push(err742);
+                      vErrors.push(err744);
                     }
                     errors++;
                   }
-                  const len9 = data294.length;
+                  const len9 = data295.length;
                   for (let i11 = 0; i11 < len9; i11++) {
-                    let data295 = data294[i11];
-                    if (typeof data295 == "number" && isFinite(data295)) {
-                      if (data295 > 36e6 || isNaN(data295)) {
-                        const err743 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                    let data296 = data295[i11];
+                    if (typeof data296 == "number" && isFinite(data296)) {
+                      if (data296 > 36e6 || isNaN(data296)) {
+                        const err745 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
                         if (vErrors === null) {
-                          vErrors = [err743];
+                          vErrors = [err745];
                         } else {
-                          vErrors.push(err743);
+                          vErrors.push(err745);
                         }
                         errors++;
                       }
-                      if (data295 < -36e6 || isNaN(data295)) {
-                        const err744 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                      if (data296 < -36e6 || isNaN(data296)) {
+                        const err746 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
                         if (vErrors === null) {
-                          vErrors = [err744];
+                          vErrors = [err746];
                         } else {
-                          vErrors.push(err744);
+                          vErrors.push(err746);
                         }
                         errors++;
                       }
                     } else {
-                      const err745 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err747 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err745];
+                        vErrors = [err747];
                       } else {
-                        vErrors.push(err745);
+                        vErrors.push(err747);
                       }
                       errors++;
                     }
                   }
                 } else {
-                  const err746 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-                  if (vErrors === null) {
-                    vErrors = [err746];
-                  } else {
-                    vErrors.push(err746);
-                  }
-                  errors++;
-                }
-              }
-            } else {
-              const err747 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err747];
-              } else {
-                vErrors.push(err747);
-              }
-              errors++;
-            }
-          }
-          if (data282.spindle !== void 0) {
-            let data296 = data282.spindle;
-            if (data296 && typeof data296 == "object" && !Array.isArray(data296)) {
-              for (const key47 in data296) {
-                if (!(key47 === "min-rpm" || key47 === "max-rpm" || key47 === "spin-up" || key47 === "spin-down" || key47 === "coast-down" || key47 === "orient")) {
-                  const err748 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key47 }, message: "must NOT have additional properties" };
+                  const err748 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
                     vErrors = [err748];
                   } else {
@@ -9023,42 +9020,44 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data296["min-rpm"] !== void 0) {
-                let data297 = data296["min-rpm"];
-                if (typeof data297 == "number" && isFinite(data297)) {
-                  if (data297 > 1e6 || isNaN(data297)) {
-                    const err749 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err749];
-                    } else {
-                      vErrors.push(err749);
-                    }
-                    errors++;
-                  }
-                  if (data297 < 0 || isNaN(data297)) {
-                    const err750 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err750];
-                    } else {
-                      vErrors.push(err750);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err751 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+            } else {
+              const err749 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err749];
+              } else {
+                vErrors.push(err749);
+              }
+              errors++;
+            }
+          }
+          if (data283.spindle !== void 0) {
+            let data297 = data283.spindle;
+            if (data297 && typeof data297 == "object" && !Array.isArray(data297)) {
+              for (const key47 in data297) {
+                if (!(key47 === "min-rpm" || key47 === "max-rpm" || key47 === "spin-up" || key47 === "spin-down" || key47 === "coast-down" || key47 === "orient")) {
+                  const err750 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key47 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err751];
+                    vErrors = [err750];
                   } else {
-                    vErrors.push(err751);
+                    vErrors.push(err750);
                   }
                   errors++;
                 }
               }
-              if (data296["max-rpm"] !== void 0) {
-                let data298 = data296["max-rpm"];
+              if (data297["min-rpm"] !== void 0) {
+                let data298 = data297["min-rpm"];
                 if (typeof data298 == "number" && isFinite(data298)) {
                   if (data298 > 1e6 || isNaN(data298)) {
-                    const err752 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    const err751 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err751];
+                    } else {
+                      vErrors.push(err751);
+                    }
+                    errors++;
+                  }
+                  if (data298 < 0 || isNaN(data298)) {
+                    const err752 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err752];
                     } else {
@@ -9066,30 +9065,30 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data298 <= 0 || isNaN(data298)) {
-                    const err753 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err753];
-                    } else {
-                      vErrors.push(err753);
-                    }
-                    errors++;
-                  }
                 } else {
-                  const err754 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err753 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
-                    vErrors = [err754];
+                    vErrors = [err753];
                   } else {
-                    vErrors.push(err754);
+                    vErrors.push(err753);
                   }
                   errors++;
                 }
               }
-              if (data296["spin-up"] !== void 0) {
-                let data299 = data296["spin-up"];
-                if (typeof data299 === "string") {
-                  if (!pattern84.test(data299)) {
-                    const err755 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+              if (data297["max-rpm"] !== void 0) {
+                let data299 = data297["max-rpm"];
+                if (typeof data299 == "number" && isFinite(data299)) {
+                  if (data299 > 1e6 || isNaN(data299)) {
+                    const err754 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err754];
+                    } else {
+                      vErrors.push(err754);
+                    }
+                    errors++;
+                  }
+                  if (data299 <= 0 || isNaN(data299)) {
+                    const err755 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                     if (vErrors === null) {
                       vErrors = [err755];
                     } else {
@@ -9098,7 +9097,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err756 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err756 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err756];
                   } else {
@@ -9107,11 +9106,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data296["spin-down"] !== void 0) {
-                let data300 = data296["spin-down"];
+              if (data297["spin-up"] !== void 0) {
+                let data300 = data297["spin-up"];
                 if (typeof data300 === "string") {
                   if (!pattern84.test(data300)) {
-                    const err757 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    const err757 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
                     if (vErrors === null) {
                       vErrors = [err757];
                     } else {
@@ -9120,7 +9119,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err758 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err758 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err758];
                   } else {
@@ -9129,11 +9128,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data296["coast-down"] !== void 0) {
-                let data301 = data296["coast-down"];
+              if (data297["spin-down"] !== void 0) {
+                let data301 = data297["spin-down"];
                 if (typeof data301 === "string") {
                   if (!pattern84.test(data301)) {
-                    const err759 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    const err759 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
                     if (vErrors === null) {
                       vErrors = [err759];
                     } else {
@@ -9142,7 +9141,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err760 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err760 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err760];
                   } else {
@@ -9151,19 +9150,20 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data296.orient !== void 0) {
-                let data302 = data296.orient;
-                if (typeof data302 !== "string") {
-                  const err761 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err761];
-                  } else {
-                    vErrors.push(err761);
+              if (data297["coast-down"] !== void 0) {
+                let data302 = data297["coast-down"];
+                if (typeof data302 === "string") {
+                  if (!pattern84.test(data302)) {
+                    const err761 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err761];
+                    } else {
+                      vErrors.push(err761);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data302 === "yes" || data302 === "no")) {
-                  const err762 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                } else {
+                  const err762 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err762];
                   } else {
@@ -9172,22 +9172,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err763 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err763];
-              } else {
-                vErrors.push(err763);
-              }
-              errors++;
-            }
-          }
-          if (data282.signals !== void 0) {
-            let data303 = data282.signals;
-            if (data303 && typeof data303 == "object" && !Array.isArray(data303)) {
-              for (const key48 in data303) {
-                if (!(key48 === "at-speed" || key48 === "stopped" || key48 === "released" || key48 === "clamped" || key48 === "tool-present" || key48 === "air" || key48 === "hold-down")) {
-                  const err764 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key48 }, message: "must NOT have additional properties" };
+              if (data297.orient !== void 0) {
+                let data303 = data297.orient;
+                if (typeof data303 !== "string") {
+                  const err763 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err763];
+                  } else {
+                    vErrors.push(err763);
+                  }
+                  errors++;
+                }
+                if (!(data303 === "yes" || data303 === "no")) {
+                  const err764 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err764];
                   } else {
@@ -9196,434 +9193,458 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data303["at-speed"] !== void 0) {
-                let data304 = data303["at-speed"];
-                const _errs901 = errors;
-                let valid250 = false;
-                const _errs902 = errors;
-                if (!(typeof data304 == "number" && (!(data304 % 1) && !isNaN(data304)) && isFinite(data304))) {
-                  const err765 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+            } else {
+              const err765 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err765];
+              } else {
+                vErrors.push(err765);
+              }
+              errors++;
+            }
+          }
+          if (data283.signals !== void 0) {
+            let data304 = data283.signals;
+            if (data304 && typeof data304 == "object" && !Array.isArray(data304)) {
+              for (const key48 in data304) {
+                if (!(key48 === "at-speed" || key48 === "stopped" || key48 === "released" || key48 === "clamped" || key48 === "tool-present" || key48 === "air" || key48 === "hold-down")) {
+                  const err766 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key48 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err765];
+                    vErrors = [err766];
                   } else {
-                    vErrors.push(err765);
+                    vErrors.push(err766);
                   }
                   errors++;
-                }
-                if (typeof data304 == "number" && isFinite(data304)) {
-                  if (data304 > 9999 || isNaN(data304)) {
-                    const err766 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                    if (vErrors === null) {
-                      vErrors = [err766];
-                    } else {
-                      vErrors.push(err766);
-                    }
-                    errors++;
-                  }
-                  if (data304 < 0 || isNaN(data304)) {
-                    const err767 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err767];
-                    } else {
-                      vErrors.push(err767);
-                    }
-                    errors++;
-                  }
-                }
-                var _valid21 = _errs902 === errors;
-                valid250 = valid250 || _valid21;
-                const _errs904 = errors;
-                if (!validate21(data304, { instancePath: instancePath + "/machine/signals/at-speed", parentData: data303, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid21 = _errs904 === errors;
-                valid250 = valid250 || _valid21;
-                if (!valid250) {
-                  const err768 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err768];
-                  } else {
-                    vErrors.push(err768);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs901;
-                  if (vErrors !== null) {
-                    if (_errs901) {
-                      vErrors.length = _errs901;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data303.stopped !== void 0) {
-                let data305 = data303.stopped;
-                const _errs906 = errors;
-                let valid251 = false;
-                const _errs907 = errors;
+              if (data304["at-speed"] !== void 0) {
+                let data305 = data304["at-speed"];
+                const _errs903 = errors;
+                let valid250 = false;
+                const _errs904 = errors;
                 if (!(typeof data305 == "number" && (!(data305 % 1) && !isNaN(data305)) && isFinite(data305))) {
-                  const err769 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err767 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err769];
+                    vErrors = [err767];
                   } else {
-                    vErrors.push(err769);
+                    vErrors.push(err767);
                   }
                   errors++;
                 }
                 if (typeof data305 == "number" && isFinite(data305)) {
                   if (data305 > 9999 || isNaN(data305)) {
-                    const err770 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err768 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err770];
+                      vErrors = [err768];
                     } else {
-                      vErrors.push(err770);
+                      vErrors.push(err768);
                     }
                     errors++;
                   }
                   if (data305 < 0 || isNaN(data305)) {
-                    const err771 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err769 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err771];
+                      vErrors = [err769];
                     } else {
-                      vErrors.push(err771);
+                      vErrors.push(err769);
                     }
                     errors++;
                   }
                 }
-                var _valid22 = _errs907 === errors;
-                valid251 = valid251 || _valid22;
-                const _errs909 = errors;
-                if (!validate21(data305, { instancePath: instancePath + "/machine/signals/stopped", parentData: data303, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
+                var _valid21 = _errs904 === errors;
+                valid250 = valid250 || _valid21;
+                const _errs906 = errors;
+                if (!validate21(data305, { instancePath: instancePath + "/machine/signals/at-speed", parentData: data304, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid22 = _errs909 === errors;
-                valid251 = valid251 || _valid22;
-                if (!valid251) {
-                  const err772 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid21 = _errs906 === errors;
+                valid250 = valid250 || _valid21;
+                if (!valid250) {
+                  const err770 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err772];
+                    vErrors = [err770];
                   } else {
-                    vErrors.push(err772);
+                    vErrors.push(err770);
                   }
                   errors++;
                 } else {
-                  errors = _errs906;
+                  errors = _errs903;
                   if (vErrors !== null) {
-                    if (_errs906) {
-                      vErrors.length = _errs906;
+                    if (_errs903) {
+                      vErrors.length = _errs903;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data303.released !== void 0) {
-                let data306 = data303.released;
-                const _errs911 = errors;
-                let valid252 = false;
-                const _errs912 = errors;
+              if (data304.stopped !== void 0) {
+                let data306 = data304.stopped;
+                const _errs908 = errors;
+                let valid251 = false;
+                const _errs909 = errors;
                 if (!(typeof data306 == "number" && (!(data306 % 1) && !isNaN(data306)) && isFinite(data306))) {
-                  const err773 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err771 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err773];
+                    vErrors = [err771];
                   } else {
-                    vErrors.push(err773);
+                    vErrors.push(err771);
                   }
                   errors++;
                 }
                 if (typeof data306 == "number" && isFinite(data306)) {
                   if (data306 > 9999 || isNaN(data306)) {
-                    const err774 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err772 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err774];
+                      vErrors = [err772];
                     } else {
-                      vErrors.push(err774);
+                      vErrors.push(err772);
                     }
                     errors++;
                   }
                   if (data306 < 0 || isNaN(data306)) {
-                    const err775 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err773 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err775];
+                      vErrors = [err773];
                     } else {
-                      vErrors.push(err775);
+                      vErrors.push(err773);
                     }
                     errors++;
                   }
                 }
-                var _valid23 = _errs912 === errors;
-                valid252 = valid252 || _valid23;
-                const _errs914 = errors;
-                if (!validate21(data306, { instancePath: instancePath + "/machine/signals/released", parentData: data303, parentDataProperty: "released", rootData, dynamicAnchors })) {
+                var _valid22 = _errs909 === errors;
+                valid251 = valid251 || _valid22;
+                const _errs911 = errors;
+                if (!validate21(data306, { instancePath: instancePath + "/machine/signals/stopped", parentData: data304, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid23 = _errs914 === errors;
-                valid252 = valid252 || _valid23;
-                if (!valid252) {
-                  const err776 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid22 = _errs911 === errors;
+                valid251 = valid251 || _valid22;
+                if (!valid251) {
+                  const err774 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err776];
+                    vErrors = [err774];
                   } else {
-                    vErrors.push(err776);
+                    vErrors.push(err774);
                   }
                   errors++;
                 } else {
-                  errors = _errs911;
+                  errors = _errs908;
                   if (vErrors !== null) {
-                    if (_errs911) {
-                      vErrors.length = _errs911;
+                    if (_errs908) {
+                      vErrors.length = _errs908;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data303.clamped !== void 0) {
-                let data307 = data303.clamped;
-                const _errs916 = errors;
-                let valid253 = false;
-                const _errs917 = errors;
+              if (data304.released !== void 0) {
+                let data307 = data304.released;
+                const _errs913 = errors;
+                let valid252 = false;
+                const _errs914 = errors;
                 if (!(typeof data307 == "number" && (!(data307 % 1) && !isNaN(data307)) && isFinite(data307))) {
-                  const err777 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err775 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err777];
+                    vErrors = [err775];
                   } else {
-                    vErrors.push(err777);
+                    vErrors.push(err775);
                   }
                   errors++;
                 }
                 if (typeof data307 == "number" && isFinite(data307)) {
                   if (data307 > 9999 || isNaN(data307)) {
-                    const err778 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err776 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err778];
+                      vErrors = [err776];
                     } else {
-                      vErrors.push(err778);
+                      vErrors.push(err776);
                     }
                     errors++;
                   }
                   if (data307 < 0 || isNaN(data307)) {
-                    const err779 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err777 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err779];
+                      vErrors = [err777];
                     } else {
-                      vErrors.push(err779);
+                      vErrors.push(err777);
                     }
                     errors++;
                   }
                 }
-                var _valid24 = _errs917 === errors;
-                valid253 = valid253 || _valid24;
-                const _errs919 = errors;
-                if (!validate21(data307, { instancePath: instancePath + "/machine/signals/clamped", parentData: data303, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
+                var _valid23 = _errs914 === errors;
+                valid252 = valid252 || _valid23;
+                const _errs916 = errors;
+                if (!validate21(data307, { instancePath: instancePath + "/machine/signals/released", parentData: data304, parentDataProperty: "released", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid24 = _errs919 === errors;
-                valid253 = valid253 || _valid24;
-                if (!valid253) {
-                  const err780 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid23 = _errs916 === errors;
+                valid252 = valid252 || _valid23;
+                if (!valid252) {
+                  const err778 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err780];
+                    vErrors = [err778];
                   } else {
-                    vErrors.push(err780);
+                    vErrors.push(err778);
                   }
                   errors++;
                 } else {
-                  errors = _errs916;
+                  errors = _errs913;
                   if (vErrors !== null) {
-                    if (_errs916) {
-                      vErrors.length = _errs916;
+                    if (_errs913) {
+                      vErrors.length = _errs913;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data303["tool-present"] !== void 0) {
-                let data308 = data303["tool-present"];
-                const _errs921 = errors;
-                let valid254 = false;
-                const _errs922 = errors;
+              if (data304.clamped !== void 0) {
+                let data308 = data304.clamped;
+                const _errs918 = errors;
+                let valid253 = false;
+                const _errs919 = errors;
                 if (!(typeof data308 == "number" && (!(data308 % 1) && !isNaN(data308)) && isFinite(data308))) {
-                  const err781 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err779 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err781];
+                    vErrors = [err779];
                   } else {
-                    vErrors.push(err781);
+                    vErrors.push(err779);
                   }
                   errors++;
                 }
                 if (typeof data308 == "number" && isFinite(data308)) {
                   if (data308 > 9999 || isNaN(data308)) {
-                    const err782 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err780 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err782];
+                      vErrors = [err780];
                     } else {
-                      vErrors.push(err782);
+                      vErrors.push(err780);
                     }
                     errors++;
                   }
                   if (data308 < 0 || isNaN(data308)) {
-                    const err783 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err781 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err783];
+                      vErrors = [err781];
                     } else {
-                      vErrors.push(err783);
+                      vErrors.push(err781);
                     }
                     errors++;
                   }
                 }
-                var _valid25 = _errs922 === errors;
-                valid254 = valid254 || _valid25;
-                const _errs924 = errors;
-                if (!validate21(data308, { instancePath: instancePath + "/machine/signals/tool-present", parentData: data303, parentDataProperty: "tool-present", rootData, dynamicAnchors })) {
+                var _valid24 = _errs919 === errors;
+                valid253 = valid253 || _valid24;
+                const _errs921 = errors;
+                if (!validate21(data308, { instancePath: instancePath + "/machine/signals/clamped", parentData: data304, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid25 = _errs924 === errors;
-                valid254 = valid254 || _valid25;
-                if (!valid254) {
-                  const err784 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid24 = _errs921 === errors;
+                valid253 = valid253 || _valid24;
+                if (!valid253) {
+                  const err782 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err784];
+                    vErrors = [err782];
                   } else {
-                    vErrors.push(err784);
+                    vErrors.push(err782);
                   }
                   errors++;
                 } else {
-                  errors = _errs921;
+                  errors = _errs918;
                   if (vErrors !== null) {
-                    if (_errs921) {
-                      vErrors.length = _errs921;
+                    if (_errs918) {
+                      vErrors.length = _errs918;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data303.air !== void 0) {
-                let data309 = data303.air;
-                const _errs926 = errors;
-                let valid255 = false;
-                const _errs927 = errors;
+              if (data304["tool-present"] !== void 0) {
+                let data309 = data304["tool-present"];
+                const _errs923 = errors;
+                let valid254 = false;
+                const _errs924 = errors;
                 if (!(typeof data309 == "number" && (!(data309 % 1) && !isNaN(data309)) && isFinite(data309))) {
-                  const err785 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err783 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err785];
+                    vErrors = [err783];
                   } else {
-                    vErrors.push(err785);
+                    vErrors.push(err783);
                   }
                   errors++;
                 }
                 if (typeof data309 == "number" && isFinite(data309)) {
                   if (data309 > 9999 || isNaN(data309)) {
-                    const err786 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err784 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err786];
+                      vErrors = [err784];
                     } else {
-                      vErrors.push(err786);
+                      vErrors.push(err784);
                     }
                     errors++;
                   }
                   if (data309 < 0 || isNaN(data309)) {
-                    const err787 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err785 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err787];
+                      vErrors = [err785];
                     } else {
-                      vErrors.push(err787);
+                      vErrors.push(err785);
                     }
                     errors++;
                   }
                 }
-                var _valid26 = _errs927 === errors;
-                valid255 = valid255 || _valid26;
-                const _errs929 = errors;
-                if (!validate21(data309, { instancePath: instancePath + "/machine/signals/air", parentData: data303, parentDataProperty: "air", rootData, dynamicAnchors })) {
+                var _valid25 = _errs924 === errors;
+                valid254 = valid254 || _valid25;
+                const _errs926 = errors;
+                if (!validate21(data309, { instancePath: instancePath + "/machine/signals/tool-present", parentData: data304, parentDataProperty: "tool-present", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid26 = _errs929 === errors;
-                valid255 = valid255 || _valid26;
-                if (!valid255) {
-                  const err788 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid25 = _errs926 === errors;
+                valid254 = valid254 || _valid25;
+                if (!valid254) {
+                  const err786 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err788];
+                    vErrors = [err786];
                   } else {
-                    vErrors.push(err788);
+                    vErrors.push(err786);
                   }
                   errors++;
                 } else {
-                  errors = _errs926;
+                  errors = _errs923;
                   if (vErrors !== null) {
-                    if (_errs926) {
-                      vErrors.length = _errs926;
+                    if (_errs923) {
+                      vErrors.length = _errs923;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data303["hold-down"] !== void 0) {
-                let data310 = data303["hold-down"];
-                const _errs931 = errors;
-                let valid256 = false;
-                const _errs932 = errors;
+              if (data304.air !== void 0) {
+                let data310 = data304.air;
+                const _errs928 = errors;
+                let valid255 = false;
+                const _errs929 = errors;
                 if (!(typeof data310 == "number" && (!(data310 % 1) && !isNaN(data310)) && isFinite(data310))) {
-                  const err789 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err787 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err789];
+                    vErrors = [err787];
                   } else {
-                    vErrors.push(err789);
+                    vErrors.push(err787);
                   }
                   errors++;
                 }
                 if (typeof data310 == "number" && isFinite(data310)) {
                   if (data310 > 9999 || isNaN(data310)) {
-                    const err790 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err788 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err790];
+                      vErrors = [err788];
                     } else {
-                      vErrors.push(err790);
+                      vErrors.push(err788);
                     }
                     errors++;
                   }
                   if (data310 < 0 || isNaN(data310)) {
-                    const err791 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err789 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err791];
+                      vErrors = [err789];
                     } else {
-                      vErrors.push(err791);
+                      vErrors.push(err789);
                     }
                     errors++;
                   }
                 }
-                var _valid27 = _errs932 === errors;
-                valid256 = valid256 || _valid27;
-                const _errs934 = errors;
-                if (!validate21(data310, { instancePath: instancePath + "/machine/signals/hold-down", parentData: data303, parentDataProperty: "hold-down", rootData, dynamicAnchors })) {
+                var _valid26 = _errs929 === errors;
+                valid255 = valid255 || _valid26;
+                const _errs931 = errors;
+                if (!validate21(data310, { instancePath: instancePath + "/machine/signals/air", parentData: data304, parentDataProperty: "air", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid27 = _errs934 === errors;
-                valid256 = valid256 || _valid27;
-                if (!valid256) {
-                  const err792 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid26 = _errs931 === errors;
+                valid255 = valid255 || _valid26;
+                if (!valid255) {
+                  const err790 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err792];
+                    vErrors = [err790];
                   } else {
-                    vErrors.push(err792);
+                    vErrors.push(err790);
                   }
                   errors++;
                 } else {
-                  errors = _errs931;
+                  errors = _errs928;
                   if (vErrors !== null) {
-                    if (_errs931) {
-                      vErrors.length = _errs931;
+                    if (_errs928) {
+                      vErrors.length = _errs928;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data304["hold-down"] !== void 0) {
+                let data311 = data304["hold-down"];
+                const _errs933 = errors;
+                let valid256 = false;
+                const _errs934 = errors;
+                if (!(typeof data311 == "number" && (!(data311 % 1) && !isNaN(data311)) && isFinite(data311))) {
+                  const err791 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  if (vErrors === null) {
+                    vErrors = [err791];
+                  } else {
+                    vErrors.push(err791);
+                  }
+                  errors++;
+                }
+                if (typeof data311 == "number" && isFinite(data311)) {
+                  if (data311 > 9999 || isNaN(data311)) {
+                    const err792 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err792];
+                    } else {
+                      vErrors.push(err792);
+                    }
+                    errors++;
+                  }
+                  if (data311 < 0 || isNaN(data311)) {
+                    const err793 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err793];
+                    } else {
+                      vErrors.push(err793);
+                    }
+                    errors++;
+                  }
+                }
+                var _valid27 = _errs934 === errors;
+                valid256 = valid256 || _valid27;
+                const _errs936 = errors;
+                if (!validate21(data311, { instancePath: instancePath + "/machine/signals/hold-down", parentData: data304, parentDataProperty: "hold-down", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid27 = _errs936 === errors;
+                valid256 = valid256 || _valid27;
+                if (!valid256) {
+                  const err794 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err794];
+                  } else {
+                    vErrors.push(err794);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs933;
+                  if (vErrors !== null) {
+                    if (_errs933) {
+                      vErrors.length = _errs933;
                     } else {
                       vErrors = null;
                     }
@@ -9631,42 +9652,21 @@ var compiled = (() => {
                 }
               }
             } else {
-              const err793 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err795 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err793];
+                vErrors = [err795];
               } else {
-                vErrors.push(err793);
+                vErrors.push(err795);
               }
               errors++;
             }
           }
-          if (data282.waits !== void 0) {
-            let data311 = data282.waits;
-            if (data311 && typeof data311 == "object" && !Array.isArray(data311)) {
-              for (const key49 in data311) {
+          if (data283.waits !== void 0) {
+            let data312 = data283.waits;
+            if (data312 && typeof data312 == "object" && !Array.isArray(data312)) {
+              for (const key49 in data312) {
                 if (!(key49 === "on-timeout")) {
-                  const err794 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key49 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err794];
-                  } else {
-                    vErrors.push(err794);
-                  }
-                  errors++;
-                }
-              }
-              if (data311["on-timeout"] !== void 0) {
-                let data312 = data311["on-timeout"];
-                if (typeof data312 !== "string") {
-                  const err795 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err795];
-                  } else {
-                    vErrors.push(err795);
-                  }
-                  errors++;
-                }
-                if (!(data312 === "alarm" || data312 === "continues")) {
-                  const err796 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.waits.properties["on-timeout"].enum }, message: "must be equal to one of the allowed values" };
+                  const err796 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key49 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err796];
                   } else {
@@ -9675,29 +9675,29 @@ var compiled = (() => {
                   errors++;
                 }
               }
+              if (data312["on-timeout"] !== void 0) {
+                let data313 = data312["on-timeout"];
+                if (typeof data313 !== "string") {
+                  const err797 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err797];
+                  } else {
+                    vErrors.push(err797);
+                  }
+                  errors++;
+                }
+                if (!(data313 === "alarm" || data313 === "continues")) {
+                  const err798 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.waits.properties["on-timeout"].enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err798];
+                  } else {
+                    vErrors.push(err798);
+                  }
+                  errors++;
+                }
+              }
             } else {
-              const err797 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err797];
-              } else {
-                vErrors.push(err797);
-              }
-              errors++;
-            }
-          }
-          if (data282.swap !== void 0) {
-            let data313 = data282.swap;
-            if (typeof data313 !== "string") {
-              const err798 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err798];
-              } else {
-                vErrors.push(err798);
-              }
-              errors++;
-            }
-            if (!(data313 === "controller" || data313 === "rack" || data313 === "operator")) {
-              const err799 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.swap.enum }, message: "must be equal to one of the allowed values" };
+              const err799 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err799];
               } else {
@@ -9706,33 +9706,33 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data282["change-effects"] !== void 0) {
-            let data314 = data282["change-effects"];
-            if (data314 && typeof data314 == "object" && !Array.isArray(data314)) {
-              for (const key50 in data314) {
-                if (!(key50 === "position" || key50 === "spindle" || key50 === "coolant" || key50 === "length-offset")) {
-                  const err800 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key50 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err800];
-                  } else {
-                    vErrors.push(err800);
-                  }
-                  errors++;
-                }
+          if (data283.swap !== void 0) {
+            let data314 = data283.swap;
+            if (typeof data314 !== "string") {
+              const err800 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err800];
+              } else {
+                vErrors.push(err800);
               }
-              if (data314.position !== void 0) {
-                let data315 = data314.position;
-                if (typeof data315 !== "string") {
-                  const err801 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err801];
-                  } else {
-                    vErrors.push(err801);
-                  }
-                  errors++;
-                }
-                if (!(data315 === "unchanged" || data315 === "unknown" || data315 === "swap-height")) {
-                  const err802 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
+              errors++;
+            }
+            if (!(data314 === "controller" || data314 === "rack" || data314 === "operator")) {
+              const err801 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.swap.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err801];
+              } else {
+                vErrors.push(err801);
+              }
+              errors++;
+            }
+          }
+          if (data283["change-effects"] !== void 0) {
+            let data315 = data283["change-effects"];
+            if (data315 && typeof data315 == "object" && !Array.isArray(data315)) {
+              for (const key50 in data315) {
+                if (!(key50 === "position" || key50 === "spindle" || key50 === "coolant" || key50 === "length-offset")) {
+                  const err802 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key50 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err802];
                   } else {
@@ -9741,10 +9741,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data314.spindle !== void 0) {
-                let data316 = data314.spindle;
+              if (data315.position !== void 0) {
+                let data316 = data315.position;
                 if (typeof data316 !== "string") {
-                  const err803 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err803 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err803];
                   } else {
@@ -9752,8 +9752,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data316 === "unchanged" || data316 === "stopped")) {
-                  const err804 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data316 === "unchanged" || data316 === "unknown" || data316 === "swap-height")) {
+                  const err804 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err804];
                   } else {
@@ -9762,10 +9762,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data314.coolant !== void 0) {
-                let data317 = data314.coolant;
+              if (data315.spindle !== void 0) {
+                let data317 = data315.spindle;
                 if (typeof data317 !== "string") {
-                  const err805 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err805 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err805];
                   } else {
@@ -9773,8 +9773,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data317 === "unchanged" || data317 === "off")) {
-                  const err806 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data317 === "unchanged" || data317 === "stopped")) {
+                  const err806 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err806];
                   } else {
@@ -9783,10 +9783,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data314["length-offset"] !== void 0) {
-                let data318 = data314["length-offset"];
+              if (data315.coolant !== void 0) {
+                let data318 = data315.coolant;
                 if (typeof data318 !== "string") {
-                  const err807 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err807 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err807];
                   } else {
@@ -9794,8 +9794,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data318 === "unchanged" || data318 === "active" || data318 === "cancelled")) {
-                  const err808 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                if (!(data318 === "unchanged" || data318 === "off")) {
+                  const err808 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err808];
                   } else {
@@ -9804,22 +9804,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err809 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err809];
-              } else {
-                vErrors.push(err809);
-              }
-              errors++;
-            }
-          }
-          if (data282["measure-effects"] !== void 0) {
-            let data319 = data282["measure-effects"];
-            if (data319 && typeof data319 == "object" && !Array.isArray(data319)) {
-              for (const key51 in data319) {
-                if (!(key51 === "position" || key51 === "spindle" || key51 === "coolant" || key51 === "length-offset")) {
-                  const err810 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key51 }, message: "must NOT have additional properties" };
+              if (data315["length-offset"] !== void 0) {
+                let data319 = data315["length-offset"];
+                if (typeof data319 !== "string") {
+                  const err809 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err809];
+                  } else {
+                    vErrors.push(err809);
+                  }
+                  errors++;
+                }
+                if (!(data319 === "unchanged" || data319 === "active" || data319 === "cancelled")) {
+                  const err810 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err810];
                   } else {
@@ -9828,19 +9825,22 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data319.position !== void 0) {
-                let data320 = data319.position;
-                if (typeof data320 !== "string") {
-                  const err811 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err811];
-                  } else {
-                    vErrors.push(err811);
-                  }
-                  errors++;
-                }
-                if (!(data320 === "unchanged" || data320 === "unknown" || data320 === "swap-height")) {
-                  const err812 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err811 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err811];
+              } else {
+                vErrors.push(err811);
+              }
+              errors++;
+            }
+          }
+          if (data283["measure-effects"] !== void 0) {
+            let data320 = data283["measure-effects"];
+            if (data320 && typeof data320 == "object" && !Array.isArray(data320)) {
+              for (const key51 in data320) {
+                if (!(key51 === "position" || key51 === "spindle" || key51 === "coolant" || key51 === "length-offset")) {
+                  const err812 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key51 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err812];
                   } else {
@@ -9849,10 +9849,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data319.spindle !== void 0) {
-                let data321 = data319.spindle;
+              if (data320.position !== void 0) {
+                let data321 = data320.position;
                 if (typeof data321 !== "string") {
-                  const err813 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err813 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err813];
                   } else {
@@ -9860,8 +9860,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data321 === "unchanged" || data321 === "stopped")) {
-                  const err814 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data321 === "unchanged" || data321 === "unknown" || data321 === "swap-height")) {
+                  const err814 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err814];
                   } else {
@@ -9870,10 +9870,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data319.coolant !== void 0) {
-                let data322 = data319.coolant;
+              if (data320.spindle !== void 0) {
+                let data322 = data320.spindle;
                 if (typeof data322 !== "string") {
-                  const err815 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err815 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err815];
                   } else {
@@ -9881,8 +9881,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data322 === "unchanged" || data322 === "off")) {
-                  const err816 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data322 === "unchanged" || data322 === "stopped")) {
+                  const err816 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err816];
                   } else {
@@ -9891,10 +9891,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data319["length-offset"] !== void 0) {
-                let data323 = data319["length-offset"];
+              if (data320.coolant !== void 0) {
+                let data323 = data320.coolant;
                 if (typeof data323 !== "string") {
-                  const err817 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err817 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err817];
                   } else {
@@ -9902,8 +9902,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data323 === "unchanged" || data323 === "active" || data323 === "cancelled")) {
-                  const err818 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                if (!(data323 === "unchanged" || data323 === "off")) {
+                  const err818 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err818];
                   } else {
@@ -9912,22 +9912,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err819 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err819];
-              } else {
-                vErrors.push(err819);
-              }
-              errors++;
-            }
-          }
-          if (data282.retract !== void 0) {
-            let data324 = data282.retract;
-            if (data324 && typeof data324 == "object" && !Array.isArray(data324)) {
-              for (const key52 in data324) {
-                if (!(key52 === "by" || key52 === "z" || key52 === "acts-on" || key52 === "cancel-length-first" || key52 === "intermediate" || key52 === "change-position")) {
-                  const err820 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key52 }, message: "must NOT have additional properties" };
+              if (data320["length-offset"] !== void 0) {
+                let data324 = data320["length-offset"];
+                if (typeof data324 !== "string") {
+                  const err819 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err819];
+                  } else {
+                    vErrors.push(err819);
+                  }
+                  errors++;
+                }
+                if (!(data324 === "unchanged" || data324 === "active" || data324 === "cancelled")) {
+                  const err820 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err820];
                   } else {
@@ -9936,19 +9933,22 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data324.by !== void 0) {
-                let data325 = data324.by;
-                if (typeof data325 !== "string") {
-                  const err821 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err821];
-                  } else {
-                    vErrors.push(err821);
-                  }
-                  errors++;
-                }
-                if (!(data325 === "machine-move" || data325 === "reference-return" || data325 === "clearance")) {
-                  const err822 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.by.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err821 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err821];
+              } else {
+                vErrors.push(err821);
+              }
+              errors++;
+            }
+          }
+          if (data283.retract !== void 0) {
+            let data325 = data283.retract;
+            if (data325 && typeof data325 == "object" && !Array.isArray(data325)) {
+              for (const key52 in data325) {
+                if (!(key52 === "by" || key52 === "z" || key52 === "acts-on" || key52 === "cancel-length-first" || key52 === "intermediate" || key52 === "change-position")) {
+                  const err822 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key52 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err822];
                   } else {
@@ -9957,45 +9957,44 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data324.z !== void 0) {
-                let data326 = data324.z;
-                const _errs971 = errors;
-                let valid262 = false;
-                const _errs972 = errors;
-                if (typeof data326 == "number" && isFinite(data326)) {
-                  if (data326 > 1e6 || isNaN(data326)) {
-                    const err823 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err823];
-                    } else {
-                      vErrors.push(err823);
-                    }
-                    errors++;
-                  }
-                  if (data326 < -1e6 || isNaN(data326)) {
-                    const err824 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err824];
-                    } else {
-                      vErrors.push(err824);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err825 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+              if (data325.by !== void 0) {
+                let data326 = data325.by;
+                if (typeof data326 !== "string") {
+                  const err823 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err825];
+                    vErrors = [err823];
                   } else {
-                    vErrors.push(err825);
+                    vErrors.push(err823);
                   }
                   errors++;
                 }
-                var _valid28 = _errs972 === errors;
-                valid262 = valid262 || _valid28;
+                if (!(data326 === "machine-move" || data326 === "reference-return" || data326 === "clearance")) {
+                  const err824 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.by.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err824];
+                  } else {
+                    vErrors.push(err824);
+                  }
+                  errors++;
+                }
+              }
+              if (data325.z !== void 0) {
+                let data327 = data325.z;
+                const _errs973 = errors;
+                let valid262 = false;
                 const _errs974 = errors;
-                if (typeof data326 === "string") {
-                  if (!pattern24.test(data326)) {
-                    const err826 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data327 == "number" && isFinite(data327)) {
+                  if (data327 > 1e6 || isNaN(data327)) {
+                    const err825 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err825];
+                    } else {
+                      vErrors.push(err825);
+                    }
+                    errors++;
+                  }
+                  if (data327 < -1e6 || isNaN(data327)) {
+                    const err826 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err826];
                     } else {
@@ -10004,7 +10003,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err827 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err827 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err827];
                   } else {
@@ -10014,29 +10013,19 @@ var compiled = (() => {
                 }
                 var _valid28 = _errs974 === errors;
                 valid262 = valid262 || _valid28;
-                if (!valid262) {
-                  const err828 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err828];
-                  } else {
-                    vErrors.push(err828);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs971;
-                  if (vErrors !== null) {
-                    if (_errs971) {
-                      vErrors.length = _errs971;
+                const _errs976 = errors;
+                if (typeof data327 === "string") {
+                  if (!pattern24.test(data327)) {
+                    const err828 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err828];
                     } else {
-                      vErrors = null;
+                      vErrors.push(err828);
                     }
+                    errors++;
                   }
-                }
-              }
-              if (data324["acts-on"] !== void 0) {
-                let data327 = data324["acts-on"];
-                if (typeof data327 !== "string") {
-                  const err829 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                } else {
+                  const err829 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err829];
                   } else {
@@ -10044,20 +10033,31 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data327 === "spindle-nose" || data327 === "tool-tip")) {
-                  const err830 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties["acts-on"].enum }, message: "must be equal to one of the allowed values" };
+                var _valid28 = _errs976 === errors;
+                valid262 = valid262 || _valid28;
+                if (!valid262) {
+                  const err830 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err830];
                   } else {
                     vErrors.push(err830);
                   }
                   errors++;
+                } else {
+                  errors = _errs973;
+                  if (vErrors !== null) {
+                    if (_errs973) {
+                      vErrors.length = _errs973;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-              if (data324["cancel-length-first"] !== void 0) {
-                let data328 = data324["cancel-length-first"];
+              if (data325["acts-on"] !== void 0) {
+                let data328 = data325["acts-on"];
                 if (typeof data328 !== "string") {
-                  const err831 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err831 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err831];
                   } else {
@@ -10065,8 +10065,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data328 === "yes" || data328 === "no")) {
-                  const err832 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data328 === "spindle-nose" || data328 === "tool-tip")) {
+                  const err832 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties["acts-on"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err832];
                   } else {
@@ -10075,10 +10075,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data324.intermediate !== void 0) {
-                let data329 = data324.intermediate;
+              if (data325["cancel-length-first"] !== void 0) {
+                let data329 = data325["cancel-length-first"];
                 if (typeof data329 !== "string") {
-                  const err833 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err833 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err833];
                   } else {
@@ -10086,8 +10086,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data329 === "none" || data329 === "incremental-zero")) {
-                  const err834 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.intermediate.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data329 === "yes" || data329 === "no")) {
+                  const err834 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err834];
                   } else {
@@ -10096,28 +10096,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data324["change-position"] !== void 0) {
-                if (!validate29(data324["change-position"], { instancePath: instancePath + "/machine/retract/change-position", parentData: data324, parentDataProperty: "change-position", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                  errors = vErrors.length;
+              if (data325.intermediate !== void 0) {
+                let data330 = data325.intermediate;
+                if (typeof data330 !== "string") {
+                  const err835 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err835];
+                  } else {
+                    vErrors.push(err835);
+                  }
+                  errors++;
                 }
-              }
-            } else {
-              const err835 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err835];
-              } else {
-                vErrors.push(err835);
-              }
-              errors++;
-            }
-          }
-          if (data282["length-offset"] !== void 0) {
-            let data331 = data282["length-offset"];
-            if (data331 && typeof data331 == "object" && !Array.isArray(data331)) {
-              for (const key53 in data331) {
-                if (!(key53 === "form" || key53 === "select-moves" || key53 === "cancel-moves")) {
-                  const err836 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key53 }, message: "must NOT have additional properties" };
+                if (!(data330 === "none" || data330 === "incremental-zero")) {
+                  const err836 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.intermediate.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err836];
                   } else {
@@ -10126,19 +10117,28 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data331.form !== void 0) {
-                let data332 = data331.form;
-                if (typeof data332 !== "string") {
-                  const err837 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err837];
-                  } else {
-                    vErrors.push(err837);
-                  }
-                  errors++;
+              if (data325["change-position"] !== void 0) {
+                if (!validate29(data325["change-position"], { instancePath: instancePath + "/machine/retract/change-position", parentData: data325, parentDataProperty: "change-position", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                  errors = vErrors.length;
                 }
-                if (!(data332 === "with-first-z" || data332 === "own-block" || data332 === "in-tool-word" || data332 === "none")) {
-                  const err838 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["length-offset"].properties.form.enum }, message: "must be equal to one of the allowed values" };
+              }
+            } else {
+              const err837 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err837];
+              } else {
+                vErrors.push(err837);
+              }
+              errors++;
+            }
+          }
+          if (data283["length-offset"] !== void 0) {
+            let data332 = data283["length-offset"];
+            if (data332 && typeof data332 == "object" && !Array.isArray(data332)) {
+              for (const key53 in data332) {
+                if (!(key53 === "form" || key53 === "select-moves" || key53 === "cancel-moves")) {
+                  const err838 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key53 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err838];
                   } else {
@@ -10147,10 +10147,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data331["select-moves"] !== void 0) {
-                let data333 = data331["select-moves"];
+              if (data332.form !== void 0) {
+                let data333 = data332.form;
                 if (typeof data333 !== "string") {
-                  const err839 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err839 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err839];
                   } else {
@@ -10158,8 +10158,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data333 === "yes" || data333 === "no")) {
-                  const err840 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data333 === "with-first-z" || data333 === "own-block" || data333 === "in-tool-word" || data333 === "none")) {
+                  const err840 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["length-offset"].properties.form.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err840];
                   } else {
@@ -10168,10 +10168,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data331["cancel-moves"] !== void 0) {
-                let data334 = data331["cancel-moves"];
+              if (data332["select-moves"] !== void 0) {
+                let data334 = data332["select-moves"];
                 if (typeof data334 !== "string") {
-                  const err841 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err841 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err841];
                   } else {
@@ -10180,7 +10180,7 @@ var compiled = (() => {
                   errors++;
                 }
                 if (!(data334 === "yes" || data334 === "no")) {
-                  const err842 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  const err842 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err842];
                   } else {
@@ -10189,29 +10189,29 @@ var compiled = (() => {
                   errors++;
                 }
               }
+              if (data332["cancel-moves"] !== void 0) {
+                let data335 = data332["cancel-moves"];
+                if (typeof data335 !== "string") {
+                  const err843 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err843];
+                  } else {
+                    vErrors.push(err843);
+                  }
+                  errors++;
+                }
+                if (!(data335 === "yes" || data335 === "no")) {
+                  const err844 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err844];
+                  } else {
+                    vErrors.push(err844);
+                  }
+                  errors++;
+                }
+              }
             } else {
-              const err843 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err843];
-              } else {
-                vErrors.push(err843);
-              }
-              errors++;
-            }
-          }
-          if (data282.lengths !== void 0) {
-            let data335 = data282.lengths;
-            if (typeof data335 !== "string") {
-              const err844 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err844];
-              } else {
-                vErrors.push(err844);
-              }
-              errors++;
-            }
-            if (!(data335 === "table" || data335 === "measured" || data335 === "operator")) {
-              const err845 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.lengths.enum }, message: "must be equal to one of the allowed values" };
+              const err845 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err845];
               } else {
@@ -10220,13 +10220,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data282.drawbar !== void 0) {
-            let data336 = data282.drawbar;
-            const _errs998 = errors;
-            let valid267 = false;
-            const _errs999 = errors;
+          if (data283.lengths !== void 0) {
+            let data336 = data283.lengths;
             if (typeof data336 !== "string") {
-              const err846 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err846 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err846];
               } else {
@@ -10234,8 +10231,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("none" !== data336) {
-              const err847 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+            if (!(data336 === "table" || data336 === "measured" || data336 === "operator")) {
+              const err847 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.lengths.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err847];
               } else {
@@ -10243,34 +10240,37 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid29 = _errs999 === errors;
-            valid267 = valid267 || _valid29;
+          }
+          if (data283.drawbar !== void 0) {
+            let data337 = data283.drawbar;
+            const _errs1000 = errors;
+            let valid267 = false;
             const _errs1001 = errors;
-            if (data336 && typeof data336 == "object" && !Array.isArray(data336)) {
-              for (const key54 in data336) {
-                if (!(key54 === "travels" || key54 === "taper-air")) {
-                  const err848 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key54 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err848];
-                  } else {
-                    vErrors.push(err848);
-                  }
-                  errors++;
-                }
+            if (typeof data337 !== "string") {
+              const err848 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err848];
+              } else {
+                vErrors.push(err848);
               }
-              if (data336.travels !== void 0) {
-                let data337 = data336.travels;
-                if (typeof data337 !== "string") {
-                  const err849 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err849];
-                  } else {
-                    vErrors.push(err849);
-                  }
-                  errors++;
-                }
-                if (!(data337 === "clamped" || data337 === "released")) {
-                  const err850 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.drawbar.anyOf[1].properties.travels.enum }, message: "must be equal to one of the allowed values" };
+              errors++;
+            }
+            if ("none" !== data337) {
+              const err849 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err849];
+              } else {
+                vErrors.push(err849);
+              }
+              errors++;
+            }
+            var _valid29 = _errs1001 === errors;
+            valid267 = valid267 || _valid29;
+            const _errs1003 = errors;
+            if (data337 && typeof data337 == "object" && !Array.isArray(data337)) {
+              for (const key54 in data337) {
+                if (!(key54 === "travels" || key54 === "taper-air")) {
+                  const err850 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key54 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err850];
                   } else {
@@ -10279,10 +10279,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data336["taper-air"] !== void 0) {
-                let data338 = data336["taper-air"];
+              if (data337.travels !== void 0) {
+                let data338 = data337.travels;
                 if (typeof data338 !== "string") {
-                  const err851 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err851 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err851];
                   } else {
@@ -10290,8 +10290,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data338 === "yes" || data338 === "no")) {
-                  const err852 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data338 === "clamped" || data338 === "released")) {
+                  const err852 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.drawbar.anyOf[1].properties.travels.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err852];
                   } else {
@@ -10300,43 +10300,29 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err853 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err853];
-              } else {
-                vErrors.push(err853);
-              }
-              errors++;
-            }
-            var _valid29 = _errs1001 === errors;
-            valid267 = valid267 || _valid29;
-            if (!valid267) {
-              const err854 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err854];
-              } else {
-                vErrors.push(err854);
-              }
-              errors++;
-            } else {
-              errors = _errs998;
-              if (vErrors !== null) {
-                if (_errs998) {
-                  vErrors.length = _errs998;
-                } else {
-                  vErrors = null;
+              if (data337["taper-air"] !== void 0) {
+                let data339 = data337["taper-air"];
+                if (typeof data339 !== "string") {
+                  const err853 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err853];
+                  } else {
+                    vErrors.push(err853);
+                  }
+                  errors++;
+                }
+                if (!(data339 === "yes" || data339 === "no")) {
+                  const err854 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err854];
+                  } else {
+                    vErrors.push(err854);
+                  }
+                  errors++;
                 }
               }
-            }
-          }
-          if (data282.rack !== void 0) {
-            let data339 = data282.rack;
-            const _errs1010 = errors;
-            let valid270 = false;
-            const _errs1011 = errors;
-            if (typeof data339 !== "string") {
-              const err855 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            } else {
+              const err855 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err855];
               } else {
@@ -10344,43 +10330,57 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("none" !== data339) {
-              const err856 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+            var _valid29 = _errs1003 === errors;
+            valid267 = valid267 || _valid29;
+            if (!valid267) {
+              const err856 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err856];
               } else {
                 vErrors.push(err856);
               }
               errors++;
-            }
-            var _valid30 = _errs1011 === errors;
-            valid270 = valid270 || _valid30;
-            const _errs1013 = errors;
-            if (data339 && typeof data339 == "object" && !Array.isArray(data339)) {
-              for (const key55 in data339) {
-                if (!func1.call(schema31.properties.machine.properties.rack.anyOf[1].properties, key55)) {
-                  const err857 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key55 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err857];
-                  } else {
-                    vErrors.push(err857);
-                  }
-                  errors++;
+            } else {
+              errors = _errs1000;
+              if (vErrors !== null) {
+                if (_errs1000) {
+                  vErrors.length = _errs1000;
+                } else {
+                  vErrors = null;
                 }
               }
-              if (data339.style !== void 0) {
-                let data340 = data339.style;
-                if (typeof data340 !== "string") {
-                  const err858 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err858];
-                  } else {
-                    vErrors.push(err858);
-                  }
-                  errors++;
-                }
-                if (!(data340 === "drop-in" || data340 === "slide-in")) {
-                  const err859 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.style.enum }, message: "must be equal to one of the allowed values" };
+            }
+          }
+          if (data283.rack !== void 0) {
+            let data340 = data283.rack;
+            const _errs1012 = errors;
+            let valid270 = false;
+            const _errs1013 = errors;
+            if (typeof data340 !== "string") {
+              const err857 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err857];
+              } else {
+                vErrors.push(err857);
+              }
+              errors++;
+            }
+            if ("none" !== data340) {
+              const err858 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err858];
+              } else {
+                vErrors.push(err858);
+              }
+              errors++;
+            }
+            var _valid30 = _errs1013 === errors;
+            valid270 = valid270 || _valid30;
+            const _errs1015 = errors;
+            if (data340 && typeof data340 == "object" && !Array.isArray(data340)) {
+              for (const key55 in data340) {
+                if (!func1.call(schema31.properties.machine.properties.rack.anyOf[1].properties, key55)) {
+                  const err859 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key55 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err859];
                   } else {
@@ -10389,45 +10389,44 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data339["clear-z"] !== void 0) {
-                let data341 = data339["clear-z"];
-                const _errs1020 = errors;
-                let valid273 = false;
-                const _errs1021 = errors;
-                if (typeof data341 == "number" && isFinite(data341)) {
-                  if (data341 > 1e6 || isNaN(data341)) {
-                    const err860 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err860];
-                    } else {
-                      vErrors.push(err860);
-                    }
-                    errors++;
-                  }
-                  if (data341 < -1e6 || isNaN(data341)) {
-                    const err861 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err861];
-                    } else {
-                      vErrors.push(err861);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err862 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+              if (data340.style !== void 0) {
+                let data341 = data340.style;
+                if (typeof data341 !== "string") {
+                  const err860 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err862];
+                    vErrors = [err860];
                   } else {
-                    vErrors.push(err862);
+                    vErrors.push(err860);
                   }
                   errors++;
                 }
-                var _valid31 = _errs1021 === errors;
-                valid273 = valid273 || _valid31;
+                if (!(data341 === "drop-in" || data341 === "slide-in")) {
+                  const err861 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.style.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err861];
+                  } else {
+                    vErrors.push(err861);
+                  }
+                  errors++;
+                }
+              }
+              if (data340["clear-z"] !== void 0) {
+                let data342 = data340["clear-z"];
+                const _errs1022 = errors;
+                let valid273 = false;
                 const _errs1023 = errors;
-                if (typeof data341 === "string") {
-                  if (!pattern24.test(data341)) {
-                    const err863 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data342 == "number" && isFinite(data342)) {
+                  if (data342 > 1e6 || isNaN(data342)) {
+                    const err862 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err862];
+                    } else {
+                      vErrors.push(err862);
+                    }
+                    errors++;
+                  }
+                  if (data342 < -1e6 || isNaN(data342)) {
+                    const err863 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err863];
                     } else {
@@ -10436,7 +10435,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err864 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err864 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err864];
                   } else {
@@ -10446,64 +10445,64 @@ var compiled = (() => {
                 }
                 var _valid31 = _errs1023 === errors;
                 valid273 = valid273 || _valid31;
-                if (!valid273) {
-                  const err865 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                const _errs1025 = errors;
+                if (typeof data342 === "string") {
+                  if (!pattern24.test(data342)) {
+                    const err865 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err865];
+                    } else {
+                      vErrors.push(err865);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err866 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err865];
+                    vErrors = [err866];
                   } else {
-                    vErrors.push(err865);
+                    vErrors.push(err866);
+                  }
+                  errors++;
+                }
+                var _valid31 = _errs1025 === errors;
+                valid273 = valid273 || _valid31;
+                if (!valid273) {
+                  const err867 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err867];
+                  } else {
+                    vErrors.push(err867);
                   }
                   errors++;
                 } else {
-                  errors = _errs1020;
+                  errors = _errs1022;
                   if (vErrors !== null) {
-                    if (_errs1020) {
-                      vErrors.length = _errs1020;
+                    if (_errs1022) {
+                      vErrors.length = _errs1022;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data339["pocket-z"] !== void 0) {
-                let data342 = data339["pocket-z"];
-                const _errs1027 = errors;
+              if (data340["pocket-z"] !== void 0) {
+                let data343 = data340["pocket-z"];
+                const _errs1029 = errors;
                 let valid275 = false;
-                const _errs1028 = errors;
-                if (typeof data342 == "number" && isFinite(data342)) {
-                  if (data342 > 1e6 || isNaN(data342)) {
-                    const err866 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err866];
-                    } else {
-                      vErrors.push(err866);
-                    }
-                    errors++;
-                  }
-                  if (data342 < -1e6 || isNaN(data342)) {
-                    const err867 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err867];
-                    } else {
-                      vErrors.push(err867);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err868 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err868];
-                  } else {
-                    vErrors.push(err868);
-                  }
-                  errors++;
-                }
-                var _valid32 = _errs1028 === errors;
-                valid275 = valid275 || _valid32;
                 const _errs1030 = errors;
-                if (typeof data342 === "string") {
-                  if (!pattern24.test(data342)) {
-                    const err869 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data343 == "number" && isFinite(data343)) {
+                  if (data343 > 1e6 || isNaN(data343)) {
+                    const err868 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err868];
+                    } else {
+                      vErrors.push(err868);
+                    }
+                    errors++;
+                  }
+                  if (data343 < -1e6 || isNaN(data343)) {
+                    const err869 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err869];
                     } else {
@@ -10512,7 +10511,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err870 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err870 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err870];
                   } else {
@@ -10522,64 +10521,64 @@ var compiled = (() => {
                 }
                 var _valid32 = _errs1030 === errors;
                 valid275 = valid275 || _valid32;
-                if (!valid275) {
-                  const err871 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                const _errs1032 = errors;
+                if (typeof data343 === "string") {
+                  if (!pattern24.test(data343)) {
+                    const err871 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err871];
+                    } else {
+                      vErrors.push(err871);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err872 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err871];
+                    vErrors = [err872];
                   } else {
-                    vErrors.push(err871);
+                    vErrors.push(err872);
+                  }
+                  errors++;
+                }
+                var _valid32 = _errs1032 === errors;
+                valid275 = valid275 || _valid32;
+                if (!valid275) {
+                  const err873 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err873];
+                  } else {
+                    vErrors.push(err873);
                   }
                   errors++;
                 } else {
-                  errors = _errs1027;
+                  errors = _errs1029;
                   if (vErrors !== null) {
-                    if (_errs1027) {
-                      vErrors.length = _errs1027;
+                    if (_errs1029) {
+                      vErrors.length = _errs1029;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data339["descend-from"] !== void 0) {
-                let data343 = data339["descend-from"];
-                const _errs1034 = errors;
+              if (data340["descend-from"] !== void 0) {
+                let data344 = data340["descend-from"];
+                const _errs1036 = errors;
                 let valid277 = false;
-                const _errs1035 = errors;
-                if (typeof data343 == "number" && isFinite(data343)) {
-                  if (data343 > 1e6 || isNaN(data343)) {
-                    const err872 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err872];
-                    } else {
-                      vErrors.push(err872);
-                    }
-                    errors++;
-                  }
-                  if (data343 < -1e6 || isNaN(data343)) {
-                    const err873 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err873];
-                    } else {
-                      vErrors.push(err873);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err874 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err874];
-                  } else {
-                    vErrors.push(err874);
-                  }
-                  errors++;
-                }
-                var _valid33 = _errs1035 === errors;
-                valid277 = valid277 || _valid33;
                 const _errs1037 = errors;
-                if (typeof data343 === "string") {
-                  if (!pattern24.test(data343)) {
-                    const err875 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data344 == "number" && isFinite(data344)) {
+                  if (data344 > 1e6 || isNaN(data344)) {
+                    const err874 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err874];
+                    } else {
+                      vErrors.push(err874);
+                    }
+                    errors++;
+                  }
+                  if (data344 < -1e6 || isNaN(data344)) {
+                    const err875 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err875];
                     } else {
@@ -10588,7 +10587,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err876 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err876 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err876];
                   } else {
@@ -10598,64 +10597,64 @@ var compiled = (() => {
                 }
                 var _valid33 = _errs1037 === errors;
                 valid277 = valid277 || _valid33;
-                if (!valid277) {
-                  const err877 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                const _errs1039 = errors;
+                if (typeof data344 === "string") {
+                  if (!pattern24.test(data344)) {
+                    const err877 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err877];
+                    } else {
+                      vErrors.push(err877);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err878 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err877];
+                    vErrors = [err878];
                   } else {
-                    vErrors.push(err877);
+                    vErrors.push(err878);
+                  }
+                  errors++;
+                }
+                var _valid33 = _errs1039 === errors;
+                valid277 = valid277 || _valid33;
+                if (!valid277) {
+                  const err879 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err879];
+                  } else {
+                    vErrors.push(err879);
                   }
                   errors++;
                 } else {
-                  errors = _errs1034;
+                  errors = _errs1036;
                   if (vErrors !== null) {
-                    if (_errs1034) {
-                      vErrors.length = _errs1034;
+                    if (_errs1036) {
+                      vErrors.length = _errs1036;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data339["descend-feed"] !== void 0) {
-                let data344 = data339["descend-feed"];
-                const _errs1041 = errors;
+              if (data340["descend-feed"] !== void 0) {
+                let data345 = data340["descend-feed"];
+                const _errs1043 = errors;
                 let valid279 = false;
-                const _errs1042 = errors;
-                if (typeof data344 == "number" && isFinite(data344)) {
-                  if (data344 > 1e6 || isNaN(data344)) {
-                    const err878 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err878];
-                    } else {
-                      vErrors.push(err878);
-                    }
-                    errors++;
-                  }
-                  if (data344 <= 0 || isNaN(data344)) {
-                    const err879 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err879];
-                    } else {
-                      vErrors.push(err879);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err880 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err880];
-                  } else {
-                    vErrors.push(err880);
-                  }
-                  errors++;
-                }
-                var _valid34 = _errs1042 === errors;
-                valid279 = valid279 || _valid34;
                 const _errs1044 = errors;
-                if (typeof data344 === "string") {
-                  if (!pattern93.test(data344)) {
-                    const err881 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                if (typeof data345 == "number" && isFinite(data345)) {
+                  if (data345 > 1e6 || isNaN(data345)) {
+                    const err880 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err880];
+                    } else {
+                      vErrors.push(err880);
+                    }
+                    errors++;
+                  }
+                  if (data345 <= 0 || isNaN(data345)) {
+                    const err881 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                     if (vErrors === null) {
                       vErrors = [err881];
                     } else {
@@ -10664,7 +10663,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err882 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err882 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err882];
                   } else {
@@ -10674,196 +10673,182 @@ var compiled = (() => {
                 }
                 var _valid34 = _errs1044 === errors;
                 valid279 = valid279 || _valid34;
-                if (!valid279) {
-                  const err883 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                const _errs1046 = errors;
+                if (typeof data345 === "string") {
+                  if (!pattern93.test(data345)) {
+                    const err883 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err883];
+                    } else {
+                      vErrors.push(err883);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err884 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err883];
+                    vErrors = [err884];
                   } else {
-                    vErrors.push(err883);
+                    vErrors.push(err884);
+                  }
+                  errors++;
+                }
+                var _valid34 = _errs1046 === errors;
+                valid279 = valid279 || _valid34;
+                if (!valid279) {
+                  const err885 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err885];
+                  } else {
+                    vErrors.push(err885);
                   }
                   errors++;
                 } else {
-                  errors = _errs1041;
+                  errors = _errs1043;
                   if (vErrors !== null) {
-                    if (_errs1041) {
-                      vErrors.length = _errs1041;
+                    if (_errs1043) {
+                      vErrors.length = _errs1043;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data339.pockets !== void 0) {
-                let data345 = data339.pockets;
-                const _errs1047 = errors;
+              if (data340.pockets !== void 0) {
+                let data346 = data340.pockets;
+                const _errs1049 = errors;
                 let valid280 = false;
-                const _errs1048 = errors;
-                if (data345 && typeof data345 == "object" && !Array.isArray(data345)) {
-                  for (const key56 in data345) {
+                const _errs1050 = errors;
+                if (data346 && typeof data346 == "object" && !Array.isArray(data346)) {
+                  for (const key56 in data346) {
                     if (!(key56 === "first" || key56 === "pitch" || key56 === "count")) {
-                      const err884 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key56 }, message: "must NOT have additional properties" };
+                      const err886 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key56 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
-                        vErrors = [err884];
+                        vErrors = [err886];
                       } else {
-                        vErrors.push(err884);
+                        vErrors.push(err886);
                       }
                       errors++;
                     }
                   }
-                  if (data345.first !== void 0) {
-                    if (!validate31(data345.first, { instancePath: instancePath + "/machine/rack/pockets/first", parentData: data345, parentDataProperty: "first", rootData, dynamicAnchors })) {
+                  if (data346.first !== void 0) {
+                    if (!validate31(data346.first, { instancePath: instancePath + "/machine/rack/pockets/first", parentData: data346, parentDataProperty: "first", rootData, dynamicAnchors })) {
                       vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
                       errors = vErrors.length;
                     }
                   }
-                  if (data345.pitch !== void 0) {
-                    if (!validate31(data345.pitch, { instancePath: instancePath + "/machine/rack/pockets/pitch", parentData: data345, parentDataProperty: "pitch", rootData, dynamicAnchors })) {
+                  if (data346.pitch !== void 0) {
+                    if (!validate31(data346.pitch, { instancePath: instancePath + "/machine/rack/pockets/pitch", parentData: data346, parentDataProperty: "pitch", rootData, dynamicAnchors })) {
                       vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
                       errors = vErrors.length;
                     }
                   }
-                  if (data345.count !== void 0) {
-                    let data348 = data345.count;
-                    if (!(typeof data348 == "number" && (!(data348 % 1) && !isNaN(data348)) && isFinite(data348))) {
-                      const err885 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  if (data346.count !== void 0) {
+                    let data349 = data346.count;
+                    if (!(typeof data349 == "number" && (!(data349 % 1) && !isNaN(data349)) && isFinite(data349))) {
+                      const err887 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                       if (vErrors === null) {
-                        vErrors = [err885];
+                        vErrors = [err887];
                       } else {
-                        vErrors.push(err885);
+                        vErrors.push(err887);
                       }
                       errors++;
                     }
-                    if (typeof data348 == "number" && isFinite(data348)) {
-                      if (data348 > 200 || isNaN(data348)) {
-                        const err886 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/maximum", keyword: "maximum", params: { comparison: "<=", limit: 200 }, message: "must be <= 200" };
+                    if (typeof data349 == "number" && isFinite(data349)) {
+                      if (data349 > 200 || isNaN(data349)) {
+                        const err888 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/maximum", keyword: "maximum", params: { comparison: "<=", limit: 200 }, message: "must be <= 200" };
                         if (vErrors === null) {
-                          vErrors = [err886];
+                          vErrors = [err888];
                         } else {
-                          vErrors.push(err886);
+                          vErrors.push(err888);
                         }
                         errors++;
                       }
-                      if (data348 < 1 || isNaN(data348)) {
-                        const err887 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1" };
+                      if (data349 < 1 || isNaN(data349)) {
+                        const err889 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1" };
                         if (vErrors === null) {
-                          vErrors = [err887];
+                          vErrors = [err889];
                         } else {
-                          vErrors.push(err887);
+                          vErrors.push(err889);
                         }
                         errors++;
                       }
                     }
                   }
                 } else {
-                  const err888 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err890 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
-                    vErrors = [err888];
+                    vErrors = [err890];
                   } else {
-                    vErrors.push(err888);
+                    vErrors.push(err890);
                   }
                   errors++;
                 }
-                var _valid35 = _errs1048 === errors;
+                var _valid35 = _errs1050 === errors;
                 valid280 = valid280 || _valid35;
-                const _errs1055 = errors;
-                if (Array.isArray(data345)) {
-                  if (data345.length > 200) {
-                    const err889 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 200 }, message: "must NOT have more than 200 items" };
+                const _errs1057 = errors;
+                if (Array.isArray(data346)) {
+                  if (data346.length > 200) {
+                    const err891 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 200 }, message: "must NOT have more than 200 items" };
                     if (vErrors === null) {
-                      vErrors = [err889];
+                      vErrors = [err891];
                     } else {
-                      vErrors.push(err889);
+                      vErrors.push(err891);
                     }
                     errors++;
                   }
-                  if (data345.length < 1) {
-                    const err890 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+                  if (data346.length < 1) {
+                    const err892 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
                     if (vErrors === null) {
-                      vErrors = [err890];
+                      vErrors = [err892];
                     } else {
-                      vErrors.push(err890);
+                      vErrors.push(err892);
                     }
                     errors++;
                   }
-                  const len10 = data345.length;
+                  const len10 = data346.length;
                   for (let i12 = 0; i12 < len10; i12++) {
-                    if (!validate31(data345[i12], { instancePath: instancePath + "/machine/rack/pockets/" + i12, parentData: data345, parentDataProperty: i12, rootData, dynamicAnchors })) {
+                    if (!validate31(data346[i12], { instancePath: instancePath + "/machine/rack/pockets/" + i12, parentData: data346, parentDataProperty: i12, rootData, dynamicAnchors })) {
                       vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
                       errors = vErrors.length;
                     }
                   }
                 } else {
-                  const err891 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err893 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err891];
+                    vErrors = [err893];
                   } else {
-                    vErrors.push(err891);
+                    vErrors.push(err893);
                   }
                   errors++;
                 }
-                var _valid35 = _errs1055 === errors;
+                var _valid35 = _errs1057 === errors;
                 valid280 = valid280 || _valid35;
                 if (!valid280) {
-                  const err892 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err892];
-                  } else {
-                    vErrors.push(err892);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1047;
-                  if (vErrors !== null) {
-                    if (_errs1047) {
-                      vErrors.length = _errs1047;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
-                }
-              }
-              if (data339.zone !== void 0) {
-                let data350 = data339.zone;
-                if (data350 && typeof data350 == "object" && !Array.isArray(data350)) {
-                  for (const key57 in data350) {
-                    if (!(key57 === "min" || key57 === "max")) {
-                      const err893 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key57 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err893];
-                      } else {
-                        vErrors.push(err893);
-                      }
-                      errors++;
-                    }
-                  }
-                  if (data350.min !== void 0) {
-                    if (!validate29(data350.min, { instancePath: instancePath + "/machine/rack/zone/min", parentData: data350, parentDataProperty: "min", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                      errors = vErrors.length;
-                    }
-                  }
-                  if (data350.max !== void 0) {
-                    if (!validate29(data350.max, { instancePath: instancePath + "/machine/rack/zone/max", parentData: data350, parentDataProperty: "max", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                      errors = vErrors.length;
-                    }
-                  }
-                } else {
-                  const err894 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err894 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err894];
                   } else {
                     vErrors.push(err894);
                   }
                   errors++;
+                } else {
+                  errors = _errs1049;
+                  if (vErrors !== null) {
+                    if (_errs1049) {
+                      vErrors.length = _errs1049;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-              if (data339.slide !== void 0) {
-                let data353 = data339.slide;
-                if (data353 && typeof data353 == "object" && !Array.isArray(data353)) {
-                  for (const key58 in data353) {
-                    if (!(key58 === "direction" || key58 === "distance" || key58 === "feed")) {
-                      const err895 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key58 }, message: "must NOT have additional properties" };
+              if (data340.zone !== void 0) {
+                let data351 = data340.zone;
+                if (data351 && typeof data351 == "object" && !Array.isArray(data351)) {
+                  for (const key57 in data351) {
+                    if (!(key57 === "min" || key57 === "max")) {
+                      const err895 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key57 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
                         vErrors = [err895];
                       } else {
@@ -10872,19 +10857,34 @@ var compiled = (() => {
                       errors++;
                     }
                   }
-                  if (data353.direction !== void 0) {
-                    let data354 = data353.direction;
-                    if (typeof data354 !== "string") {
-                      const err896 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err896];
-                      } else {
-                        vErrors.push(err896);
-                      }
-                      errors++;
+                  if (data351.min !== void 0) {
+                    if (!validate29(data351.min, { instancePath: instancePath + "/machine/rack/zone/min", parentData: data351, parentDataProperty: "min", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
                     }
-                    if (!(data354 === "+x" || data354 === "-x" || data354 === "+y" || data354 === "-y")) {
-                      const err897 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.slide.properties.direction.enum }, message: "must be equal to one of the allowed values" };
+                  }
+                  if (data351.max !== void 0) {
+                    if (!validate29(data351.max, { instancePath: instancePath + "/machine/rack/zone/max", parentData: data351, parentDataProperty: "max", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                } else {
+                  const err896 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  if (vErrors === null) {
+                    vErrors = [err896];
+                  } else {
+                    vErrors.push(err896);
+                  }
+                  errors++;
+                }
+              }
+              if (data340.slide !== void 0) {
+                let data354 = data340.slide;
+                if (data354 && typeof data354 == "object" && !Array.isArray(data354)) {
+                  for (const key58 in data354) {
+                    if (!(key58 === "direction" || key58 === "distance" || key58 === "feed")) {
+                      const err897 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key58 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
                         vErrors = [err897];
                       } else {
@@ -10893,45 +10893,44 @@ var compiled = (() => {
                       errors++;
                     }
                   }
-                  if (data353.distance !== void 0) {
-                    let data355 = data353.distance;
-                    const _errs1070 = errors;
-                    let valid287 = false;
-                    const _errs1071 = errors;
-                    if (typeof data355 == "number" && isFinite(data355)) {
-                      if (data355 > 1e6 || isNaN(data355)) {
-                        const err898 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err898];
-                        } else {
-                          vErrors.push(err898);
-                        }
-                        errors++;
-                      }
-                      if (data355 < -1e6 || isNaN(data355)) {
-                        const err899 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err899];
-                        } else {
-                          vErrors.push(err899);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err900 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (data354.direction !== void 0) {
+                    let data355 = data354.direction;
+                    if (typeof data355 !== "string") {
+                      const err898 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err900];
+                        vErrors = [err898];
                       } else {
-                        vErrors.push(err900);
+                        vErrors.push(err898);
                       }
                       errors++;
                     }
-                    var _valid36 = _errs1071 === errors;
-                    valid287 = valid287 || _valid36;
+                    if (!(data355 === "+x" || data355 === "-x" || data355 === "+y" || data355 === "-y")) {
+                      const err899 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.slide.properties.direction.enum }, message: "must be equal to one of the allowed values" };
+                      if (vErrors === null) {
+                        vErrors = [err899];
+                      } else {
+                        vErrors.push(err899);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data354.distance !== void 0) {
+                    let data356 = data354.distance;
+                    const _errs1072 = errors;
+                    let valid287 = false;
                     const _errs1073 = errors;
-                    if (typeof data355 === "string") {
-                      if (!pattern24.test(data355)) {
-                        const err901 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (typeof data356 == "number" && isFinite(data356)) {
+                      if (data356 > 1e6 || isNaN(data356)) {
+                        const err900 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err900];
+                        } else {
+                          vErrors.push(err900);
+                        }
+                        errors++;
+                      }
+                      if (data356 < -1e6 || isNaN(data356)) {
+                        const err901 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err901];
                         } else {
@@ -10940,7 +10939,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err902 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err902 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err902];
                       } else {
@@ -10950,64 +10949,64 @@ var compiled = (() => {
                     }
                     var _valid36 = _errs1073 === errors;
                     valid287 = valid287 || _valid36;
-                    if (!valid287) {
-                      const err903 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    const _errs1075 = errors;
+                    if (typeof data356 === "string") {
+                      if (!pattern24.test(data356)) {
+                        const err903 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err903];
+                        } else {
+                          vErrors.push(err903);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err904 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err903];
+                        vErrors = [err904];
                       } else {
-                        vErrors.push(err903);
+                        vErrors.push(err904);
+                      }
+                      errors++;
+                    }
+                    var _valid36 = _errs1075 === errors;
+                    valid287 = valid287 || _valid36;
+                    if (!valid287) {
+                      const err905 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err905];
+                      } else {
+                        vErrors.push(err905);
                       }
                       errors++;
                     } else {
-                      errors = _errs1070;
+                      errors = _errs1072;
                       if (vErrors !== null) {
-                        if (_errs1070) {
-                          vErrors.length = _errs1070;
+                        if (_errs1072) {
+                          vErrors.length = _errs1072;
                         } else {
                           vErrors = null;
                         }
                       }
                     }
                   }
-                  if (data353.feed !== void 0) {
-                    let data356 = data353.feed;
-                    const _errs1077 = errors;
+                  if (data354.feed !== void 0) {
+                    let data357 = data354.feed;
+                    const _errs1079 = errors;
                     let valid289 = false;
-                    const _errs1078 = errors;
-                    if (typeof data356 == "number" && isFinite(data356)) {
-                      if (data356 > 1e6 || isNaN(data356)) {
-                        const err904 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err904];
-                        } else {
-                          vErrors.push(err904);
-                        }
-                        errors++;
-                      }
-                      if (data356 <= 0 || isNaN(data356)) {
-                        const err905 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                        if (vErrors === null) {
-                          vErrors = [err905];
-                        } else {
-                          vErrors.push(err905);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err906 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err906];
-                      } else {
-                        vErrors.push(err906);
-                      }
-                      errors++;
-                    }
-                    var _valid37 = _errs1078 === errors;
-                    valid289 = valid289 || _valid37;
                     const _errs1080 = errors;
-                    if (typeof data356 === "string") {
-                      if (!pattern93.test(data356)) {
-                        const err907 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (typeof data357 == "number" && isFinite(data357)) {
+                      if (data357 > 1e6 || isNaN(data357)) {
+                        const err906 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err906];
+                        } else {
+                          vErrors.push(err906);
+                        }
+                        errors++;
+                      }
+                      if (data357 <= 0 || isNaN(data357)) {
+                        const err907 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                         if (vErrors === null) {
                           vErrors = [err907];
                         } else {
@@ -11016,7 +11015,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err908 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err908 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err908];
                       } else {
@@ -11026,19 +11025,41 @@ var compiled = (() => {
                     }
                     var _valid37 = _errs1080 === errors;
                     valid289 = valid289 || _valid37;
-                    if (!valid289) {
-                      const err909 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    const _errs1082 = errors;
+                    if (typeof data357 === "string") {
+                      if (!pattern93.test(data357)) {
+                        const err909 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                        if (vErrors === null) {
+                          vErrors = [err909];
+                        } else {
+                          vErrors.push(err909);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err910 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err909];
+                        vErrors = [err910];
                       } else {
-                        vErrors.push(err909);
+                        vErrors.push(err910);
+                      }
+                      errors++;
+                    }
+                    var _valid37 = _errs1082 === errors;
+                    valid289 = valid289 || _valid37;
+                    if (!valid289) {
+                      const err911 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err911];
+                      } else {
+                        vErrors.push(err911);
                       }
                       errors++;
                     } else {
-                      errors = _errs1077;
+                      errors = _errs1079;
                       if (vErrors !== null) {
-                        if (_errs1077) {
-                          vErrors.length = _errs1077;
+                        if (_errs1079) {
+                          vErrors.length = _errs1079;
                         } else {
                           vErrors = null;
                         }
@@ -11046,54 +11067,32 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err910 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err912 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
-                    vErrors = [err910];
+                    vErrors = [err912];
                   } else {
-                    vErrors.push(err910);
+                    vErrors.push(err912);
                   }
                   errors++;
                 }
               }
-              if (data339.widest !== void 0) {
-                let data357 = data339.widest;
-                const _errs1084 = errors;
+              if (data340.widest !== void 0) {
+                let data358 = data340.widest;
+                const _errs1086 = errors;
                 let valid291 = false;
-                const _errs1085 = errors;
-                if (typeof data357 == "number" && isFinite(data357)) {
-                  if (data357 > 1e6 || isNaN(data357)) {
-                    const err911 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err911];
-                    } else {
-                      vErrors.push(err911);
-                    }
-                    errors++;
-                  }
-                  if (data357 < 0 || isNaN(data357)) {
-                    const err912 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err912];
-                    } else {
-                      vErrors.push(err912);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err913 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err913];
-                  } else {
-                    vErrors.push(err913);
-                  }
-                  errors++;
-                }
-                var _valid38 = _errs1085 === errors;
-                valid291 = valid291 || _valid38;
                 const _errs1087 = errors;
-                if (typeof data357 === "string") {
-                  if (!pattern22.test(data357)) {
-                    const err914 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data358 == "number" && isFinite(data358)) {
+                  if (data358 > 1e6 || isNaN(data358)) {
+                    const err913 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err913];
+                    } else {
+                      vErrors.push(err913);
+                    }
+                    errors++;
+                  }
+                  if (data358 < 0 || isNaN(data358)) {
+                    const err914 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err914];
                     } else {
@@ -11102,7 +11101,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err915 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err915 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err915];
                   } else {
@@ -11112,64 +11111,64 @@ var compiled = (() => {
                 }
                 var _valid38 = _errs1087 === errors;
                 valid291 = valid291 || _valid38;
-                if (!valid291) {
-                  const err916 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                const _errs1089 = errors;
+                if (typeof data358 === "string") {
+                  if (!pattern22.test(data358)) {
+                    const err916 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err916];
+                    } else {
+                      vErrors.push(err916);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err917 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err916];
+                    vErrors = [err917];
                   } else {
-                    vErrors.push(err916);
+                    vErrors.push(err917);
+                  }
+                  errors++;
+                }
+                var _valid38 = _errs1089 === errors;
+                valid291 = valid291 || _valid38;
+                if (!valid291) {
+                  const err918 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err918];
+                  } else {
+                    vErrors.push(err918);
                   }
                   errors++;
                 } else {
-                  errors = _errs1084;
+                  errors = _errs1086;
                   if (vErrors !== null) {
-                    if (_errs1084) {
-                      vErrors.length = _errs1084;
+                    if (_errs1086) {
+                      vErrors.length = _errs1086;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data339.longest !== void 0) {
-                let data358 = data339.longest;
-                const _errs1091 = errors;
+              if (data340.longest !== void 0) {
+                let data359 = data340.longest;
+                const _errs1093 = errors;
                 let valid293 = false;
-                const _errs1092 = errors;
-                if (typeof data358 == "number" && isFinite(data358)) {
-                  if (data358 > 1e6 || isNaN(data358)) {
-                    const err917 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err917];
-                    } else {
-                      vErrors.push(err917);
-                    }
-                    errors++;
-                  }
-                  if (data358 < 0 || isNaN(data358)) {
-                    const err918 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err918];
-                    } else {
-                      vErrors.push(err918);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err919 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err919];
-                  } else {
-                    vErrors.push(err919);
-                  }
-                  errors++;
-                }
-                var _valid39 = _errs1092 === errors;
-                valid293 = valid293 || _valid39;
                 const _errs1094 = errors;
-                if (typeof data358 === "string") {
-                  if (!pattern22.test(data358)) {
-                    const err920 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data359 == "number" && isFinite(data359)) {
+                  if (data359 > 1e6 || isNaN(data359)) {
+                    const err919 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err919];
+                    } else {
+                      vErrors.push(err919);
+                    }
+                    errors++;
+                  }
+                  if (data359 < 0 || isNaN(data359)) {
+                    const err920 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err920];
                     } else {
@@ -11178,7 +11177,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err921 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err921 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err921];
                   } else {
@@ -11188,29 +11187,19 @@ var compiled = (() => {
                 }
                 var _valid39 = _errs1094 === errors;
                 valid293 = valid293 || _valid39;
-                if (!valid293) {
-                  const err922 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err922];
-                  } else {
-                    vErrors.push(err922);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1091;
-                  if (vErrors !== null) {
-                    if (_errs1091) {
-                      vErrors.length = _errs1091;
+                const _errs1096 = errors;
+                if (typeof data359 === "string") {
+                  if (!pattern22.test(data359)) {
+                    const err922 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err922];
                     } else {
-                      vErrors = null;
+                      vErrors.push(err922);
                     }
+                    errors++;
                   }
-                }
-              }
-              if (data339.cover !== void 0) {
-                let data359 = data339.cover;
-                if (typeof data359 !== "string") {
-                  const err923 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                } else {
+                  const err923 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err923];
                   } else {
@@ -11218,43 +11207,54 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data359 === "yes" || data359 === "no")) {
-                  const err924 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                var _valid39 = _errs1096 === errors;
+                valid293 = valid293 || _valid39;
+                if (!valid293) {
+                  const err924 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err924];
                   } else {
                     vErrors.push(err924);
                   }
                   errors++;
-                }
-              }
-              if (data339["at-end"] !== void 0) {
-                let data360 = data339["at-end"];
-                if (data360 && typeof data360 == "object" && !Array.isArray(data360)) {
-                  for (const key59 in data360) {
-                    if (!(key59 === "tool")) {
-                      const err925 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key59 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err925];
-                      } else {
-                        vErrors.push(err925);
-                      }
-                      errors++;
+                } else {
+                  errors = _errs1093;
+                  if (vErrors !== null) {
+                    if (_errs1093) {
+                      vErrors.length = _errs1093;
+                    } else {
+                      vErrors = null;
                     }
                   }
-                  if (data360.tool !== void 0) {
-                    let data361 = data360.tool;
-                    if (typeof data361 !== "string") {
-                      const err926 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err926];
-                      } else {
-                        vErrors.push(err926);
-                      }
-                      errors++;
-                    }
-                    if (!(data361 === "return" || data361 === "keep")) {
-                      const err927 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties["at-end"].properties.tool.enum }, message: "must be equal to one of the allowed values" };
+                }
+              }
+              if (data340.cover !== void 0) {
+                let data360 = data340.cover;
+                if (typeof data360 !== "string") {
+                  const err925 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err925];
+                  } else {
+                    vErrors.push(err925);
+                  }
+                  errors++;
+                }
+                if (!(data360 === "yes" || data360 === "no")) {
+                  const err926 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err926];
+                  } else {
+                    vErrors.push(err926);
+                  }
+                  errors++;
+                }
+              }
+              if (data340["at-end"] !== void 0) {
+                let data361 = data340["at-end"];
+                if (data361 && typeof data361 == "object" && !Array.isArray(data361)) {
+                  for (const key59 in data361) {
+                    if (!(key59 === "tool")) {
+                      const err927 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key59 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
                         vErrors = [err927];
                       } else {
@@ -11263,168 +11263,168 @@ var compiled = (() => {
                       errors++;
                     }
                   }
+                  if (data361.tool !== void 0) {
+                    let data362 = data361.tool;
+                    if (typeof data362 !== "string") {
+                      const err928 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err928];
+                      } else {
+                        vErrors.push(err928);
+                      }
+                      errors++;
+                    }
+                    if (!(data362 === "return" || data362 === "keep")) {
+                      const err929 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties["at-end"].properties.tool.enum }, message: "must be equal to one of the allowed values" };
+                      if (vErrors === null) {
+                        vErrors = [err929];
+                      } else {
+                        vErrors.push(err929);
+                      }
+                      errors++;
+                    }
+                  }
                 } else {
-                  const err928 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err930 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
-                    vErrors = [err928];
+                    vErrors = [err930];
                   } else {
-                    vErrors.push(err928);
+                    vErrors.push(err930);
                   }
                   errors++;
                 }
               }
             } else {
-              const err929 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err931 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err929];
+                vErrors = [err931];
               } else {
-                vErrors.push(err929);
+                vErrors.push(err931);
               }
               errors++;
             }
-            var _valid30 = _errs1013 === errors;
+            var _valid30 = _errs1015 === errors;
             valid270 = valid270 || _valid30;
             if (!valid270) {
-              const err930 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              const err932 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
-                vErrors = [err930];
+                vErrors = [err932];
               } else {
-                vErrors.push(err930);
+                vErrors.push(err932);
               }
               errors++;
             } else {
-              errors = _errs1010;
+              errors = _errs1012;
               if (vErrors !== null) {
-                if (_errs1010) {
-                  vErrors.length = _errs1010;
+                if (_errs1012) {
+                  vErrors.length = _errs1012;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data282.park !== void 0) {
-            if (!validate31(data282.park, { instancePath: instancePath + "/machine/park", parentData: data282, parentDataProperty: "park", rootData, dynamicAnchors })) {
+          if (data283.park !== void 0) {
+            if (!validate31(data283.park, { instancePath: instancePath + "/machine/park", parentData: data283, parentDataProperty: "park", rootData, dynamicAnchors })) {
               vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
               errors = vErrors.length;
             }
           }
-          if (data282.outputs !== void 0) {
-            let data363 = data282.outputs;
-            if (data363 && typeof data363 == "object" && !Array.isArray(data363)) {
-              for (const key60 in data363) {
+          if (data283.outputs !== void 0) {
+            let data364 = data283.outputs;
+            if (data364 && typeof data364 == "object" && !Array.isArray(data364)) {
+              for (const key60 in data364) {
                 if (!pattern99.test(key60)) {
-                  const err931 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key60 }, message: "must NOT have additional properties" };
+                  const err933 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key60 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err931];
+                    vErrors = [err933];
                   } else {
-                    vErrors.push(err931);
+                    vErrors.push(err933);
                   }
                   errors++;
                 }
               }
-              for (const key61 in data363) {
+              for (const key61 in data364) {
                 if (pattern99.test(key61)) {
-                  let data364 = data363[key61];
-                  if (data364 && typeof data364 == "object" && !Array.isArray(data364)) {
-                    for (const key62 in data364) {
+                  let data365 = data364[key61];
+                  if (data365 && typeof data365 == "object" && !Array.isArray(data365)) {
+                    for (const key62 in data365) {
                       if (!(key62 === "number" || key62 === "during")) {
-                        const err932 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key62 }, message: "must NOT have additional properties" };
+                        const err934 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key62 }, message: "must NOT have additional properties" };
                         if (vErrors === null) {
-                          vErrors = [err932];
+                          vErrors = [err934];
                         } else {
-                          vErrors.push(err932);
+                          vErrors.push(err934);
                         }
                         errors++;
                       }
                     }
-                    if (data364.number !== void 0) {
-                      let data365 = data364.number;
-                      if (!(typeof data365 == "number" && (!(data365 % 1) && !isNaN(data365)) && isFinite(data365))) {
-                        const err933 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                    if (data365.number !== void 0) {
+                      let data366 = data365.number;
+                      if (!(typeof data366 == "number" && (!(data366 % 1) && !isNaN(data366)) && isFinite(data366))) {
+                        const err935 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                         if (vErrors === null) {
-                          vErrors = [err933];
+                          vErrors = [err935];
                         } else {
-                          vErrors.push(err933);
+                          vErrors.push(err935);
                         }
                         errors++;
                       }
-                      if (typeof data365 == "number" && isFinite(data365)) {
-                        if (data365 > 9999 || isNaN(data365)) {
-                          const err934 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                      if (typeof data366 == "number" && isFinite(data366)) {
+                        if (data366 > 9999 || isNaN(data366)) {
+                          const err936 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                           if (vErrors === null) {
-                            vErrors = [err934];
+                            vErrors = [err936];
                           } else {
-                            vErrors.push(err934);
+                            vErrors.push(err936);
                           }
                           errors++;
                         }
-                        if (data365 < 0 || isNaN(data365)) {
-                          const err935 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                        if (data366 < 0 || isNaN(data366)) {
+                          const err937 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                           if (vErrors === null) {
-                            vErrors = [err935];
+                            vErrors = [err937];
                           } else {
-                            vErrors.push(err935);
+                            vErrors.push(err937);
                           }
                           errors++;
                         }
                       }
                     }
-                    if (data364.during !== void 0) {
-                      let data366 = data364.during;
-                      if (typeof data366 !== "string") {
-                        const err936 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (data365.during !== void 0) {
+                      let data367 = data365.during;
+                      if (typeof data367 !== "string") {
+                        const err938 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                         if (vErrors === null) {
-                          vErrors = [err936];
+                          vErrors = [err938];
                         } else {
-                          vErrors.push(err936);
+                          vErrors.push(err938);
                         }
                         errors++;
                       }
-                      if (!(data366 === "cutting" || data366 === "program")) {
-                        const err937 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.outputs.patternProperties["^[a-z][a-z0-9-]{0,30}$"].properties.during.enum }, message: "must be equal to one of the allowed values" };
+                      if (!(data367 === "cutting" || data367 === "program")) {
+                        const err939 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.outputs.patternProperties["^[a-z][a-z0-9-]{0,30}$"].properties.during.enum }, message: "must be equal to one of the allowed values" };
                         if (vErrors === null) {
-                          vErrors = [err937];
+                          vErrors = [err939];
                         } else {
-                          vErrors.push(err937);
+                          vErrors.push(err939);
                         }
                         errors++;
                       }
                     }
                   } else {
-                    const err938 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                    const err940 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                     if (vErrors === null) {
-                      vErrors = [err938];
+                      vErrors = [err940];
                     } else {
-                      vErrors.push(err938);
+                      vErrors.push(err940);
                     }
                     errors++;
                   }
                 }
               }
             } else {
-              const err939 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err939];
-              } else {
-                vErrors.push(err939);
-              }
-              errors++;
-            }
-          }
-          if (data282.hood !== void 0) {
-            let data367 = data282.hood;
-            if (typeof data367 !== "string") {
-              const err940 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err940];
-              } else {
-                vErrors.push(err940);
-              }
-              errors++;
-            }
-            if (!(data367 === "yes" || data367 === "no")) {
-              const err941 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              const err941 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err941];
               } else {
@@ -11433,42 +11433,45 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data282["keep-out"] !== void 0) {
-            let data368 = data282["keep-out"];
-            if (Array.isArray(data368)) {
-              if (data368.length > 50) {
-                const err942 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/maxItems", keyword: "maxItems", params: { limit: 50 }, message: "must NOT have more than 50 items" };
+          if (data283.hood !== void 0) {
+            let data368 = data283.hood;
+            if (typeof data368 !== "string") {
+              const err942 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err942];
+              } else {
+                vErrors.push(err942);
+              }
+              errors++;
+            }
+            if (!(data368 === "yes" || data368 === "no")) {
+              const err943 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err943];
+              } else {
+                vErrors.push(err943);
+              }
+              errors++;
+            }
+          }
+          if (data283["keep-out"] !== void 0) {
+            let data369 = data283["keep-out"];
+            if (Array.isArray(data369)) {
+              if (data369.length > 50) {
+                const err944 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/maxItems", keyword: "maxItems", params: { limit: 50 }, message: "must NOT have more than 50 items" };
                 if (vErrors === null) {
-                  vErrors = [err942];
+                  vErrors = [err944];
                 } else {
-                  vErrors.push(err942);
+                  vErrors.push(err944);
                 }
                 errors++;
               }
-              const len11 = data368.length;
+              const len11 = data369.length;
               for (let i13 = 0; i13 < len11; i13++) {
-                let data369 = data368[i13];
-                if (data369 && typeof data369 == "object" && !Array.isArray(data369)) {
-                  if (data369.name === void 0) {
-                    const err943 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'" };
-                    if (vErrors === null) {
-                      vErrors = [err943];
-                    } else {
-                      vErrors.push(err943);
-                    }
-                    errors++;
-                  }
-                  if (data369.min === void 0) {
-                    const err944 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "min" }, message: "must have required property 'min'" };
-                    if (vErrors === null) {
-                      vErrors = [err944];
-                    } else {
-                      vErrors.push(err944);
-                    }
-                    errors++;
-                  }
-                  if (data369.max === void 0) {
-                    const err945 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "max" }, message: "must have required property 'max'" };
+                let data370 = data369[i13];
+                if (data370 && typeof data370 == "object" && !Array.isArray(data370)) {
+                  if (data370.name === void 0) {
+                    const err945 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'" };
                     if (vErrors === null) {
                       vErrors = [err945];
                     } else {
@@ -11476,86 +11479,80 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  for (const key63 in data369) {
+                  if (data370.min === void 0) {
+                    const err946 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "min" }, message: "must have required property 'min'" };
+                    if (vErrors === null) {
+                      vErrors = [err946];
+                    } else {
+                      vErrors.push(err946);
+                    }
+                    errors++;
+                  }
+                  if (data370.max === void 0) {
+                    const err947 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "max" }, message: "must have required property 'max'" };
+                    if (vErrors === null) {
+                      vErrors = [err947];
+                    } else {
+                      vErrors.push(err947);
+                    }
+                    errors++;
+                  }
+                  for (const key63 in data370) {
                     if (!(key63 === "name" || key63 === "min" || key63 === "max")) {
-                      const err946 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key63 }, message: "must NOT have additional properties" };
+                      const err948 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key63 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
-                        vErrors = [err946];
+                        vErrors = [err948];
                       } else {
-                        vErrors.push(err946);
+                        vErrors.push(err948);
                       }
                       errors++;
                     }
                   }
-                  if (data369.name !== void 0) {
-                    let data370 = data369.name;
-                    if (typeof data370 === "string") {
-                      if (func2(data370) > 60) {
-                        const err947 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 60 }, message: "must NOT have more than 60 characters" };
+                  if (data370.name !== void 0) {
+                    let data371 = data370.name;
+                    if (typeof data371 === "string") {
+                      if (func2(data371) > 60) {
+                        const err949 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 60 }, message: "must NOT have more than 60 characters" };
                         if (vErrors === null) {
-                          vErrors = [err947];
+                          vErrors = [err949];
                         } else {
-                          vErrors.push(err947);
+                          vErrors.push(err949);
                         }
                         errors++;
                       }
-                      if (func2(data370) < 1) {
-                        const err948 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                      if (func2(data371) < 1) {
+                        const err950 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                         if (vErrors === null) {
-                          vErrors = [err948];
+                          vErrors = [err950];
                         } else {
-                          vErrors.push(err948);
+                          vErrors.push(err950);
                         }
                         errors++;
                       }
                     } else {
-                      const err949 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err951 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err949];
+                        vErrors = [err951];
                       } else {
-                        vErrors.push(err949);
+                        vErrors.push(err951);
                       }
                       errors++;
                     }
                   }
-                  if (data369.min !== void 0) {
-                    if (!validate29(data369.min, { instancePath: instancePath + "/machine/keep-out/" + i13 + "/min", parentData: data369, parentDataProperty: "min", rootData, dynamicAnchors })) {
+                  if (data370.min !== void 0) {
+                    if (!validate29(data370.min, { instancePath: instancePath + "/machine/keep-out/" + i13 + "/min", parentData: data370, parentDataProperty: "min", rootData, dynamicAnchors })) {
                       vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
                       errors = vErrors.length;
                     }
                   }
-                  if (data369.max !== void 0) {
-                    if (!validate29(data369.max, { instancePath: instancePath + "/machine/keep-out/" + i13 + "/max", parentData: data369, parentDataProperty: "max", rootData, dynamicAnchors })) {
+                  if (data370.max !== void 0) {
+                    if (!validate29(data370.max, { instancePath: instancePath + "/machine/keep-out/" + i13 + "/max", parentData: data370, parentDataProperty: "max", rootData, dynamicAnchors })) {
                       vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
                       errors = vErrors.length;
                     }
                   }
                 } else {
-                  const err950 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-                  if (vErrors === null) {
-                    vErrors = [err950];
-                  } else {
-                    vErrors.push(err950);
-                  }
-                  errors++;
-                }
-              }
-            } else {
-              const err951 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-              if (vErrors === null) {
-                vErrors = [err951];
-              } else {
-                vErrors.push(err951);
-              }
-              errors++;
-            }
-          }
-          if (data282.tapping !== void 0) {
-            let data373 = data282.tapping;
-            if (data373 && typeof data373 == "object" && !Array.isArray(data373)) {
-              for (const key64 in data373) {
-                if (!(key64 === "kind" || key64 === "reversal" || key64 === "longhand")) {
-                  const err952 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key64 }, message: "must NOT have additional properties" };
+                  const err952 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
                     vErrors = [err952];
                   } else {
@@ -11564,19 +11561,22 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data373.kind !== void 0) {
-                let data374 = data373.kind;
-                if (typeof data374 !== "string") {
-                  const err953 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err953];
-                  } else {
-                    vErrors.push(err953);
-                  }
-                  errors++;
-                }
-                if (!(data374 === "none" || data374 === "floating" || data374 === "synchronised")) {
-                  const err954 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.tapping.properties.kind.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err953 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+              if (vErrors === null) {
+                vErrors = [err953];
+              } else {
+                vErrors.push(err953);
+              }
+              errors++;
+            }
+          }
+          if (data283.tapping !== void 0) {
+            let data374 = data283.tapping;
+            if (data374 && typeof data374 == "object" && !Array.isArray(data374)) {
+              for (const key64 in data374) {
+                if (!(key64 === "kind" || key64 === "reversal" || key64 === "longhand")) {
+                  const err954 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key64 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err954];
                   } else {
@@ -11585,20 +11585,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data373.reversal !== void 0) {
-                let data375 = data373.reversal;
-                if (typeof data375 === "string") {
-                  if (!pattern84.test(data375)) {
-                    const err955 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err955];
-                    } else {
-                      vErrors.push(err955);
-                    }
-                    errors++;
+              if (data374.kind !== void 0) {
+                let data375 = data374.kind;
+                if (typeof data375 !== "string") {
+                  const err955 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err955];
+                  } else {
+                    vErrors.push(err955);
                   }
-                } else {
-                  const err956 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  errors++;
+                }
+                if (!(data375 === "none" || data375 === "floating" || data375 === "synchronised")) {
+                  const err956 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.tapping.properties.kind.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err956];
                   } else {
@@ -11607,19 +11606,20 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data373.longhand !== void 0) {
-                let data376 = data373.longhand;
-                if (typeof data376 !== "string") {
-                  const err957 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err957];
-                  } else {
-                    vErrors.push(err957);
+              if (data374.reversal !== void 0) {
+                let data376 = data374.reversal;
+                if (typeof data376 === "string") {
+                  if (!pattern84.test(data376)) {
+                    const err957 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err957];
+                    } else {
+                      vErrors.push(err957);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data376 === "yes" || data376 === "no")) {
-                  const err958 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                } else {
+                  const err958 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err958];
                   } else {
@@ -11628,22 +11628,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err959 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err959];
-              } else {
-                vErrors.push(err959);
-              }
-              errors++;
-            }
-          }
-          if (data282.feed !== void 0) {
-            let data377 = data282.feed;
-            if (data377 && typeof data377 == "object" && !Array.isArray(data377)) {
-              for (const key65 in data377) {
-                if (!(key65 === "least" || key65 === "most")) {
-                  const err960 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key65 }, message: "must NOT have additional properties" };
+              if (data374.longhand !== void 0) {
+                let data377 = data374.longhand;
+                if (typeof data377 !== "string") {
+                  const err959 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err959];
+                  } else {
+                    vErrors.push(err959);
+                  }
+                  errors++;
+                }
+                if (!(data377 === "yes" || data377 === "no")) {
+                  const err960 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err960];
                   } else {
@@ -11652,45 +11649,47 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data377.least !== void 0) {
-                let data378 = data377.least;
-                const _errs1143 = errors;
-                let valid307 = false;
-                const _errs1144 = errors;
-                if (typeof data378 == "number" && isFinite(data378)) {
-                  if (data378 > 1e6 || isNaN(data378)) {
-                    const err961 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err961];
-                    } else {
-                      vErrors.push(err961);
-                    }
-                    errors++;
-                  }
-                  if (data378 <= 0 || isNaN(data378)) {
-                    const err962 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err962];
-                    } else {
-                      vErrors.push(err962);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err963 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+            } else {
+              const err961 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err961];
+              } else {
+                vErrors.push(err961);
+              }
+              errors++;
+            }
+          }
+          if (data283.feed !== void 0) {
+            let data378 = data283.feed;
+            if (data378 && typeof data378 == "object" && !Array.isArray(data378)) {
+              for (const key65 in data378) {
+                if (!(key65 === "least" || key65 === "most")) {
+                  const err962 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key65 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err963];
+                    vErrors = [err962];
                   } else {
-                    vErrors.push(err963);
+                    vErrors.push(err962);
                   }
                   errors++;
                 }
-                var _valid40 = _errs1144 === errors;
-                valid307 = valid307 || _valid40;
+              }
+              if (data378.least !== void 0) {
+                let data379 = data378.least;
+                const _errs1145 = errors;
+                let valid307 = false;
                 const _errs1146 = errors;
-                if (typeof data378 === "string") {
-                  if (!pattern93.test(data378)) {
-                    const err964 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                if (typeof data379 == "number" && isFinite(data379)) {
+                  if (data379 > 1e6 || isNaN(data379)) {
+                    const err963 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err963];
+                    } else {
+                      vErrors.push(err963);
+                    }
+                    errors++;
+                  }
+                  if (data379 <= 0 || isNaN(data379)) {
+                    const err964 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                     if (vErrors === null) {
                       vErrors = [err964];
                     } else {
@@ -11699,7 +11698,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err965 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err965 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err965];
                   } else {
@@ -11709,64 +11708,64 @@ var compiled = (() => {
                 }
                 var _valid40 = _errs1146 === errors;
                 valid307 = valid307 || _valid40;
-                if (!valid307) {
-                  const err966 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                const _errs1148 = errors;
+                if (typeof data379 === "string") {
+                  if (!pattern93.test(data379)) {
+                    const err966 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err966];
+                    } else {
+                      vErrors.push(err966);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err967 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err966];
+                    vErrors = [err967];
                   } else {
-                    vErrors.push(err966);
+                    vErrors.push(err967);
+                  }
+                  errors++;
+                }
+                var _valid40 = _errs1148 === errors;
+                valid307 = valid307 || _valid40;
+                if (!valid307) {
+                  const err968 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err968];
+                  } else {
+                    vErrors.push(err968);
                   }
                   errors++;
                 } else {
-                  errors = _errs1143;
+                  errors = _errs1145;
                   if (vErrors !== null) {
-                    if (_errs1143) {
-                      vErrors.length = _errs1143;
+                    if (_errs1145) {
+                      vErrors.length = _errs1145;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data377.most !== void 0) {
-                let data379 = data377.most;
-                const _errs1150 = errors;
+              if (data378.most !== void 0) {
+                let data380 = data378.most;
+                const _errs1152 = errors;
                 let valid309 = false;
-                const _errs1151 = errors;
-                if (typeof data379 == "number" && isFinite(data379)) {
-                  if (data379 > 1e6 || isNaN(data379)) {
-                    const err967 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err967];
-                    } else {
-                      vErrors.push(err967);
-                    }
-                    errors++;
-                  }
-                  if (data379 <= 0 || isNaN(data379)) {
-                    const err968 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err968];
-                    } else {
-                      vErrors.push(err968);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err969 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err969];
-                  } else {
-                    vErrors.push(err969);
-                  }
-                  errors++;
-                }
-                var _valid41 = _errs1151 === errors;
-                valid309 = valid309 || _valid41;
                 const _errs1153 = errors;
-                if (typeof data379 === "string") {
-                  if (!pattern93.test(data379)) {
-                    const err970 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                if (typeof data380 == "number" && isFinite(data380)) {
+                  if (data380 > 1e6 || isNaN(data380)) {
+                    const err969 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err969];
+                    } else {
+                      vErrors.push(err969);
+                    }
+                    errors++;
+                  }
+                  if (data380 <= 0 || isNaN(data380)) {
+                    const err970 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                     if (vErrors === null) {
                       vErrors = [err970];
                     } else {
@@ -11775,7 +11774,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err971 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err971 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err971];
                   } else {
@@ -11785,19 +11784,41 @@ var compiled = (() => {
                 }
                 var _valid41 = _errs1153 === errors;
                 valid309 = valid309 || _valid41;
-                if (!valid309) {
-                  const err972 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                const _errs1155 = errors;
+                if (typeof data380 === "string") {
+                  if (!pattern93.test(data380)) {
+                    const err972 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err972];
+                    } else {
+                      vErrors.push(err972);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err973 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err972];
+                    vErrors = [err973];
                   } else {
-                    vErrors.push(err972);
+                    vErrors.push(err973);
+                  }
+                  errors++;
+                }
+                var _valid41 = _errs1155 === errors;
+                valid309 = valid309 || _valid41;
+                if (!valid309) {
+                  const err974 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err974];
+                  } else {
+                    vErrors.push(err974);
                   }
                   errors++;
                 } else {
-                  errors = _errs1150;
+                  errors = _errs1152;
                   if (vErrors !== null) {
-                    if (_errs1150) {
-                      vErrors.length = _errs1150;
+                    if (_errs1152) {
+                      vErrors.length = _errs1152;
                     } else {
                       vErrors = null;
                     }
@@ -11805,39 +11826,7 @@ var compiled = (() => {
                 }
               }
             } else {
-              const err973 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err973];
-              } else {
-                vErrors.push(err973);
-              }
-              errors++;
-            }
-          }
-          if (data282["work-zero"] !== void 0) {
-            let data380 = data282["work-zero"];
-            if (data380 && typeof data380 == "object" && !Array.isArray(data380)) {
-              for (const key66 in data380) {
-                if (!pattern104.test(key66)) {
-                  const err974 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key66 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err974];
-                  } else {
-                    vErrors.push(err974);
-                  }
-                  errors++;
-                }
-              }
-              for (const key67 in data380) {
-                if (pattern104.test(key67)) {
-                  if (!validate29(data380[key67], { instancePath: instancePath + "/machine/work-zero/" + key67.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data380, parentDataProperty: key67, rootData, dynamicAnchors })) {
-                    vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                    errors = vErrors.length;
-                  }
-                }
-              }
-            } else {
-              const err975 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err975 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err975];
               } else {
@@ -11846,22 +11835,30 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err976 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err976];
-          } else {
-            vErrors.push(err976);
-          }
-          errors++;
-        }
-      }
-      if (data.confirm !== void 0) {
-        let data382 = data.confirm;
-        if (data382 && typeof data382 == "object" && !Array.isArray(data382)) {
-          for (const key68 in data382) {
-            if (!(key68 === "at-speed" || key68 === "stopped" || key68 === "released" || key68 === "clamped" || key68 === "air")) {
-              const err977 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key68 }, message: "must NOT have additional properties" };
+          if (data283["work-zero"] !== void 0) {
+            let data381 = data283["work-zero"];
+            if (data381 && typeof data381 == "object" && !Array.isArray(data381)) {
+              for (const key66 in data381) {
+                if (!pattern104.test(key66)) {
+                  const err976 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key66 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err976];
+                  } else {
+                    vErrors.push(err976);
+                  }
+                  errors++;
+                }
+              }
+              for (const key67 in data381) {
+                if (pattern104.test(key67)) {
+                  if (!validate29(data381[key67], { instancePath: instancePath + "/machine/work-zero/" + key67.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data381, parentDataProperty: key67, rootData, dynamicAnchors })) {
+                    vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                    errors = vErrors.length;
+                  }
+                }
+              }
+            } else {
+              const err977 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err977];
               } else {
@@ -11870,22 +11867,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data382["at-speed"] !== void 0) {
-            let data383 = data382["at-speed"];
-            const _errs1163 = errors;
-            let valid312 = false;
-            const _errs1164 = errors;
-            if (typeof data383 !== "string") {
-              const err978 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err978];
-              } else {
-                vErrors.push(err978);
-              }
-              errors++;
-            }
-            if ("operator" !== data383) {
-              const err979 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+        } else {
+          const err978 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err978];
+          } else {
+            vErrors.push(err978);
+          }
+          errors++;
+        }
+      }
+      if (data.confirm !== void 0) {
+        let data383 = data.confirm;
+        if (data383 && typeof data383 == "object" && !Array.isArray(data383)) {
+          for (const key68 in data383) {
+            if (!(key68 === "at-speed" || key68 === "stopped" || key68 === "released" || key68 === "clamped" || key68 === "air")) {
+              const err979 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key68 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err979];
               } else {
@@ -11893,41 +11890,23 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid42 = _errs1164 === errors;
-            valid312 = valid312 || _valid42;
+          }
+          if (data383["at-speed"] !== void 0) {
+            let data384 = data383["at-speed"];
+            const _errs1165 = errors;
+            let valid312 = false;
             const _errs1166 = errors;
-            if (!validate41(data383, { instancePath: instancePath + "/confirm/at-speed", parentData: data382, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid42 = _errs1166 === errors;
-            valid312 = valid312 || _valid42;
-            if (!valid312) {
-              const err980 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            if (typeof data384 !== "string") {
+              const err980 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err980];
               } else {
                 vErrors.push(err980);
               }
               errors++;
-            } else {
-              errors = _errs1163;
-              if (vErrors !== null) {
-                if (_errs1163) {
-                  vErrors.length = _errs1163;
-                } else {
-                  vErrors = null;
-                }
-              }
             }
-          }
-          if (data382.stopped !== void 0) {
-            let data384 = data382.stopped;
-            const _errs1168 = errors;
-            let valid313 = false;
-            const _errs1169 = errors;
-            if (typeof data384 !== "string") {
-              const err981 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if ("operator" !== data384) {
+              const err981 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err981];
               } else {
@@ -11935,50 +11914,50 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("operator" !== data384) {
-              const err982 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+            var _valid42 = _errs1166 === errors;
+            valid312 = valid312 || _valid42;
+            const _errs1168 = errors;
+            if (!validate41(data384, { instancePath: instancePath + "/confirm/at-speed", parentData: data383, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid42 = _errs1168 === errors;
+            valid312 = valid312 || _valid42;
+            if (!valid312) {
+              const err982 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err982];
               } else {
                 vErrors.push(err982);
               }
               errors++;
-            }
-            var _valid43 = _errs1169 === errors;
-            valid313 = valid313 || _valid43;
-            const _errs1171 = errors;
-            if (!validate41(data384, { instancePath: instancePath + "/confirm/stopped", parentData: data382, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid43 = _errs1171 === errors;
-            valid313 = valid313 || _valid43;
-            if (!valid313) {
-              const err983 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err983];
-              } else {
-                vErrors.push(err983);
-              }
-              errors++;
             } else {
-              errors = _errs1168;
+              errors = _errs1165;
               if (vErrors !== null) {
-                if (_errs1168) {
-                  vErrors.length = _errs1168;
+                if (_errs1165) {
+                  vErrors.length = _errs1165;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data382.released !== void 0) {
-            let data385 = data382.released;
-            const _errs1173 = errors;
-            let valid314 = false;
-            const _errs1174 = errors;
+          if (data383.stopped !== void 0) {
+            let data385 = data383.stopped;
+            const _errs1170 = errors;
+            let valid313 = false;
+            const _errs1171 = errors;
             if (typeof data385 !== "string") {
-              const err984 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err983 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err983];
+              } else {
+                vErrors.push(err983);
+              }
+              errors++;
+            }
+            if ("operator" !== data385) {
+              const err984 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err984];
               } else {
@@ -11986,50 +11965,50 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("operator" !== data385) {
-              const err985 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+            var _valid43 = _errs1171 === errors;
+            valid313 = valid313 || _valid43;
+            const _errs1173 = errors;
+            if (!validate41(data385, { instancePath: instancePath + "/confirm/stopped", parentData: data383, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid43 = _errs1173 === errors;
+            valid313 = valid313 || _valid43;
+            if (!valid313) {
+              const err985 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err985];
               } else {
                 vErrors.push(err985);
               }
               errors++;
-            }
-            var _valid44 = _errs1174 === errors;
-            valid314 = valid314 || _valid44;
-            const _errs1176 = errors;
-            if (!validate41(data385, { instancePath: instancePath + "/confirm/released", parentData: data382, parentDataProperty: "released", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid44 = _errs1176 === errors;
-            valid314 = valid314 || _valid44;
-            if (!valid314) {
-              const err986 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err986];
-              } else {
-                vErrors.push(err986);
-              }
-              errors++;
             } else {
-              errors = _errs1173;
+              errors = _errs1170;
               if (vErrors !== null) {
-                if (_errs1173) {
-                  vErrors.length = _errs1173;
+                if (_errs1170) {
+                  vErrors.length = _errs1170;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data382.clamped !== void 0) {
-            let data386 = data382.clamped;
-            const _errs1178 = errors;
-            let valid315 = false;
-            const _errs1179 = errors;
+          if (data383.released !== void 0) {
+            let data386 = data383.released;
+            const _errs1175 = errors;
+            let valid314 = false;
+            const _errs1176 = errors;
             if (typeof data386 !== "string") {
-              const err987 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err986 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err986];
+              } else {
+                vErrors.push(err986);
+              }
+              errors++;
+            }
+            if ("operator" !== data386) {
+              const err987 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err987];
               } else {
@@ -12037,50 +12016,50 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("operator" !== data386) {
-              const err988 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+            var _valid44 = _errs1176 === errors;
+            valid314 = valid314 || _valid44;
+            const _errs1178 = errors;
+            if (!validate41(data386, { instancePath: instancePath + "/confirm/released", parentData: data383, parentDataProperty: "released", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid44 = _errs1178 === errors;
+            valid314 = valid314 || _valid44;
+            if (!valid314) {
+              const err988 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err988];
               } else {
                 vErrors.push(err988);
               }
               errors++;
-            }
-            var _valid45 = _errs1179 === errors;
-            valid315 = valid315 || _valid45;
-            const _errs1181 = errors;
-            if (!validate41(data386, { instancePath: instancePath + "/confirm/clamped", parentData: data382, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid45 = _errs1181 === errors;
-            valid315 = valid315 || _valid45;
-            if (!valid315) {
-              const err989 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err989];
-              } else {
-                vErrors.push(err989);
-              }
-              errors++;
             } else {
-              errors = _errs1178;
+              errors = _errs1175;
               if (vErrors !== null) {
-                if (_errs1178) {
-                  vErrors.length = _errs1178;
+                if (_errs1175) {
+                  vErrors.length = _errs1175;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data382.air !== void 0) {
-            let data387 = data382.air;
-            const _errs1183 = errors;
-            let valid316 = false;
-            const _errs1184 = errors;
+          if (data383.clamped !== void 0) {
+            let data387 = data383.clamped;
+            const _errs1180 = errors;
+            let valid315 = false;
+            const _errs1181 = errors;
             if (typeof data387 !== "string") {
-              const err990 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err989 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err989];
+              } else {
+                vErrors.push(err989);
+              }
+              errors++;
+            }
+            if ("operator" !== data387) {
+              const err990 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err990];
               } else {
@@ -12088,37 +12067,79 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("operator" !== data387) {
-              const err991 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+            var _valid45 = _errs1181 === errors;
+            valid315 = valid315 || _valid45;
+            const _errs1183 = errors;
+            if (!validate41(data387, { instancePath: instancePath + "/confirm/clamped", parentData: data383, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid45 = _errs1183 === errors;
+            valid315 = valid315 || _valid45;
+            if (!valid315) {
+              const err991 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err991];
               } else {
                 vErrors.push(err991);
               }
               errors++;
+            } else {
+              errors = _errs1180;
+              if (vErrors !== null) {
+                if (_errs1180) {
+                  vErrors.length = _errs1180;
+                } else {
+                  vErrors = null;
+                }
+              }
             }
-            var _valid46 = _errs1184 === errors;
-            valid316 = valid316 || _valid46;
+          }
+          if (data383.air !== void 0) {
+            let data388 = data383.air;
+            const _errs1185 = errors;
+            let valid316 = false;
             const _errs1186 = errors;
-            if (!validate41(data387, { instancePath: instancePath + "/confirm/air", parentData: data382, parentDataProperty: "air", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid46 = _errs1186 === errors;
-            valid316 = valid316 || _valid46;
-            if (!valid316) {
-              const err992 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            if (typeof data388 !== "string") {
+              const err992 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err992];
               } else {
                 vErrors.push(err992);
               }
               errors++;
+            }
+            if ("operator" !== data388) {
+              const err993 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err993];
+              } else {
+                vErrors.push(err993);
+              }
+              errors++;
+            }
+            var _valid46 = _errs1186 === errors;
+            valid316 = valid316 || _valid46;
+            const _errs1188 = errors;
+            if (!validate41(data388, { instancePath: instancePath + "/confirm/air", parentData: data383, parentDataProperty: "air", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid46 = _errs1188 === errors;
+            valid316 = valid316 || _valid46;
+            if (!valid316) {
+              const err994 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err994];
+              } else {
+                vErrors.push(err994);
+              }
+              errors++;
             } else {
-              errors = _errs1183;
+              errors = _errs1185;
               if (vErrors !== null) {
-                if (_errs1183) {
-                  vErrors.length = _errs1183;
+                if (_errs1185) {
+                  vErrors.length = _errs1185;
                 } else {
                   vErrors = null;
                 }
@@ -12126,21 +12147,21 @@ var compiled = (() => {
             }
           }
         } else {
-          const err993 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err995 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err993];
+            vErrors = [err995];
           } else {
-            vErrors.push(err993);
+            vErrors.push(err995);
           }
           errors++;
         }
       }
     } else {
-      const err994 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+      const err996 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
       if (vErrors === null) {
-        vErrors = [err994];
+        vErrors = [err996];
       } else {
-        vErrors.push(err994);
+        vErrors.push(err996);
       }
       errors++;
     }

@@ -127,6 +127,10 @@ export interface Format {
     /** modal: when it changes; after-rapid: also on the first feed block after a rapid; each-block: on every feed block. */
     readonly feed: "modal" | "after-rapid" | "each-block";
   };
+  readonly motion: {
+    /** Whether a move in machine coordinates leaves the work offset suspended until one is stated anew. */
+    readonly machineMoveLasts: "block" | "until-work-offset";
+  };
   readonly unitsIn: "job" | UnitSystem;
   readonly distance: "absolute" | "incremental";
   readonly codes: Codes;

@@ -34,6 +34,7 @@ const requirements: readonly Requirement[] = [
   { when: "arc.cw", needs: "arc.ccw", example: "G3" },
   { when: "idioms.output-on", needs: "idioms.output-off", example: '"M96 P{{output}}"' },
   { when: "machine.retract.by=machine-move", needs: "machine-move", example: "G53" },
+  { when: "motion.machine-move-lasts=until-work-offset", needs: "work-offset", example: "[G54]" },
   { when: "machine.retract.by=reference-return", needs: "reference-return", example: "G28" },
   { when: "machine.retract.intermediate=incremental-zero", needs: "distance.incremental", example: "G91" },
   { when: "machine.length-offset.form=with-first-z", needs: "length-offset.on", example: "G43" },

@@ -19,6 +19,7 @@ export function resolveFormat(resolving: Resolving, idioms: IdiomParts): Format 
     ...resolveBlocks(resolving),
     numbers: resolveNumbers(resolving),
     modal: resolveModal(resolving),
+    motion: { machineMoveLasts: choice(resolving, "motion.machine-move-lasts", "block") },
     unitsIn: choice(resolving, "units.programs-in", "job"),
     distance: choice(resolving, "distance.programs-in", "absolute"),
     codes: readCodes(tree),

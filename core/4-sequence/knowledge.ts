@@ -29,6 +29,7 @@ function changeLengthOffset(run: Run, step: StepOf<"length-offset">): void {
 
 function changeWorkOffset(run: Run, step: StepOf<"work-offset">): void {
   const { state } = run;
+  state.workSuspended = false;
   if (state.workOffset === step.number) return;
   state.workOffset = step.number;
   state.work.known = 0;

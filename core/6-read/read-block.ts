@@ -63,7 +63,11 @@ const motionLetters = axisLetters | centreLetters | (1 << letterR) | (1 << lette
 export function readBlock(reader: Reader): void {
   const { block, state, tables } = reader;
   const isPlain =
-    state.phase === "body" && !block.careful && block.mCount === 0 && (block.mask & ~motionLetters) === 0;
+    state.phase === "body" &&
+    state.standingFrame === 0 &&
+    !block.careful &&
+    block.mCount === 0 &&
+    (block.mask & ~motionLetters) === 0;
   if (isPlain && block.gCount === 0) {
     if (state.motion >= 0 && state.motion !== motion.cycle) return readPlainMotion(reader, false);
   } else if (isPlain && block.gCount === 1 && state.cycle.kind === undefined) {

@@ -25,6 +25,8 @@ export interface AxisCase {
   readonly otherRefuses?: string;
   /** Where text alone does not show it: a program that the two read in different ways. */
   readonly program?: string;
+  /** Why both write the same: what differs is how a program of somebody else's is read. */
+  readonly sameText?: string;
   /** Why the one has nothing against what the other wrote: a stricter form, which is right there, too. */
   readonly oneTakes?: string;
   /** Why the other has nothing against what the one wrote: the words are the same, and what differs shows in no reading. */

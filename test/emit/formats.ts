@@ -75,6 +75,7 @@ export const plain: Format = {
     width: { G: 1, M: 1, T: 1, H: 1, D: 1 },
   },
   modal: { motion: "modal", axes: "changed", arcEnd: "changed", arcCentre: "both", feed: "modal" },
+  motion: { machineMoveLasts: "block" },
   unitsIn: "job",
   distance: "absolute",
   codes: {

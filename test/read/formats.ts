@@ -116,6 +116,7 @@ export const format: Format = {
   stopsAct: "before-motion",
   numbers: numberFormats(),
   modal: { motion: "modal", axes: "changed", arcEnd: "changed", arcCentre: "non-zero", feed: "modal" },
+  motion: { machineMoveLasts: "block" },
   unitsIn: "job",
   distance: "absolute",
   codes,
@@ -225,5 +226,6 @@ export const machine: MachineFacts = {
   tapping: undefined,
   feed: { least: 0, most: Infinity },
   rapids: "straight",
+  machineMoveLasts: "block",
   arcTolerance: undefined,
 };

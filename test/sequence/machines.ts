@@ -216,6 +216,7 @@ export function machineOf(change: Partial<MachineFacts> = {}): MachineFacts {
     tapping: undefined,
     feed: { least: 0, most: Infinity },
     rapids: "dog-leg",
+    machineMoveLasts: "block",
     arcTolerance: { mm: mm(0.002), inch: 0, relative: 0 },
     ...change,
   };

@@ -68,6 +68,16 @@ export const cases: readonly AxisCase[] = [
       "machine-move: none\nreference-return: G28\nmachine: { retract: { by: reference-return, acts-on: spindle-nose, intermediate: none } }",
   },
   {
+    axis: 52,
+    title: "machine coordinates in their own block alone, or until a work offset is stated anew",
+    base: "rs274ngc",
+    one: "motion: { machine-move-lasts: block }",
+    other: "motion: { machine-move-lasts: until-work-offset }",
+    program: "%\nG17 G21 G90 G94 G54\nG53 G0 Z0\nG0 X1 Y1\nM2\n%\n",
+    oneTakes: "a work offset may be stated twice",
+    sameText: "each operation states its work offset behind the way up",
+  },
+  {
     axis: 53,
     title: "a reference return that takes its words as an intermediate point, or as names of axes",
     base: "rs274ngc",
