@@ -852,6 +852,31 @@ export type ContinuousPath = string;
  */
 export type BlendToleranceWord = string;
 /**
+ * Codes that turn looking ahead over many blocks on, for operations that are blended, and off, for those on the exact path; or none.
+ */
+export type LookAhead =
+  | None3
+  | {
+      on?: LookAheadOn;
+      off?: LookAheadOff;
+    };
+/**
+ * The control looks ahead by itself, or not at all.
+ */
+export type None3 = "none";
+/**
+ * Code that turns look-ahead on.
+ *
+ * If wrong: the motion stutters, or details are rounded off.
+ */
+export type LookAheadOn = string;
+/**
+ * Code that turns look-ahead off.
+ *
+ * If wrong: details are rounded off.
+ */
+export type LookAheadOff = string;
+/**
  * Code for feed in length units a minute.
  *
  * If wrong: the feed is wrong by the spindle speed.
@@ -869,6 +894,12 @@ export type FeedPerRevolution1 = string;
  * If wrong: the tool moves at a wildly wrong feed.
  */
 export type InverseTime = string;
+/**
+ * What F counts in inverse time: per-minute: 1/minutes; per-second: 1/seconds.
+ *
+ * If wrong: the tool moves 60 times too fast or too slow.
+ */
+export type UnitOfInverseTime = "per-minute" | "per-second";
 /**
  * Code of the dwell.
  *
@@ -891,17 +922,18 @@ export type DwellUnit = "s" | "ms";
  * Words for compensation by the tool's radius, or none.
  */
 export type CutterRadiusCompensation =
-  | None3
+  | None4
   | {
       off?: CompensationOff;
       left?: CompensationLeft;
       right?: CompensationRight;
       word?: RadiusOffsetWord;
+      "corner-feed"?: FeedAtInsideCorners;
     };
 /**
  * The controller does not compensate.
  */
-export type None3 = "none";
+export type None4 = "none";
 /**
  * Code that ends compensation.
  *
@@ -927,10 +959,35 @@ export type CompensationRight = string;
  */
 export type RadiusOffsetWord = string;
 /**
+ * Codes that turn the slowing at inside corners on, where compensation begins, and off, where it has ended; or none.
+ */
+export type FeedAtInsideCorners =
+  | None5
+  | {
+      on?: SlowAtInsideCorners;
+      off?: FeedAsStated;
+    };
+/**
+ * There are no words for it.
+ */
+export type None5 = "none";
+/**
+ * Code that has the feed lowered at inside corners.
+ *
+ * If wrong: the tool digs in at inside corners.
+ */
+export type SlowAtInsideCorners = string;
+/**
+ * Code that ends the slowing.
+ *
+ * If wrong: later contours are cut slower than meant.
+ */
+export type FeedAsStated = string;
+/**
  * Words that make the length of the tool act, or none.
  */
 export type ToolLengthOffset =
-  | None4
+  | None6
   | {
       on?: LengthOffsetOn;
       off?: LengthOffsetOff;
@@ -939,7 +996,7 @@ export type ToolLengthOffset =
 /**
  * No word makes a tool length act; the operator sets Z.
  */
-export type None4 = "none";
+export type None6 = "none";
 /**
  * Code that makes a length offset act.
  *
@@ -962,7 +1019,7 @@ export type LengthOffsetWord = string;
  * If wrong: the work is cut at the place of another set-up.
  */
 export type WorkOffsets =
-  | None5
+  | None7
   | [CodeWithWordOrNone]
   | [CodeWithWordOrNone, CodeWithWordOrNone]
   | [CodeWithWordOrNone, CodeWithWordOrNone, CodeWithWordOrNone]
@@ -1009,7 +1066,7 @@ export type WorkOffsets =
 /**
  * There are no words for work offsets; the operator sets the origin.
  */
-export type None5 = "none";
+export type None7 = "none";
 /**
  * a code such as G53, if need be with a word that belongs to it (G54.1 P2), or none
  *
@@ -1059,7 +1116,7 @@ export type OverridesOn = string;
  * Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.
  */
 export type FixedCycles =
-  | None6
+  | None8
   | {
       drill?: Drill;
       dwell?: DrillWithDwell;
@@ -1081,7 +1138,7 @@ export type FixedCycles =
 /**
  * The controller has no fixed cycles.
  */
-export type None6 = "none";
+export type None8 = "none";
 /**
  * Feed in, rapid out, or none: it is written longhand.
  *
@@ -1776,7 +1833,7 @@ export type ToolLengths = "table" | "measured" | "operator";
  * How the drawbar is worked at a rack, or none.
  */
 export type Drawbar =
-  | None7
+  | None9
   | {
       travels?: TravelOfAnEmptySpindle;
       "taper-air"?: TaperAir;
@@ -1784,7 +1841,7 @@ export type Drawbar =
 /**
  * There is no drawbar that the program works.
  */
-export type None7 = "none";
+export type None9 = "none";
 /**
  * Whether an empty spindle travels along the rack clamped or released.
  *
@@ -1801,7 +1858,7 @@ export type TaperAir = "yes" | "no";
  * Where tools wait and how they are fetched, or none.
  */
 export type Rack =
-  | None8
+  | None10
   | {
       style?: StyleOfTheRack;
       "clear-z"?: ClearHeight;
@@ -1819,7 +1876,7 @@ export type Rack =
 /**
  * There is no rack that the program drives to.
  */
-export type None8 = "none";
+export type None10 = "none";
 /**
  * drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.
  *
@@ -2477,6 +2534,7 @@ export interface PathModes {
   stop?: ExactStop;
   blend?: ContinuousPath;
   "tolerance-word"?: BlendToleranceWord;
+  "look-ahead"?: LookAhead;
 }
 /**
  * Words for what F means.
@@ -2485,6 +2543,7 @@ export interface FeedModes {
   "per-minute"?: FeedPerMinute1;
   "per-revolution"?: FeedPerRevolution1;
   "inverse-time"?: InverseTime;
+  "inverse-time-unit"?: UnitOfInverseTime;
 }
 /**
  * A pause of a set time.

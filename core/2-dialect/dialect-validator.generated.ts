@@ -121,7 +121,7 @@ var compiled = (() => {
     validateDialect: () => validateDialect
   });
   var validateDialect = validate20;
-  var schema31 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://tapewright.invalid/schemas/dialect.schema.json", "title": "Dialect", "description": "What one controller and its machine want. A file states only what differs from the one that it extends; a key that no file of the chain states is never guessed: what needs it is refused.", "type": "object", "additionalProperties": false, "required": ["dialect"], "properties": { "dialect": { "title": "Name of the dialect", "description": "The name that programs, set-up sheets and findings quote. Lower case, words joined by hyphens; the file is called NAME.dialect.yaml.\n\nIf wrong: the program on the machine cannot be traced to the file that shaped it.", "type": "string", "pattern": "^[a-z0-9]+(-[a-z0-9]+)*$", "maxLength": 40, "examples": ["quarry-router"] }, "title": { "title": "Title", "description": "One line for people: which controller or machine this is.\n\nIf wrong: an operator picks the dialect of another machine.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["Six-pocket router at the quarry workshop"] }, "extends": { "title": "Extends", "description": "The dialect whose values hold wherever this file states none: the name of a shipped dialect, or a file in the same folder or below (its name ends with .yaml). Mappings are merged key by key; lists, single values and `none` replace.\n\nIf wrong: words of another controller are inherited that this one rejects or takes for something else.", "type": "string", "minLength": 1, "maxLength": 200, "examples": ["explicit-words", "base/workshop.dialect.yaml"] }, "sources": { "title": "Sources", "description": "Where the facts of this file come from: standard and section, manual and page, or what was tried at the machine.\n\nIf wrong: nobody can tell later which value was read and which was guessed.", "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 300 }, "examples": [["NISTIR 6556, The NIST RS274/NGC Interpreter, version 3, 17 August 2000"]] }, "file": { "title": "File", "description": "The frame of the program text: file name ending, line ends, the marks at its start and end.", "type": "object", "additionalProperties": false, "properties": { "extension": { "title": "File name ending", "description": "Ending of the program file, without the dot.\n\nIf wrong: the controller does not list the file, or opens it as something else.", "type": "string", "pattern": "^[A-Za-z0-9]{1,8}$", "examples": ["nc"] }, "line-end": { "title": "Line end", "description": "What ends a line: lf (line feed), crlf (carriage return and line feed) or cr (carriage return).\n\nIf wrong: the whole file is read as one block, or each second line as an empty one.", "type": "string", "enum": ["lf", "crlf", "cr"], "examples": ["lf"] }, "last-line-end": { "title": "Line end after the last line", "description": "Whether the last line is ended, too.\n\nIf wrong: the last block, the end of the program, is ignored.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "end-of-block": { "title": "End-of-block mark", "description": "A visible mark at the end of each block: none, semicolon or asterisk.\n\nIf wrong: `;` starts a comment on some controllers, so that the rest of the block is dropped; `*` is an error on others.", "type": "string", "enum": ["none", "semicolon", "asterisk"], "examples": ["none"] }, "delimiter": { "title": "Program delimiter", "description": "Whether a line with `%` alone stands first and last.\n\nIf wrong: the controller finds no start or no end of the program and refuses the transfer.", "type": "string", "enum": ["none", "percent"], "examples": ["percent"] }, "program-number": { "title": "Program number", "description": "How the program is identified by a number of its own, or none. Where it is stated, a job must have a number in the range.", "anyOf": [{ "title": "None", "description": "Programs have no number; the file name tells them apart.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "letter": { "title": "Letter of the program number", "description": "The address of the number.\n\nIf wrong: the line is refused, or a program of another number is overwritten.", "type": "string", "enum": ["O", ":", "%"], "examples": ["O"] }, "digits": { "title": "Digits of the program number", "description": "Least digits; zeros are put in front.\n\nUnit: digits.\n\nIf wrong: the controller takes the program for another one, or refuses it.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [4] }, "from": { "title": "Lowest program number", "description": "Lowest number that is free for programs.\n\nUnit: program number.\n\nIf wrong: a program that the builder protects is overwritten, or the transfer is refused.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [1] }, "to": { "title": "Highest program number", "description": "Highest number that is free for programs; many controls keep the 8000s or 9000s to themselves.\n\nUnit: program number.\n\nIf wrong: a cycle or macro of the builder is overwritten.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [7999] } } }], "examples": ["none", { "letter": "O", "digits": 4, "from": 1, "to": 7999 }] }, "characters": { "title": "Characters", "description": "What the text may hold: upper (capital letters, digits and the marks of the code, in comments, too), ascii, or utf-8 (any character in comments).\n\nIf wrong: the block is rejected, or the comment on the screen is garbled so that an instruction to the operator is lost.", "type": "string", "enum": ["upper", "ascii", "utf-8"], "examples": ["upper"] } }, "examples": [{ "extension": "nc", "line-end": "lf", "delimiter": "percent" }] }, "comments": { "title": "Comments", "description": "How text for people is set apart from the code.", "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Comment style", "description": "parentheses: ( ... ); semicolon: from ; to the end of the line; none: the controller takes no comments, and messages to the operator cannot be written.\n\nIf wrong: the text is executed as code, or the block alarms.", "type": "string", "enum": ["parentheses", "semicolon", "none"], "examples": ["parentheses"] }, "longest": { "title": "Longest comment", "description": "Most characters of one comment, its marks not counted. Longer text is cut.\n\nUnit: characters.\n\nIf wrong: the block alarms, or the end of an instruction to the operator is missing.", "type": "integer", "minimum": 8, "maximum": 200, "examples": [60] } }, "examples": [{ "style": "parentheses", "longest": 60 }] }, "blocks": { "title": "Blocks", "description": "How words make up a block and blocks follow one another.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Block numbers", "description": "Which blocks have a number (N word), or none.", "anyOf": [{ "title": "None", "description": "No block has a number.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Numbered blocks", "description": "all: every block; sections: only the first block of each operation.\n\nIf wrong: block search and restart do not find the place.", "type": "string", "enum": ["all", "sections"], "examples": ["all"] }, "start": { "title": "First block number", "description": "Number of the first numbered block, and of the first one after the highest was reached.\n\nUnit: block number.\n\nIf wrong: a number that the controller reserves is used.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [10] }, "step": { "title": "Step of block numbers", "description": "Difference from one numbered block to the next.\n\nUnit: block numbers.\n\nIf wrong: no free numbers for a block put in at the machine.", "type": "integer", "minimum": 1, "maximum": 1e3, "examples": [10] }, "to": { "title": "Highest block number", "description": "After it numbers begin again at the first.\n\nUnit: block number.\n\nIf wrong: the controller alarms in the middle of the program.", "type": "integer", "minimum": 1, "maximum": 99999999, "examples": [99990] }, "width": { "title": "Digits of block numbers", "description": "Least digits, zeros put in front; 0: as many as needed.\n\nUnit: digits.\n\nIf wrong: the number is not recognised.", "type": "integer", "minimum": 0, "maximum": 8, "examples": [0] } } }], "examples": ["none", { "on": "all", "start": 10, "step": 10, "to": 99990, "width": 0 }] }, "separator": { "title": "Separator", "description": "What stands between two words: none, blank or tab.\n\nIf wrong: words that run together are misread, or a blank counts against the length of the block.", "type": "string", "enum": ["none", "blank", "tab"], "examples": ["blank"] }, "order": { "title": "Word order", "description": "Letters in the order in which a block has them, each once. Every letter that the dialect writes must stand here.\n\nIf wrong: a controller with a fixed order ignores or misreads the word that stands in the wrong place.", "type": "array", "minItems": 3, "maxItems": 26, "uniqueItems": true, "items": { "$ref": "#/$defs/letter" }, "examples": [["N", "G", "X", "Y", "Z", "A", "B", "C", "I", "J", "K", "R", "P", "Q", "F", "S", "T", "H", "D", "M"]] }, "longest": { "title": "Longest block", "description": "Most characters of a block, its line end not counted, or none.\n\nUnit: characters.\n\nIf wrong: the block is cut short: in the worst case a coordinate loses its last digits and the axis goes to another place without an alarm.", "anyOf": [{ "title": "None", "description": "Any length.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 20, "maximum": 4e3 }], "examples": [80] }, "g-words": { "title": "G words in a block", "description": "one: a single G word; any: one of each modal group.\n\nIf wrong: the last one wins without a word, or the block alarms.", "type": "string", "enum": ["one", "any"], "examples": ["any"] }, "m-words": { "title": "M words in a block", "description": "Most M words in one block.\n\nUnit: words.\n\nIf wrong: only the first or the last one acts: coolant or spindle is missing.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [1] }, "modes": { "title": "Modes in a block", "description": "together: modes that are set one after another share a block (as far as g-words allows); apart: each has a block of its own.\n\nIf wrong: a mode is dropped: the program runs in the wrong plane, units or offset.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "delete": { "title": "Block delete", "description": "Whether the controller understands `/` at the start of a block. Programs are written without it; it is accepted in programs that are read.\n\nIf wrong: a block that should be skipped is executed, or the other way round.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "stops-act": { "title": "When stops act", "description": "Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. They are written in blocks of their own; this decides what a program from elsewhere means.\n\nIf wrong: the spindle stops and the tool is then driven through the material.", "type": "string", "enum": ["before-motion", "after-motion"], "examples": ["after-motion"] } }, "examples": [{ "number": "none", "separator": "blank", "longest": 80, "g-words": "any", "m-words": 1 }] }, "numbers": { "title": "Numbers", "description": "How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros` and `digits` hold for all; a single address may state its own.", "type": "object", "additionalProperties": false, "properties": { "point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "length": { "title": "Axis words", "description": "Numbers of X Y Z, and of the levels and pecks of cycles. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "arc-centre": { "title": "Arc centre and radius words", "description": "Numbers of I J K and of the radius. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "angle": { "title": "Rotary words", "description": "Numbers of A B C. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of an angle in degrees.\n\nIf wrong: the rotary axis stands short of or past its place.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the rotary axis stands short of or past its place.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [3] }, "feed-per-minute": { "title": "Feed per minute", "description": "Numbers of F in feed per minute. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 1, "inch": 2 }] }, "feed-per-revolution": { "title": "Feed per revolution", "description": "Numbers of F in feed per revolution. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "inverse-time": { "title": "Inverse-time feed", "description": "Numbers of F in inverse time. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a feed in 1/min.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [4] }, "speed": { "title": "Spindle speed", "description": "Numbers of S. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a speed in rpm.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [0] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [0] }, "dwell": { "title": "Dwell", "description": "Number of the dwell, counted in `dwell.unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `dwell.unit`.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "cycle-dwell": { "title": "Dwell in a cycle", "description": "Number of the dwell at the bottom of a hole, counted in `cycles.words.dwell-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `cycles.words.dwell-unit`.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "timeout": { "title": "Timeout of a wait", "description": "Number of the timeout, counted in `wait.timeout-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `wait.timeout-unit`.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [1] }, "code-width": { "title": "Least digits of codes", "description": "Least digits of codes and of tool and offset numbers; zeros are put in front: 2 writes G00, M06, T01.", "type": "object", "additionalProperties": false, "properties": { "G": { "title": "Digits of G words", "description": "Least digits of a G code before its point.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "M": { "title": "Digits of M words", "description": "Least digits of an M code.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "T": { "title": "Digits of T words", "description": "Least digits of a tool number.\n\nUnit: digits.\n\nIf wrong: a number with too few digits selects another tool or carries no offset.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "H": { "title": "Digits of H words", "description": "Least digits of the number of a length offset.\n\nUnit: digits.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "D": { "title": "Digits of D words", "description": "Least digits of the number of a radius offset.\n\nUnit: digits.\n\nIf wrong: the radius of another tool acts, and the contour is gouged.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] } }, "examples": [{ "G": 2, "M": 2, "T": 2, "H": 2, "D": 2 }] } }, "examples": [{ "point": "always", "trailing-zeros": "keep", "length": { "mm": 3, "inch": 4 } }] }, "modal": { "title": "Modal words", "description": "Which words are repeated although they have not changed.", "type": "object", "additionalProperties": false, "properties": { "motion": { "title": "Motion word", "description": "modal: written when the kind of motion changes; each-block: in every block with axis words.\n\nIf wrong: without its motion word a block does nothing, or is run as the last motion: a rapid where a feed was meant.", "type": "string", "enum": ["modal", "each-block"], "examples": ["modal"] }, "axes": { "title": "Axis words", "description": "changed: only axes that move; all: every axis whose place is known.\n\nIf wrong: an axis left out is taken as 0 or stays where it was.", "type": "string", "enum": ["changed", "all"], "examples": ["changed"] }, "arc-end": { "title": "End of an arc", "description": "changed: only the end coordinates that differ; both: both axes of the plane.\n\nIf wrong: the arc is refused, or ends at another place.", "type": "string", "enum": ["changed", "both"], "examples": ["changed"] }, "arc-centre": { "title": "Zeros in an arc centre", "description": "non-zero: a centre word of 0 is left out; both: both are written.\n\nIf wrong: `centre missing` alarm, or the last centre is used and the arc runs wild.", "type": "string", "enum": ["non-zero", "both"], "examples": ["both"] }, "feed": { "title": "Feed word", "description": "modal: when the feed changes; after-rapid: also in the first feed block after a rapid; each-block: in every feed block.\n\nIf wrong: the block alarms for want of a feed, or an old feed is used.", "type": "string", "enum": ["modal", "after-rapid", "each-block"], "examples": ["modal"] } }, "examples": [{ "motion": "modal", "axes": "changed", "arc-end": "changed", "arc-centre": "both", "feed": "modal" }] }, "motion": { "title": "Straight motion", "description": "Rapid and straight motion.", "type": "object", "additionalProperties": false, "properties": { "rapid": { "title": "Rapid", "description": "Code of the rapid.\n\nIf wrong: a rapid is run as a feed, or a feed as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G0"] }, "line": { "title": "Straight line at feed", "description": "Code of a straight line at feed.\n\nIf wrong: a feed is run as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G1"] }, "rapids": { "title": "Path of a rapid", "description": "straight: all axes arrive together on a straight path; dog-leg: each runs at its own rate. With dog-leg, a rapid that changes Z and X or Y is split: rising Z first, falling Z last.\n\nIf wrong: on a dog-leg the tool sweeps through a clamp that lies beside the straight path.", "type": "string", "enum": ["straight", "dog-leg"], "examples": ["dog-leg"] }, "machine-move-lasts": { "title": "How long a move in machine coordinates lasts", "description": "block: the code of `machine-move` acts in its own block alone; until-work-offset: it suspends the work offset, and all motion is in machine coordinates until a work offset is stated anew.\n\nIf wrong: the tool goes to places of the work as if they were places of the machine.", "type": "string", "enum": ["block", "until-work-offset"], "axes": [52], "examples": ["block"] } }, "examples": [{ "rapid": "G0", "line": "G1", "rapids": "dog-leg" }] }, "units": { "title": "Units", "description": "Words for the units of the program.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Millimetres", "description": "Code for millimetres, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G21", "none"] }, "inch": { "title": "Inches", "description": "Code for inches, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G20", "none"] }, "programs-in": { "title": "Units of programs", "description": "job: a program is in the units of its job; mm or inch: always in these.\n\nIf wrong: everything is 25.4 times too small or too large.", "type": "string", "enum": ["job", "mm", "inch"], "examples": ["job"] } }, "examples": [{ "mm": "G21", "inch": "G20", "programs-in": "job" }] }, "plane": { "title": "Planes", "description": "Words that select the plane of arcs, cycles and compensation.", "type": "object", "additionalProperties": false, "properties": { "xy": { "title": "XY plane", "description": "Code of the XY plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G17"] }, "zx": { "title": "ZX plane", "description": "Code of the ZX plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G18"] }, "yz": { "title": "YZ plane", "description": "Code of the YZ plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G19"] } }, "examples": [{ "xy": "G17", "zx": "G18", "yz": "G19" }] }, "distance": { "title": "Absolute and incremental", "description": "Words for absolute and incremental coordinates.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute", "description": "Code for absolute coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "$ref": "#/$defs/codeOrNone", "examples": ["G90"] }, "incremental": { "title": "Incremental", "description": "Code for incremental coordinates.\n\nIf wrong: distances are taken as places.", "$ref": "#/$defs/codeOrNone", "examples": ["G91"] }, "programs-in": { "title": "Coordinates of programs", "description": "Whether programs are written with absolute or incremental coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "type": "string", "enum": ["absolute", "incremental"], "examples": ["absolute"] } }, "examples": [{ "absolute": "G90", "incremental": "G91", "programs-in": "absolute" }] }, "arc": { "title": "Arcs", "description": "Circular motion.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Arc clockwise", "description": "Code of an arc clockwise seen from the + end of the axis across the plane.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G2"] }, "ccw": { "title": "Arc counter-clockwise", "description": "Code of an arc counter-clockwise.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G3"] }, "form": { "title": "Form of an arc", "description": "incremental-centre: I J K from the start point; absolute-centre: I J K as coordinates; radius: a radius word, negative above 180 degrees; none: arcs are not understood, and chords take their place.\n\nIf wrong: the centre lies elsewhere: a wild circle through work and clamps.", "type": "string", "enum": ["incremental-centre", "absolute-centre", "radius", "none"], "examples": ["incremental-centre"] }, "centre-words": { "title": "Arc centre modes", "description": "Words that choose absolute or incremental arc centres, where the controller has them.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute arc centres", "description": "Code for absolute arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G90.1"] }, "incremental": { "title": "Incremental arc centres", "description": "Code for incremental arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G91.1"] } }, "examples": [{ "absolute": "none", "incremental": "none" }] }, "radius-word": { "title": "Radius word", "description": "Letter of the radius, where `form` is radius.\n\nIf wrong: the arc is refused.", "$ref": "#/$defs/letter", "examples": ["R"] }, "planes": { "title": "Planes with arcs", "description": "The planes in which arcs are understood. Arcs in others become chords, or are refused.\n\nIf wrong: the block alarms, or the arc is cut in another plane.", "type": "array", "maxItems": 3, "uniqueItems": true, "items": { "type": "string", "enum": ["xy", "zx", "yz"] }, "examples": [["xy", "zx", "yz"]] }, "largest-sweep": { "title": "Largest sweep", "description": "Largest sweep of an arc in one block; larger ones are split.\n\nUnit: degrees.\n\nIf wrong: the arc takes the short way instead of the long one.", "type": "number", "exclusiveMinimum": 0, "maximum": 360, "examples": [360] }, "full-circle": { "title": "Full circle", "description": "Whether one block can be a full circle.\n\nIf wrong: nothing is cut, or a whole circle where nothing was meant.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "helix": { "title": "Helix", "description": "Whether the third axis may move during an arc.\n\nIf wrong: the third axis plunges before or after the arc.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "turns-word": { "title": "Turns word", "description": "Letter of the word for the number of turns of a helix, or none: one turn a block.\n\nIf wrong: the helix is cut with one turn and a steep plunge.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "feed-along": { "title": "Feed on a helix", "description": "What F means on a helix: path, the speed along the helix; circle, the speed along its circle seen from above.\n\nIf wrong: the tool moves up to several times faster than meant on a steep helix.", "type": "string", "enum": ["path", "circle"], "examples": ["path"] }, "smallest-radius": { "title": "Smallest radius", "description": "Arcs with a smaller radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms or becomes a dwell mark.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 0.05] }, "largest-radius": { "title": "Largest radius", "description": "Arcs with a larger radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 5e3] }, "tolerance": { "title": "Radius tolerance", "description": "How far the radius at the start and at the end of an arc may differ before the controller alarms.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Tolerance in millimetres", "description": "In a program in millimetres.\n\nUnit: mm.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 10, "examples": [2e-3] }, "inch": { "title": "Tolerance in inches", "description": "In a program in inches.\n\nUnit: inch.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 1, "examples": [2e-4] }, "relative": { "title": "Relative tolerance", "description": "As a share of the radius; the larger of the two holds. 0: none.\n\nUnit: share of the radius (0.001 is 0.1 %).\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 0.01, "examples": [0] } }, "examples": [{ "mm": 2e-3, "inch": 2e-4, "relative": 0 }] }, "chord-tolerance": { "title": "Chord tolerance", "description": "Largest distance between a chord and its arc, where chords take the place of an arc.\n\nUnit: mm, or with `in`.\n\nIf wrong: flats are seen on curves, or the blocks come faster than the controller reads them and the motion stutters.", "$ref": "#/$defs/length", "examples": [0.01] } }, "examples": [{ "cw": "G2", "ccw": "G3", "form": "incremental-centre", "helix": "yes", "feed-along": "path" }] }, "path": { "title": "Path modes", "description": "Words for how corners are taken.", "type": "object", "additionalProperties": false, "properties": { "exact": { "title": "Exact path", "description": "Code for the exact path.\n\nIf wrong: corners are rounded.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61"] }, "stop": { "title": "Exact stop", "description": "Code for a stop at each corner.\n\nIf wrong: dwell marks at each corner, or rounded corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61.1", "none"] }, "blend": { "title": "Continuous path", "description": "Code for blending corners at speed.\n\nIf wrong: the motion stutters and burns the edge.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G64"] }, "tolerance-word": { "title": "Blend tolerance word", "description": "Letter of the tolerance with the continuous path, or none.\n\nIf wrong: corners are cut further than allowed.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] } }, "examples": [{ "exact": "G61", "stop": "none", "blend": "G64" }] }, "feed": { "title": "Feed modes", "description": "Words for what F means.", "type": "object", "additionalProperties": false, "properties": { "per-minute": { "title": "Feed per minute", "description": "Code for feed in length units a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["G94"] }, "per-revolution": { "title": "Feed per revolution", "description": "Code for feed in length units a revolution, or none: the feed is worked out a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G95"] }, "inverse-time": { "title": "Inverse time", "description": "Code for feed in 1/minutes a block, or none.\n\nIf wrong: the tool moves at a wildly wrong feed.", "$ref": "#/$defs/codeOrNone", "examples": ["G93", "none"] } }, "examples": [{ "per-minute": "G94", "per-revolution": "none", "inverse-time": "none" }] }, "dwell": { "title": "Dwell", "description": "A pause of a set time.", "type": "object", "additionalProperties": false, "properties": { "code": { "title": "Dwell code", "description": "Code of the dwell.\n\nIf wrong: there is no pause: the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/codeOrNone", "examples": ["G4"] }, "word": { "title": "Dwell word", "description": "Letter of the time.\n\nIf wrong: the dwell alarms or is skipped; the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/letter", "examples": ["P"] }, "unit": { "title": "Dwell unit", "description": "What the time is counted in.\n\nUnit: s or ms.\n\nIf wrong: 500 becomes 500 seconds, or 0.5 becomes nothing and the cut begins at low speed.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "code": "G4", "word": "P", "unit": "s" }] }, "compensation": { "title": "Cutter radius compensation", "description": "Words for compensation by the tool's radius, or none.", "anyOf": [{ "title": "None", "description": "The controller does not compensate.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "off": { "title": "Compensation off", "description": "Code that ends compensation.\n\nIf wrong: the next motion is offset by the radius.", "$ref": "#/$defs/codeOrNone", "examples": ["G40"] }, "left": { "title": "Compensation left", "description": "Code for the tool left of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G41"] }, "right": { "title": "Compensation right", "description": "Code for the tool right of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G42"] }, "word": { "title": "Radius offset word", "description": "Letter of the number of the radius offset, or none where the tool in the spindle decides.\n\nIf wrong: the radius of another tool acts.", "$ref": "#/$defs/letterOrNone", "examples": ["D"] } } }], "examples": ["none", { "off": "G40", "left": "G41", "right": "G42", "word": "D" }] }, "length-offset": { "title": "Tool length offset", "description": "Words that make the length of the tool act, or none.", "anyOf": [{ "title": "None", "description": "No word makes a tool length act; the operator sets Z.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Length offset on", "description": "Code that makes a length offset act.\n\nIf wrong: the tool is driven into the work by its length.", "$ref": "#/$defs/codeOrNone", "examples": ["G43", "none"] }, "off": { "title": "Length offset off", "description": "Code that cancels it.\n\nIf wrong: the length of the last tool still acts for the next one.", "$ref": "#/$defs/codeOrNone", "examples": ["G49", "none"] }, "word": { "title": "Length offset word", "description": "Letter of the number of the length offset.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "$ref": "#/$defs/letter", "examples": ["H"] } } }], "examples": ["none", { "on": "G43", "off": "G49", "word": "H" }] }, "work-offset": { "title": "Work offsets", "description": "Codes of the work offsets 1 to 9 in order, or none. A number behind the end of the list cannot be said.\n\nIf wrong: the work is cut at the place of another set-up.", "anyOf": [{ "title": "None", "description": "There are no words for work offsets; the operator sets the origin.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 9, "items": { "$ref": "#/$defs/codeWithWordOrNone" } }], "examples": ["none", ["G54", "G55", "G56", "G57", "G58", "G59"]] }, "machine-move": { "title": "Move in machine coordinates", "description": "Code for a move in machine coordinates, in the same block as the motion code, or none. It acts in its own block alone.\n\nIf wrong: the retract goes to a place in work coordinates: into the work, or past the travel.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G53", "none"] }, "reference-return": { "title": "Return to the reference position", "description": "Code of the return to the reference position, or none.\n\nIf wrong: an intermediate point is taken for the target: a diagonal through the work.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G28", "none"] }, "cancel": { "title": "Cancelling", "description": "Words that put an end to what an earlier program may have left in force.", "type": "object", "additionalProperties": false, "properties": { "cycles": { "title": "Cycles off", "description": "Code that ends fixed cycles.\n\nIf wrong: a hole is drilled at every place that follows.", "$ref": "#/$defs/codeOrNone", "examples": ["G80"] }, "local-shift": { "title": "Local shift off", "description": "Code that cancels a shift of the origin, or none.\n\nIf wrong: the work is cut at a shifted place.", "$ref": "#/$defs/codeOrNone", "examples": ["G92.2", "none"] }, "rotation": { "title": "Rotation off", "description": "Code that cancels a rotation, or none.\n\nIf wrong: the work is cut rotated.", "$ref": "#/$defs/codeOrNone", "examples": ["G69", "none"] }, "scale": { "title": "Scale off", "description": "Code that cancels scaling and mirroring, or none.\n\nIf wrong: the work is cut at another size or mirrored.", "$ref": "#/$defs/codeOrNone", "examples": ["G50", "none"] }, "overrides": { "title": "Overrides on", "description": "Code that makes the feed and speed overrides act, or none.\n\nIf wrong: the override knob is dead while the program is proved out.", "$ref": "#/$defs/codeOrNone", "examples": ["M48", "none"] } }, "examples": [{ "cycles": "G80", "local-shift": "none", "rotation": "none", "scale": "none", "overrides": "M48" }] }, "cycles": { "title": "Fixed cycles", "description": "Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.", "anyOf": [{ "title": "None", "description": "The controller has no fixed cycles.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "drill": { "title": "Drill", "description": "Feed in, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G81"] }, "dwell": { "title": "Drill with dwell", "description": "Feed in, dwell, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G82"] }, "peck": { "title": "Peck", "description": "Pecks with a rapid out of the hole after each, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G83"] }, "chip-break": { "title": "Chip-breaking", "description": "Pecks with a small back-off, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G73", "none"] }, "tap": { "title": "Tap right-hand", "description": "Feed in, reverse, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G84"] }, "tap-left": { "title": "Tap left-hand", "description": "The same with a left-hand tap, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G74", "none"] }, "ream": { "title": "Ream", "description": "Feed in, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G85"] }, "bore-dwell": { "title": "Bore with dwell", "description": "Feed in, dwell, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G89"] }, "bore-stop": { "title": "Bore with spindle stop", "description": "Feed in, dwell, spindle stop, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G86", "none"] }, "bore-manual": { "title": "Bore with manual retract", "description": "Feed in, dwell, spindle stop, program stop, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G88", "none"] }, "return": { "title": "Level between holes", "description": "Words that choose the level to which the tool goes between holes.", "type": "object", "additionalProperties": false, "properties": { "initial": { "title": "Initial level", "description": "Code for the level at which the tool stood before the first hole, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G98", "none"] }, "retract": { "title": "Retract level", "description": "Code for the retract level of the cycle, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G99", "none"] }, "without": { "title": "Level without a word", "description": "The level between holes where there is no word, or none where both words are there.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "type": "string", "enum": ["retract", "initial", "none"], "examples": ["none"] } }, "examples": [{ "initial": "G98", "retract": "G99", "without": "none" }] }, "back-off": { "title": "Back-off", "description": "How far the controller's own cycle backs off. A job that asks for another back-off is written longhand.", "type": "object", "additionalProperties": false, "properties": { "peck": { "title": "Back-off of pecks", "description": "How far above the last depth the rapid back into the hole ends.\n\nUnit: mm, or with `in`.\n\nIf wrong: the drill is driven into the bottom at rapid and breaks.", "$ref": "#/$defs/length", "examples": [0.254] }, "chip-break": { "title": "Back-off of chip-breaking", "description": "How far the drill is withdrawn between two pecks.\n\nUnit: mm, or with `in`.\n\nIf wrong: the chip does not break.", "$ref": "#/$defs/length", "examples": [0.254] } }, "examples": [{ "peck": 0.254, "chip-break": 0.254 }] }, "levels": { "title": "Depth and retract level", "description": "absolute: Z and R are coordinates; relative: Z counts from R, and R from the initial level.\n\nIf wrong: the depth is doubled, or the hole is drilled in the air.", "type": "string", "enum": ["absolute", "relative"], "examples": ["absolute"] }, "words": { "title": "Words of a cycle", "description": "Letters of the values of a cycle.", "type": "object", "additionalProperties": false, "properties": { "retract": { "title": "Retract level word", "description": "Letter of the retract level.\n\nIf wrong: feed begins at another height: a rapid into the work.", "$ref": "#/$defs/letter", "examples": ["R"] }, "peck": { "title": "Peck word", "description": "Letter of the depth of one peck.\n\nIf wrong: the hole is drilled in one go and the drill breaks.", "$ref": "#/$defs/letter", "examples": ["Q"] }, "dwell": { "title": "Dwell word", "description": "Letter of the dwell at depth.\n\nIf wrong: no dwell at depth, or a very long one.", "$ref": "#/$defs/letter", "examples": ["P"] }, "dwell-unit": { "title": "Unit of the dwell", "description": "What the dwell in a cycle is counted in.\n\nUnit: s or ms.\n\nIf wrong: no dwell at depth, or a very long one.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "retract": "R", "peck": "Q", "dwell": "P", "dwell-unit": "s" }] }, "repeat": { "title": "Later holes", "description": "positions: later holes state their place alone; all: each states the words of the cycle again.\n\nIf wrong: later holes are missing or have another depth.", "type": "string", "enum": ["positions", "all"], "examples": ["positions"] }, "ended-by": { "title": "End of a cycle", "description": "any-motion: a motion word ends the cycle, too; cancel-code: its own code alone. The code is always written; this decides what a program from elsewhere means.\n\nIf wrong: a hole is drilled at every place that follows.", "type": "string", "enum": ["any-motion", "cancel-code"], "examples": ["cancel-code"] } } }], "examples": ["none", { "drill": "G81", "peck": "G83", "return": { "initial": "G98", "retract": "G99", "without": "none" } }] }, "spindle": { "title": "Spindle", "description": "Words for the spindle.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Spindle clockwise", "description": "Code that starts the spindle clockwise, as for a right-hand tool.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M3"] }, "ccw": { "title": "Spindle counter-clockwise", "description": "Code that starts it counter-clockwise, or none.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M4", "none"] }, "stop": { "title": "Spindle stop", "description": "Code that stops the spindle.\n\nIf wrong: the spindle runs on into the swap or past the end of the program.", "$ref": "#/$defs/codeOrNone", "examples": ["M5"] }, "orient": { "title": "Spindle orientation", "description": "Code that stops the spindle at its swap angle, or none.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["M19", "none"] }, "order": { "title": "Order of speed and start", "description": "speed-first: the S word before the start word; start-first: the start word before the S word. It holds in a block, whatever `blocks.order` says, and from block to block.\n\nIf wrong: the spindle starts at the last speed, or the speed is ignored.", "type": "string", "enum": ["speed-first", "start-first"], "examples": ["speed-first"] }, "blocks": { "title": "Speed and start in a block", "description": "together: one block; apart: one block each.\n\nIf wrong: one of the two is ignored.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] } }, "examples": [{ "cw": "M3", "ccw": "M4", "stop": "M5", "order": "speed-first", "blocks": "together" }] }, "coolant": { "title": "Coolant", "description": "Words for coolant and air.", "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist", "description": "Code that turns mist on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M7", "none"] }, "flood": { "title": "Flood", "description": "Code that turns flood coolant on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M8", "none"] }, "air": { "title": "Air", "description": "Code that turns air on, or none.\n\nIf wrong: chips stay in the cut.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool", "description": "Code that turns coolant through the tool on, or none.\n\nIf wrong: a deep hole is drilled dry.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "off": { "title": "All off", "description": "Code that turns all of them off.\n\nIf wrong: coolant runs during the swap, into the taper and the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["M9"] } }, "examples": [{ "mist": "M7", "flood": "M8", "air": "none", "through-tool": "none", "off": "M9" }] }, "tools": { "title": "Tools", "description": "Words for selecting and changing tools.", "type": "object", "additionalProperties": false, "properties": { "change": { "title": "Tool change", "description": "Code of the controller's own tool change, or none.\n\nIf wrong: the tool is not changed, and the next operation runs with the last one.", "$ref": "#/$defs/codeOrNone", "examples": ["M6", "none"] }, "blocks": { "title": "Selection and change in a block", "description": "together: T and the change code share a block; apart: one block each.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "order": { "title": "Order of selection and change", "description": "select-first: T before the change code; change-first: the change code first.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["select-first", "change-first"], "examples": ["select-first"] }, "preselect": { "title": "Preselection", "description": "Whether the next tool is selected right after each change, so that the changer gets it ready.\n\nIf wrong: the changer takes the wrong tool at the next change.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "change": "M6", "blocks": "together", "order": "select-first", "preselect": "no" }] }, "stops": { "title": "Stops and end", "description": "Words that stop and end the program.", "type": "object", "additionalProperties": false, "properties": { "stop": { "title": "Program stop", "description": "Code of a stop that the operator ends.\n\nIf wrong: the program runs on while a hand is in the machine.", "$ref": "#/$defs/codeOrNone", "examples": ["M0"] }, "optional": { "title": "Optional stop", "description": "Code of a stop that acts when its switch is on, or none.\n\nIf wrong: the program runs on although a check was meant.", "$ref": "#/$defs/codeOrNone", "examples": ["M1", "none"] }, "end": { "title": "End of program", "description": "Code of the end of the program.\n\nIf wrong: the controller alarms, does not rewind, or moves a pallet.", "$ref": "#/$defs/codeOrNone", "examples": ["M30", "M2"] } }, "examples": [{ "stop": "M0", "optional": "M1", "end": "M30" }] }, "wait": { "title": "Values of a wait", "description": "Numbers that a wait on a signal says.", "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Level on", "description": "Number for a signal that is on.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "off": { "title": "Level off", "description": "Number for a signal that is off.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [0] }, "timeout-unit": { "title": "Unit of the timeout", "description": "What the timeout is counted in.\n\nUnit: s or ms.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "on": 1, "off": 0, "timeout-unit": "s" }] }, "codes": { "title": "Codes of the builder", "description": "What further codes do that a program from elsewhere may hold: what they are for, and their effects. They are read, not written.", "type": "object", "additionalProperties": false, "patternProperties": { "^[GM]\\d{1,3}$": { "title": "One code", "description": "A code with no meaning of its own in the standards, and what it leaves behind.", "type": "object", "additionalProperties": false, "properties": { "does": { "title": "What it does", "description": "In words, for findings and the set-up sheet.\n\nIf wrong: the operator does not know what is switched.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["chip conveyor on"] }, "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" }] } }, "examples": [{ "M27": { "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" } }] }, "idioms": { "title": "Idioms", "description": "How this controller says one action: literal words and {{name}} for the whole number of a word. One code each; beside it may stand P Q R L E I J K.", "type": "object", "additionalProperties": false, "properties": { "message": { "title": "Message to the operator", "description": "A whole comment with a mark of its own, so that a message is told from a remark, or none. It may name {{text}} (must).\n\nIf wrong: the operator does not see what is asked of them.", "$ref": "#/$defs/template", "examples": ["(MSG, {{text}})"] }, "wait-signal": { "title": "Wait on a signal", "description": "Waits until an input has a level, or none. It may name {{signal}} (must), {{level}} (without it every signal is waited for until it is on) and {{timeout}} (without it the wait lasts for ever).\n\nIf wrong: the program does not wait: the tool cuts before the spindle is up to speed, or swaps while it turns.", "$ref": "#/$defs/template", "examples": ["M94 P{{signal}} R{{level}} Q{{timeout}}"] }, "output-on": { "title": "Output on", "description": "Switches an output on, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M95 P{{output}}"] }, "output-off": { "title": "Output off", "description": "Switches an output off, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M96 P{{output}}"] }, "release": { "title": "Release the tool", "description": "Opens the drawbar, or none. It names no value.\n\nIf wrong: the tool drops, or is pulled out of the rack with its fork.", "$ref": "#/$defs/template", "examples": ["M21"] }, "clamp": { "title": "Clamp the tool", "description": "Closes the drawbar, or none. It names no value.\n\nIf wrong: the spindle starts with a loose tool.", "$ref": "#/$defs/template", "examples": ["M22"] }, "taper-air-on": { "title": "Taper air on", "description": "Blows the taper clean, or none. It names no value.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/template", "examples": ["M25"] }, "taper-air-off": { "title": "Taper air off", "description": "Ends it, or none. It names no value.\n\nIf wrong: air blows on during the cut.", "$ref": "#/$defs/template", "examples": ["M26"] }, "cover-open": { "title": "Open the rack's cover", "description": "Opens the cover of the rack, or none. It names no value.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/template", "examples": ["M27"] }, "cover-close": { "title": "Close the rack's cover", "description": "Closes the cover of the rack, or none. It names no value.\n\nIf wrong: chips fill the pockets.", "$ref": "#/$defs/template", "examples": ["M28"] }, "hood-up": { "title": "Dust hood up", "description": "Lifts the dust hood, or none. It names no value.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/template", "examples": ["M23"] }, "hood-down": { "title": "Dust hood down", "description": "Lowers the dust hood, or none. It names no value.\n\nIf wrong: dust is not drawn off.", "$ref": "#/$defs/template", "examples": ["M24"] }, "measure": { "title": "Measure the tool", "description": "Has the controller measure the tool's length and make it its length offset, or none. It names no value.\n\nIf wrong: the length of the last measurement acts.", "$ref": "#/$defs/template", "examples": ["M29"] } }, "examples": [{ "wait-signal": "M94 P{{signal}} R{{level}} Q{{timeout}}", "release": "M21", "clamp": "M22" }] }, "machine": { "title": "Machine", "description": "Facts of this machine, in its own leaf. A key is needed when a job needs it.", "type": "object", "additionalProperties": false, "properties": { "travel": { "title": "Travel", "description": "Where each axis can go, machine coordinates. Rotary axes are allowed only where they stand here.", "type": "object", "additionalProperties": false, "properties": { "x": { "title": "Travel of X", "description": "Least and greatest place of X in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "y": { "title": "Travel of Y", "description": "Least and greatest place of Y in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "z": { "title": "Travel of Z", "description": "Least and greatest place of Z in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "a": { "title": "Travel of A", "description": "Least and greatest place of A in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "b": { "title": "Travel of B", "description": "Least and greatest place of B in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "c": { "title": "Travel of C", "description": "Least and greatest place of C in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] } }, "examples": [{ "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }] }, "spindle": { "title": "Spindle of the machine", "description": "What the spindle and its drive can do.", "type": "object", "additionalProperties": false, "properties": { "min-rpm": { "title": "Lowest speed", "description": "Lowest speed that the spindle may run at.\n\nUnit: rpm.\n\nIf wrong: the spindle overheats, or does not turn.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [6e3] }, "max-rpm": { "title": "Highest speed", "description": "Highest speed.\n\nUnit: rpm.\n\nIf wrong: the speed is cut without a word and the feed is too fast for it.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [24e3] }, "spin-up": { "title": "Time to come up to speed", "description": "Time from standstill to the highest speed.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "spin-down": { "title": "Time to stop", "description": "Time from the highest speed to standstill by the drive.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped while the spindle turns.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "coast-down": { "title": "Time to coast down", "description": "The same in free run, with the drive tripped.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "$ref": "#/$defs/time", "examples": ["25 s"] }, "orient": { "title": "Orientation before a swap", "description": "Whether the spindle must be oriented before a swap.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "min-rpm": 6e3, "max-rpm": 24e3, "spin-up": "6 s", "spin-down": "6 s", "coast-down": "25 s" }] }, "signals": { "title": "Signals", "description": "Inputs that the program can wait on.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "At speed", "description": "The drive reports that the spindle is at its speed: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [{ "input": 4, "settle": "0.3 s" }] }, "stopped": { "title": "Stopped", "description": "The drive or a sensor reports standstill: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool is swapped while the spindle turns.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [5] }, "released": { "title": "Released", "description": "The drawbar is open: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [8] }, "clamped": { "title": "Clamped", "description": "The drawbar is closed with a tool in it: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [7] }, "tool-present": { "title": "Tool present", "description": "A tool is in the spindle: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the program goes on without a tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [9] }, "air": { "title": "Air pressure", "description": "There is enough air to work the drawbar: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [6] }, "hold-down": { "title": "Hold-down", "description": "Vacuum or clamps hold the work: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the work comes loose in the cut.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [10] } }, "examples": [{ "at-speed": { "input": 4, "settle": "0.3 s" }, "stopped": 5 }] }, "waits": { "title": "Waits", "description": "What a wait does when its time is up.", "type": "object", "additionalProperties": false, "properties": { "on-timeout": { "title": "On timeout", "description": "alarm: the program stops; continues: it goes on as if the signal had come, so that such a wait confirms nothing.\n\nIf wrong: a fault of the spindle or the air goes unseen and the program runs on.", "type": "string", "enum": ["alarm", "continues"], "examples": ["alarm"] } }, "examples": [{ "on-timeout": "alarm" }] }, "swap": { "title": "Swap style", "description": "controller: the controller changes tools by itself; rack: the program drives to the pockets and works the drawbar; operator: the program stops and asks for the tool.\n\nIf wrong: the program waits for a change that never comes, or drives to a rack that is not there.", "type": "string", "enum": ["controller", "rack", "operator"], "examples": ["rack"] }, "change-effects": { "title": "Effects of the tool change", "description": "What the controller's own tool change does besides changing the tool. Needed where `swap` is controller.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unchanged", "spindle": "stopped", "coolant": "unchanged", "length-offset": "unchanged" }] }, "measure-effects": { "title": "Effects of measuring", "description": "What the controller's measurement of a tool does. Needed where `lengths` is measured.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unknown", "spindle": "stopped", "coolant": "unchanged", "length-offset": "active" }] }, "retract": { "title": "Retract to swap height", "description": "How Z goes up to the swap height.", "type": "object", "additionalProperties": false, "properties": { "by": { "title": "Retract by", "description": "machine-move: a rapid in machine coordinates; reference-return: the return to the reference position; clearance: the clearance of the job (operator swaps only).\n\nIf wrong: the tool is dragged across the work, or driven past the travel.", "type": "string", "enum": ["machine-move", "reference-return", "clearance"], "examples": ["machine-move"] }, "z": { "title": "Swap height", "description": "Z of the swap height in machine coordinates, with machine-move.\n\nUnit: mm, or with `in`.\n\nIf wrong: Z does not clear the work, or runs onto its limit switch.", "$ref": "#/$defs/length", "examples": [0] }, "acts-on": { "title": "What it moves", "description": "spindle-nose: machine coordinates are those of the spindle; tool-tip: an active length offset counts, too.\n\nIf wrong: Z stands lower by the tool's length than meant.", "type": "string", "enum": ["spindle-nose", "tool-tip"], "examples": ["spindle-nose"] }, "cancel-length-first": { "title": "Cancel the length offset first", "description": "Whether the length offset must be cancelled before it.\n\nIf wrong: the controller alarms, or the tool runs past the travel by its length.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "intermediate": { "title": "Intermediate point", "description": "incremental-zero: a reference return has an intermediate point, given as zero increments; none: it has none.\n\nIf wrong: the intermediate point is taken for a target: a diagonal through the work.", "type": "string", "enum": ["none", "incremental-zero"], "examples": ["none"] }, "change-position": { "title": "Change position", "description": "Where the operator changes tools, with retract by clearance; work coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the operator reaches between tool and work to change it.", "$ref": "#/$defs/place", "examples": [[0, 0, 120]] } }, "examples": [{ "by": "machine-move", "z": 0, "acts-on": "spindle-nose", "cancel-length-first": "no", "intermediate": "none" }] }, "length-offset": { "title": "Length offset at the machine", "description": "How the tool's length comes to act.", "type": "object", "additionalProperties": false, "properties": { "form": { "title": "Form", "description": "with-first-z: in the block of the first Z motion; own-block: in a block of its own before it; in-tool-word: with the tool word; none: there is no length offset, the operator sets Z.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["with-first-z", "own-block", "in-tool-word", "none"], "examples": ["with-first-z"] }, "select-moves": { "title": "Selecting moves Z", "description": "Whether selecting it moves the axis by itself.\n\nIf wrong: Z moves where nobody meant it to.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "cancel-moves": { "title": "Cancelling moves Z", "description": "Whether cancelling it moves the axis by itself. It is then cancelled at swap height only.\n\nIf wrong: Z moves down by the tool's length.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "form": "with-first-z", "select-moves": "no", "cancel-moves": "no" }] }, "lengths": { "title": "Tool lengths", "description": "Where they come from: table, the controller's tool table; measured, a measurement after each swap; operator, set by hand.\n\nIf wrong: the tool is driven into the work by the difference.", "type": "string", "enum": ["table", "measured", "operator"], "examples": ["table"] }, "drawbar": { "title": "Drawbar", "description": "How the drawbar is worked at a rack, or none.", "anyOf": [{ "title": "None", "description": "There is no drawbar that the program works.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "travels": { "title": "Travel of an empty spindle", "description": "Whether an empty spindle travels along the rack clamped or released.\n\nIf wrong: the released drawbar strikes a holder, or the clamped one is pressed onto it.", "type": "string", "enum": ["clamped", "released"], "examples": ["clamped"] }, "taper-air": { "title": "Taper air", "description": "Whether air cleans the taper while a tool is picked.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/yesNo", "examples": ["no"] } } }], "examples": ["none", { "travels": "clamped", "taper-air": "no" }] }, "rack": { "title": "Rack", "description": "Where tools wait and how they are fetched, or none.", "anyOf": [{ "title": "None", "description": "There is no rack that the program drives to.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Style of the rack", "description": "drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.\n\nIf wrong: the spindle is driven into the rack.", "type": "string", "enum": ["drop-in", "slide-in"], "examples": ["drop-in"] }, "clear-z": { "title": "Clear height", "description": "Machine Z at which an empty spindle clears the tools in the rack, and a full one the empty pockets.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is dragged through the rack.", "$ref": "#/$defs/length", "examples": [-5] }, "pocket-z": { "title": "Pocket height", "description": "Machine Z at which the holder sits in its pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is crushed into the rack, or drops.", "$ref": "#/$defs/length", "examples": [-78.4] }, "descend-from": { "title": "Start of the slow descent", "description": "How far above the pocket height the descent at feed begins.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is driven into its pocket at rapid.", "$ref": "#/$defs/length", "examples": [20] }, "descend-feed": { "title": "Feed of the slow descent", "description": "Feed of the last part of the way down.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder is driven into its pocket too fast.", "$ref": "#/$defs/feed", "examples": [600] }, "pockets": { "title": "Pockets", "description": "Places of the pockets, machine coordinates: the first one, the pitch to the next and their number, or a list of places.\n\nIf wrong: the spindle is driven beside the pocket.", "anyOf": [{ "type": "object", "additionalProperties": false, "properties": { "first": { "title": "First pocket", "description": "X and Y of pocket 1.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket.", "$ref": "#/$defs/point", "examples": [[40, 20]] }, "pitch": { "title": "Pitch", "description": "X and Y from one pocket to the next.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket, farther with each one.", "$ref": "#/$defs/point", "examples": [[80, 0]] }, "count": { "title": "Number of pockets", "description": "How many there are.\n\nUnit: pockets.\n\nIf wrong: the spindle is driven past the end of the rack.", "type": "integer", "minimum": 1, "maximum": 200, "examples": [6] } } }, { "type": "array", "minItems": 1, "maxItems": 200, "items": { "$ref": "#/$defs/point" } }], "examples": [{ "first": [40, 20], "pitch": [80, 0], "count": 6 }, [[40, 20], [120, 20]]] }, "zone": { "title": "Rack zone", "description": "Box that only swaps enter.", "type": "object", "additionalProperties": false, "properties": { "min": { "title": "Least corner", "description": "Least X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[0, 0, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[500, 60, -5]] } }, "examples": [{ "min": [0, 0, -95], "max": [500, 60, -5] }] }, "slide": { "title": "Slide", "description": "The way into a fork, with slide-in.", "type": "object", "additionalProperties": false, "properties": { "direction": { "title": "Direction of the slide", "description": "Direction from the approach into the pocket.\n\nIf wrong: the holder is torn out of the fork.", "type": "string", "enum": ["+x", "-x", "+y", "-y"], "examples": ["+y"] }, "distance": { "title": "Length of the slide", "description": "Distance from the approach to the pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder strikes the fork on its way up or down.", "$ref": "#/$defs/length", "examples": [40] }, "feed": { "title": "Feed of the slide", "description": "Feed of the slide.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder strikes the fork too fast.", "$ref": "#/$defs/feed", "examples": [1e3] } }, "examples": [{ "direction": "+y", "distance": 40, "feed": 1e3 }] }, "widest": { "title": "Widest tool", "description": "Widest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a wide tool strikes its neighbour.", "$ref": "#/$defs/lengthOrNone", "examples": [60] }, "longest": { "title": "Longest tool", "description": "Longest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a long tool strikes the table under the rack.", "$ref": "#/$defs/lengthOrNone", "examples": [90] }, "cover": { "title": "Cover", "description": "Whether the program opens and closes a cover.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "at-end": { "title": "At the end", "description": "What becomes of the last tool.", "type": "object", "additionalProperties": false, "properties": { "tool": { "title": "Last tool", "description": "return: it goes back to its pocket; keep: it stays in the spindle.\n\nIf wrong: the next program finds a tool where it expects none.", "type": "string", "enum": ["return", "keep"], "examples": ["return"] } }, "examples": [{ "tool": "return" }] } } }], "examples": ["none", { "style": "drop-in", "clear-z": -5, "pocket-z": -78.4, "descend-from": 20, "descend-feed": 600, "pockets": { "first": [40, 20], "pitch": [80, 0], "count": 6 }, "at-end": { "tool": "return" } }] }, "park": { "title": "Parking place", "description": "X and Y where the program leaves the axes at its end, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is in the way of unloading.", "$ref": "#/$defs/point", "examples": [[600, 800]] }, "outputs": { "title": "Outputs", "description": "Outputs that the program switches, by a name of yours.", "type": "object", "additionalProperties": false, "patternProperties": { "^[a-z][a-z0-9-]{0,30}$": { "title": "One output", "description": "An output and when it is on.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Number of the output", "description": "Number as the idiom says it.\n\nUnit: number of the output.\n\nIf wrong: another output is switched.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "during": { "title": "When it is on", "description": "cutting: from the spindle's start to its stop; program: from the first swap to the end.\n\nIf wrong: the extraction is off while dust is made, or on during the swap.", "type": "string", "enum": ["cutting", "program"], "examples": ["cutting"] } }, "examples": [{ "number": 1, "during": "cutting" }] } }, "examples": [{ "extraction": { "number": 1, "during": "cutting" } }] }, "hood": { "title": "Dust hood", "description": "Whether the program lifts and lowers a dust hood.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "keep-out": { "title": "Keep-out boxes", "description": "Boxes in machine coordinates that no motion of the work may enter.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into what stands there.", "type": "array", "maxItems": 50, "items": { "title": "One box", "description": "A box and what stands there.", "type": "object", "additionalProperties": false, "required": ["name", "min", "max"], "properties": { "name": { "title": "What stands there", "description": "Findings name it.\n\nIf wrong: nobody knows what the finding means.", "type": "string", "minLength": 1, "maxLength": 60, "examples": ["vise"] }, "min": { "title": "Least corner", "description": "Least X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[100, 100, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[250, 200, -40]] } }, "examples": [{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }] }, "examples": [[{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }]] }, "tapping": { "title": "Tapping", "description": "How the machine taps.", "type": "object", "additionalProperties": false, "properties": { "kind": { "title": "Kind of tapping", "description": "none: not at all; floating: with a floating holder; synchronised: spindle and feed are locked.\n\nIf wrong: the tap breaks or strips the thread.", "type": "string", "enum": ["none", "floating", "synchronised"], "examples": ["floating"] }, "reversal": { "title": "Time to reverse", "description": "Time that the spindle needs to reverse, with a floating holder.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the holder runs out of float and the tap breaks.", "$ref": "#/$defs/time", "examples": ["1 s"] }, "longhand": { "title": "Tapping longhand", "description": "Whether tapping may be written without its cycle.\n\nIf wrong: the tap breaks: feed and spindle do not reverse together.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "kind": "floating", "reversal": "1 s", "longhand": "no" }] }, "feed": { "title": "Feed limits", "description": "Lowest and highest feed; without them feeds are not checked against the machine.", "type": "object", "additionalProperties": false, "properties": { "least": { "title": "Lowest feed", "description": "Lowest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is raised without a word.", "$ref": "#/$defs/feed", "examples": [1] }, "most": { "title": "Highest feed", "description": "Highest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is cut without a word, and times on the sheet are wrong.", "$ref": "#/$defs/feed", "examples": [12e3] } }, "examples": [{ "least": 1, "most": 12e3 }] }, "work-zero": { "title": "Origins of the work offsets", "description": "Where the origin of each work offset (1 to 9) lies in machine coordinates, where it is always the same; a set-up file overrides it. With it, travel is checked in full.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "type": "object", "additionalProperties": false, "patternProperties": { "^[1-9]$": { "title": "Origin of one work offset", "description": "X, Y and Z of its origin in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "$ref": "#/$defs/place", "examples": [[300, 200, -80]] } }, "examples": [{ "1": [300, 200, -80] }] } }, "examples": [{ "travel": { "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }, "swap": "operator" }] }, "confirm": { "title": "Confirmations", "description": "How the program makes sure of a state before it relies on it. One that is not stated cannot be relied on: a job that needs it is refused.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "Spindle at speed", "description": "How it is confirmed that the spindle is at its speed: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "at-speed", "timeout": "10 s" }, { "dwell": "max(spin_up, spin_down) * max(rpm - from_rpm, from_rpm - rpm) / max_rpm + 0.5 * second" }] }, "stopped": { "title": "Spindle stopped", "description": "How it is confirmed that the spindle stands: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "stopped", "timeout": "30 s" }, { "dwell": "coast_down * from_rpm / max_rpm + 0.5 * second" }] }, "released": { "title": "Tool released", "description": "How it is confirmed that the drawbar is open: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "released", "timeout": "2 s" }, { "dwell": "0.8 s" }] }, "clamped": { "title": "Tool clamped", "description": "How it is confirmed that the drawbar is closed with a tool in it: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "clamped", "timeout": "2 s" }] }, "air": { "title": "Air pressure", "description": "How it is confirmed that there is air to work the drawbar: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "air", "timeout": "5 s" }] } }, "examples": [{ "at-speed": { "wait": "at-speed", "timeout": "10 s" }, "stopped": { "dwell": "60 s" } }] } }, "$defs": { "yesNo": { "description": "yes or no", "type": "string", "enum": ["yes", "no"] }, "code": { "description": "a code such as G54 or M6", "type": "string", "pattern": "^[GM]\\d{1,3}(\\.\\d)?$" }, "codeOrNone": { "description": "a code such as G54 or M6, or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, "codeWithWordOrNone": { "description": "a code such as G53, if need be with a word that belongs to it (G54.1 P2), or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, "letter": { "description": "one capital letter", "type": "string", "pattern": "^[A-Z]$" }, "letterOrNone": { "description": "one capital letter, or none", "type": "string", "pattern": "^(none|[A-Z])$" }, "length": { "description": "a length: a number in mm, or a text such as 2 in", "anyOf": [{ "type": "number", "minimum": -1e6, "maximum": 1e6 }, { "type": "string", "pattern": "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "lengthOrNone": { "description": "a length (a number in mm, or a text such as 2 in), or none", "anyOf": [{ "type": "number", "minimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "feed": { "description": "a feed: a number in mm/min, or a text such as 20 in/min", "anyOf": [{ "type": "number", "exclusiveMinimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }] }, "time": { "description": "a time such as 6 s, 500 ms or 2 min", "type": "string", "pattern": "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, "point": { "description": "a list of two lengths, X and Y", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" } }, "place": { "description": "a list of three lengths, X, Y and Z", "type": "array", "minItems": 3, "maxItems": 3, "items": { "$ref": "#/$defs/length" } }, "template": { "description": "none, or words such as M94 P{{signal}}", "type": "string", "minLength": 1, "maxLength": 120 }, "signal": { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } }, "confirmation": { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } }, "own-point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "own-trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "own-leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "own-plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "own-suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "own-digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] } } };
+  var schema31 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://tapewright.invalid/schemas/dialect.schema.json", "title": "Dialect", "description": "What one controller and its machine want. A file states only what differs from the one that it extends; a key that no file of the chain states is never guessed: what needs it is refused.", "type": "object", "additionalProperties": false, "required": ["dialect"], "properties": { "dialect": { "title": "Name of the dialect", "description": "The name that programs, set-up sheets and findings quote. Lower case, words joined by hyphens; the file is called NAME.dialect.yaml.\n\nIf wrong: the program on the machine cannot be traced to the file that shaped it.", "type": "string", "pattern": "^[a-z0-9]+(-[a-z0-9]+)*$", "maxLength": 40, "examples": ["quarry-router"] }, "title": { "title": "Title", "description": "One line for people: which controller or machine this is.\n\nIf wrong: an operator picks the dialect of another machine.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["Six-pocket router at the quarry workshop"] }, "extends": { "title": "Extends", "description": "The dialect whose values hold wherever this file states none: the name of a shipped dialect, or a file in the same folder or below (its name ends with .yaml). Mappings are merged key by key; lists, single values and `none` replace.\n\nIf wrong: words of another controller are inherited that this one rejects or takes for something else.", "type": "string", "minLength": 1, "maxLength": 200, "examples": ["explicit-words", "base/workshop.dialect.yaml"] }, "sources": { "title": "Sources", "description": "Where the facts of this file come from: standard and section, manual and page, or what was tried at the machine.\n\nIf wrong: nobody can tell later which value was read and which was guessed.", "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 300 }, "examples": [["NISTIR 6556, The NIST RS274/NGC Interpreter, version 3, 17 August 2000"]] }, "file": { "title": "File", "description": "The frame of the program text: file name ending, line ends, the marks at its start and end.", "type": "object", "additionalProperties": false, "properties": { "extension": { "title": "File name ending", "description": "Ending of the program file, without the dot.\n\nIf wrong: the controller does not list the file, or opens it as something else.", "type": "string", "pattern": "^[A-Za-z0-9]{1,8}$", "examples": ["nc"] }, "line-end": { "title": "Line end", "description": "What ends a line: lf (line feed), crlf (carriage return and line feed) or cr (carriage return).\n\nIf wrong: the whole file is read as one block, or each second line as an empty one.", "type": "string", "enum": ["lf", "crlf", "cr"], "examples": ["lf"] }, "last-line-end": { "title": "Line end after the last line", "description": "Whether the last line is ended, too.\n\nIf wrong: the last block, the end of the program, is ignored.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "end-of-block": { "title": "End-of-block mark", "description": "A visible mark at the end of each block: none, semicolon or asterisk.\n\nIf wrong: `;` starts a comment on some controllers, so that the rest of the block is dropped; `*` is an error on others.", "type": "string", "enum": ["none", "semicolon", "asterisk"], "examples": ["none"] }, "delimiter": { "title": "Program delimiter", "description": "Whether a line with `%` alone stands first and last.\n\nIf wrong: the controller finds no start or no end of the program and refuses the transfer.", "type": "string", "enum": ["none", "percent"], "examples": ["percent"] }, "program-number": { "title": "Program number", "description": "How the program is identified by a number of its own, or none. Where it is stated, a job must have a number in the range.", "anyOf": [{ "title": "None", "description": "Programs have no number; the file name tells them apart.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "letter": { "title": "Letter of the program number", "description": "The address of the number.\n\nIf wrong: the line is refused, or a program of another number is overwritten.", "type": "string", "enum": ["O", ":", "%"], "examples": ["O"] }, "digits": { "title": "Digits of the program number", "description": "Least digits; zeros are put in front.\n\nUnit: digits.\n\nIf wrong: the controller takes the program for another one, or refuses it.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [4] }, "from": { "title": "Lowest program number", "description": "Lowest number that is free for programs.\n\nUnit: program number.\n\nIf wrong: a program that the builder protects is overwritten, or the transfer is refused.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [1] }, "to": { "title": "Highest program number", "description": "Highest number that is free for programs; many controls keep the 8000s or 9000s to themselves.\n\nUnit: program number.\n\nIf wrong: a cycle or macro of the builder is overwritten.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [7999] } } }], "examples": ["none", { "letter": "O", "digits": 4, "from": 1, "to": 7999 }] }, "characters": { "title": "Characters", "description": "What the text may hold: upper (capital letters, digits and the marks of the code, in comments, too), ascii, or utf-8 (any character in comments).\n\nIf wrong: the block is rejected, or the comment on the screen is garbled so that an instruction to the operator is lost.", "type": "string", "enum": ["upper", "ascii", "utf-8"], "examples": ["upper"] } }, "examples": [{ "extension": "nc", "line-end": "lf", "delimiter": "percent" }] }, "comments": { "title": "Comments", "description": "How text for people is set apart from the code.", "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Comment style", "description": "parentheses: ( ... ); semicolon: from ; to the end of the line; none: the controller takes no comments, and messages to the operator cannot be written.\n\nIf wrong: the text is executed as code, or the block alarms.", "type": "string", "enum": ["parentheses", "semicolon", "none"], "examples": ["parentheses"] }, "longest": { "title": "Longest comment", "description": "Most characters of one comment, its marks not counted. Longer text is cut.\n\nUnit: characters.\n\nIf wrong: the block alarms, or the end of an instruction to the operator is missing.", "type": "integer", "minimum": 8, "maximum": 200, "examples": [60] } }, "examples": [{ "style": "parentheses", "longest": 60 }] }, "blocks": { "title": "Blocks", "description": "How words make up a block and blocks follow one another.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Block numbers", "description": "Which blocks have a number (N word), or none.", "anyOf": [{ "title": "None", "description": "No block has a number.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Numbered blocks", "description": "all: every block; sections: only the first block of each operation.\n\nIf wrong: block search and restart do not find the place.", "type": "string", "enum": ["all", "sections"], "examples": ["all"] }, "start": { "title": "First block number", "description": "Number of the first numbered block, and of the first one after the highest was reached.\n\nUnit: block number.\n\nIf wrong: a number that the controller reserves is used.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [10] }, "step": { "title": "Step of block numbers", "description": "Difference from one numbered block to the next.\n\nUnit: block numbers.\n\nIf wrong: no free numbers for a block put in at the machine.", "type": "integer", "minimum": 1, "maximum": 1e3, "examples": [10] }, "to": { "title": "Highest block number", "description": "After it numbers begin again at the first.\n\nUnit: block number.\n\nIf wrong: the controller alarms in the middle of the program.", "type": "integer", "minimum": 1, "maximum": 99999999, "examples": [99990] }, "width": { "title": "Digits of block numbers", "description": "Least digits, zeros put in front; 0: as many as needed.\n\nUnit: digits.\n\nIf wrong: the number is not recognised.", "type": "integer", "minimum": 0, "maximum": 8, "examples": [0] } } }], "examples": ["none", { "on": "all", "start": 10, "step": 10, "to": 99990, "width": 0 }] }, "separator": { "title": "Separator", "description": "What stands between two words: none, blank or tab.\n\nIf wrong: words that run together are misread, or a blank counts against the length of the block.", "type": "string", "enum": ["none", "blank", "tab"], "examples": ["blank"] }, "order": { "title": "Word order", "description": "Letters in the order in which a block has them, each once. Every letter that the dialect writes must stand here.\n\nIf wrong: a controller with a fixed order ignores or misreads the word that stands in the wrong place.", "type": "array", "minItems": 3, "maxItems": 26, "uniqueItems": true, "items": { "$ref": "#/$defs/letter" }, "examples": [["N", "G", "X", "Y", "Z", "A", "B", "C", "I", "J", "K", "R", "P", "Q", "F", "S", "T", "H", "D", "M"]] }, "longest": { "title": "Longest block", "description": "Most characters of a block, its line end not counted, or none.\n\nUnit: characters.\n\nIf wrong: the block is cut short: in the worst case a coordinate loses its last digits and the axis goes to another place without an alarm.", "anyOf": [{ "title": "None", "description": "Any length.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 20, "maximum": 4e3 }], "examples": [80] }, "g-words": { "title": "G words in a block", "description": "one: a single G word; any: one of each modal group.\n\nIf wrong: the last one wins without a word, or the block alarms.", "type": "string", "enum": ["one", "any"], "examples": ["any"] }, "m-words": { "title": "M words in a block", "description": "Most M words in one block.\n\nUnit: words.\n\nIf wrong: only the first or the last one acts: coolant or spindle is missing.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [1] }, "modes": { "title": "Modes in a block", "description": "together: modes that are set one after another share a block (as far as g-words allows); apart: each has a block of its own.\n\nIf wrong: a mode is dropped: the program runs in the wrong plane, units or offset.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "delete": { "title": "Block delete", "description": "Whether the controller understands `/` at the start of a block. Programs are written without it; it is accepted in programs that are read.\n\nIf wrong: a block that should be skipped is executed, or the other way round.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "stops-act": { "title": "When stops act", "description": "Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. They are written in blocks of their own; this decides what a program from elsewhere means.\n\nIf wrong: the spindle stops and the tool is then driven through the material.", "type": "string", "enum": ["before-motion", "after-motion"], "examples": ["after-motion"] } }, "examples": [{ "number": "none", "separator": "blank", "longest": 80, "g-words": "any", "m-words": 1 }] }, "numbers": { "title": "Numbers", "description": "How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros` and `digits` hold for all; a single address may state its own.", "type": "object", "additionalProperties": false, "properties": { "point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "length": { "title": "Axis words", "description": "Numbers of X Y Z, and of the levels and pecks of cycles. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "arc-centre": { "title": "Arc centre and radius words", "description": "Numbers of I J K and of the radius. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "angle": { "title": "Rotary words", "description": "Numbers of A B C. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of an angle in degrees.\n\nIf wrong: the rotary axis stands short of or past its place.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the rotary axis stands short of or past its place.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [3] }, "feed-per-minute": { "title": "Feed per minute", "description": "Numbers of F in feed per minute. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 1, "inch": 2 }] }, "feed-per-revolution": { "title": "Feed per revolution", "description": "Numbers of F in feed per revolution. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "inverse-time": { "title": "Inverse-time feed", "description": "Numbers of F in inverse time. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a feed in 1/min.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [4] }, "speed": { "title": "Spindle speed", "description": "Numbers of S. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a speed in rpm.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [0] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [0] }, "dwell": { "title": "Dwell", "description": "Number of the dwell, counted in `dwell.unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `dwell.unit`.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "cycle-dwell": { "title": "Dwell in a cycle", "description": "Number of the dwell at the bottom of a hole, counted in `cycles.words.dwell-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `cycles.words.dwell-unit`.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "timeout": { "title": "Timeout of a wait", "description": "Number of the timeout, counted in `wait.timeout-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `wait.timeout-unit`.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [1] }, "code-width": { "title": "Least digits of codes", "description": "Least digits of codes and of tool and offset numbers; zeros are put in front: 2 writes G00, M06, T01.", "type": "object", "additionalProperties": false, "properties": { "G": { "title": "Digits of G words", "description": "Least digits of a G code before its point.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "M": { "title": "Digits of M words", "description": "Least digits of an M code.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "T": { "title": "Digits of T words", "description": "Least digits of a tool number.\n\nUnit: digits.\n\nIf wrong: a number with too few digits selects another tool or carries no offset.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "H": { "title": "Digits of H words", "description": "Least digits of the number of a length offset.\n\nUnit: digits.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "D": { "title": "Digits of D words", "description": "Least digits of the number of a radius offset.\n\nUnit: digits.\n\nIf wrong: the radius of another tool acts, and the contour is gouged.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] } }, "examples": [{ "G": 2, "M": 2, "T": 2, "H": 2, "D": 2 }] } }, "examples": [{ "point": "always", "trailing-zeros": "keep", "length": { "mm": 3, "inch": 4 } }] }, "modal": { "title": "Modal words", "description": "Which words are repeated although they have not changed.", "type": "object", "additionalProperties": false, "properties": { "motion": { "title": "Motion word", "description": "modal: written when the kind of motion changes; each-block: in every block with axis words.\n\nIf wrong: without its motion word a block does nothing, or is run as the last motion: a rapid where a feed was meant.", "type": "string", "enum": ["modal", "each-block"], "examples": ["modal"] }, "axes": { "title": "Axis words", "description": "changed: only axes that move; all: every axis whose place is known.\n\nIf wrong: an axis left out is taken as 0 or stays where it was.", "type": "string", "enum": ["changed", "all"], "examples": ["changed"] }, "arc-end": { "title": "End of an arc", "description": "changed: only the end coordinates that differ; both: both axes of the plane.\n\nIf wrong: the arc is refused, or ends at another place.", "type": "string", "enum": ["changed", "both"], "examples": ["changed"] }, "arc-centre": { "title": "Zeros in an arc centre", "description": "non-zero: a centre word of 0 is left out; both: both are written.\n\nIf wrong: `centre missing` alarm, or the last centre is used and the arc runs wild.", "type": "string", "enum": ["non-zero", "both"], "examples": ["both"] }, "feed": { "title": "Feed word", "description": "modal: when the feed changes; after-rapid: also in the first feed block after a rapid; each-block: in every feed block.\n\nIf wrong: the block alarms for want of a feed, or an old feed is used.", "type": "string", "enum": ["modal", "after-rapid", "each-block"], "examples": ["modal"] } }, "examples": [{ "motion": "modal", "axes": "changed", "arc-end": "changed", "arc-centre": "both", "feed": "modal" }] }, "motion": { "title": "Straight motion", "description": "Rapid and straight motion.", "type": "object", "additionalProperties": false, "properties": { "rapid": { "title": "Rapid", "description": "Code of the rapid.\n\nIf wrong: a rapid is run as a feed, or a feed as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G0"] }, "line": { "title": "Straight line at feed", "description": "Code of a straight line at feed.\n\nIf wrong: a feed is run as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G1"] }, "rapids": { "title": "Path of a rapid", "description": "straight: all axes arrive together on a straight path; dog-leg: each runs at its own rate. With dog-leg, a rapid that changes Z and X or Y is split: rising Z first, falling Z last.\n\nIf wrong: on a dog-leg the tool sweeps through a clamp that lies beside the straight path.", "type": "string", "enum": ["straight", "dog-leg"], "examples": ["dog-leg"] }, "machine-move-lasts": { "title": "How long a move in machine coordinates lasts", "description": "block: the code of `machine-move` acts in its own block alone; until-work-offset: it suspends the work offset, and all motion is in machine coordinates until a work offset is stated anew.\n\nIf wrong: the tool goes to places of the work as if they were places of the machine.", "type": "string", "enum": ["block", "until-work-offset"], "axes": [52], "examples": ["block"] } }, "examples": [{ "rapid": "G0", "line": "G1", "rapids": "dog-leg" }] }, "units": { "title": "Units", "description": "Words for the units of the program.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Millimetres", "description": "Code for millimetres, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G21", "none"] }, "inch": { "title": "Inches", "description": "Code for inches, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G20", "none"] }, "programs-in": { "title": "Units of programs", "description": "job: a program is in the units of its job; mm or inch: always in these.\n\nIf wrong: everything is 25.4 times too small or too large.", "type": "string", "enum": ["job", "mm", "inch"], "examples": ["job"] } }, "examples": [{ "mm": "G21", "inch": "G20", "programs-in": "job" }] }, "plane": { "title": "Planes", "description": "Words that select the plane of arcs, cycles and compensation.", "type": "object", "additionalProperties": false, "properties": { "xy": { "title": "XY plane", "description": "Code of the XY plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G17"] }, "zx": { "title": "ZX plane", "description": "Code of the ZX plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G18"] }, "yz": { "title": "YZ plane", "description": "Code of the YZ plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G19"] } }, "examples": [{ "xy": "G17", "zx": "G18", "yz": "G19" }] }, "distance": { "title": "Absolute and incremental", "description": "Words for absolute and incremental coordinates.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute", "description": "Code for absolute coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "$ref": "#/$defs/codeOrNone", "examples": ["G90"] }, "incremental": { "title": "Incremental", "description": "Code for incremental coordinates.\n\nIf wrong: distances are taken as places.", "$ref": "#/$defs/codeOrNone", "examples": ["G91"] }, "programs-in": { "title": "Coordinates of programs", "description": "Whether programs are written with absolute or incremental coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "type": "string", "enum": ["absolute", "incremental"], "examples": ["absolute"] } }, "examples": [{ "absolute": "G90", "incremental": "G91", "programs-in": "absolute" }] }, "arc": { "title": "Arcs", "description": "Circular motion.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Arc clockwise", "description": "Code of an arc clockwise seen from the + end of the axis across the plane.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G2"] }, "ccw": { "title": "Arc counter-clockwise", "description": "Code of an arc counter-clockwise.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G3"] }, "form": { "title": "Form of an arc", "description": "incremental-centre: I J K from the start point; absolute-centre: I J K as coordinates; radius: a radius word, negative above 180 degrees; none: arcs are not understood, and chords take their place.\n\nIf wrong: the centre lies elsewhere: a wild circle through work and clamps.", "type": "string", "enum": ["incremental-centre", "absolute-centre", "radius", "none"], "examples": ["incremental-centre"] }, "centre-words": { "title": "Arc centre modes", "description": "Words that choose absolute or incremental arc centres, where the controller has them.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute arc centres", "description": "Code for absolute arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G90.1"] }, "incremental": { "title": "Incremental arc centres", "description": "Code for incremental arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G91.1"] } }, "examples": [{ "absolute": "none", "incremental": "none" }] }, "radius-word": { "title": "Radius word", "description": "Letter of the radius, where `form` is radius.\n\nIf wrong: the arc is refused.", "$ref": "#/$defs/letter", "examples": ["R"] }, "planes": { "title": "Planes with arcs", "description": "The planes in which arcs are understood. Arcs in others become chords, or are refused.\n\nIf wrong: the block alarms, or the arc is cut in another plane.", "type": "array", "maxItems": 3, "uniqueItems": true, "items": { "type": "string", "enum": ["xy", "zx", "yz"] }, "examples": [["xy", "zx", "yz"]] }, "largest-sweep": { "title": "Largest sweep", "description": "Largest sweep of an arc in one block; larger ones are split.\n\nUnit: degrees.\n\nIf wrong: the arc takes the short way instead of the long one.", "type": "number", "exclusiveMinimum": 0, "maximum": 360, "examples": [360] }, "full-circle": { "title": "Full circle", "description": "Whether one block can be a full circle.\n\nIf wrong: nothing is cut, or a whole circle where nothing was meant.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "helix": { "title": "Helix", "description": "Whether the third axis may move during an arc.\n\nIf wrong: the third axis plunges before or after the arc.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "turns-word": { "title": "Turns word", "description": "Letter of the word for the number of turns of a helix, or none: one turn a block.\n\nIf wrong: the helix is cut with one turn and a steep plunge.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "feed-along": { "title": "Feed on a helix", "description": "What F means on a helix: path, the speed along the helix; circle, the speed along its circle seen from above.\n\nIf wrong: the tool moves up to several times faster than meant on a steep helix.", "type": "string", "enum": ["path", "circle"], "examples": ["path"] }, "smallest-radius": { "title": "Smallest radius", "description": "Arcs with a smaller radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms or becomes a dwell mark.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 0.05] }, "largest-radius": { "title": "Largest radius", "description": "Arcs with a larger radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 5e3] }, "tolerance": { "title": "Radius tolerance", "description": "How far the radius at the start and at the end of an arc may differ before the controller alarms.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Tolerance in millimetres", "description": "In a program in millimetres.\n\nUnit: mm.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 10, "examples": [2e-3] }, "inch": { "title": "Tolerance in inches", "description": "In a program in inches.\n\nUnit: inch.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 1, "examples": [2e-4] }, "relative": { "title": "Relative tolerance", "description": "As a share of the radius; the larger of the two holds. 0: none.\n\nUnit: share of the radius (0.001 is 0.1 %).\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 0.01, "examples": [0] } }, "examples": [{ "mm": 2e-3, "inch": 2e-4, "relative": 0 }] }, "chord-tolerance": { "title": "Chord tolerance", "description": "Largest distance between a chord and its arc, where chords take the place of an arc.\n\nUnit: mm, or with `in`.\n\nIf wrong: flats are seen on curves, or the blocks come faster than the controller reads them and the motion stutters.", "$ref": "#/$defs/length", "examples": [0.01] } }, "examples": [{ "cw": "G2", "ccw": "G3", "form": "incremental-centre", "helix": "yes", "feed-along": "path" }] }, "path": { "title": "Path modes", "description": "Words for how corners are taken.", "type": "object", "additionalProperties": false, "properties": { "exact": { "title": "Exact path", "description": "Code for the exact path.\n\nIf wrong: corners are rounded.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61"] }, "stop": { "title": "Exact stop", "description": "Code for a stop at each corner.\n\nIf wrong: dwell marks at each corner, or rounded corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61.1", "none"] }, "blend": { "title": "Continuous path", "description": "Code for blending corners at speed.\n\nIf wrong: the motion stutters and burns the edge.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G64"] }, "tolerance-word": { "title": "Blend tolerance word", "description": "Letter of the tolerance with the continuous path, or none.\n\nIf wrong: corners are cut further than allowed.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "look-ahead": { "title": "Look-ahead", "description": "Codes that turn looking ahead over many blocks on, for operations that are blended, and off, for those on the exact path; or none.", "anyOf": [{ "title": "None", "description": "The control looks ahead by itself, or not at all.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Look-ahead on", "description": "Code that turns look-ahead on.\n\nIf wrong: the motion stutters, or details are rounded off.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G5.1 Q1"] }, "off": { "title": "Look-ahead off", "description": "Code that turns look-ahead off.\n\nIf wrong: details are rounded off.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G5.1 Q0"] } } }], "axes": [77], "examples": ["none", { "on": "G5.1 Q1", "off": "G5.1 Q0" }] } }, "examples": [{ "exact": "G61", "stop": "none", "blend": "G64" }] }, "feed": { "title": "Feed modes", "description": "Words for what F means.", "type": "object", "additionalProperties": false, "properties": { "per-minute": { "title": "Feed per minute", "description": "Code for feed in length units a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["G94"] }, "per-revolution": { "title": "Feed per revolution", "description": "Code for feed in length units a revolution, or none: the feed is worked out a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G95"] }, "inverse-time": { "title": "Inverse time", "description": "Code for feed in 1/minutes a block, or none.\n\nIf wrong: the tool moves at a wildly wrong feed.", "$ref": "#/$defs/codeOrNone", "examples": ["G93", "none"] }, "inverse-time-unit": { "title": "Unit of inverse time", "description": "What F counts in inverse time: per-minute: 1/minutes; per-second: 1/seconds.\n\nIf wrong: the tool moves 60 times too fast or too slow.", "type": "string", "enum": ["per-minute", "per-second"], "axes": [72], "examples": ["per-minute"] } }, "examples": [{ "per-minute": "G94", "per-revolution": "none", "inverse-time": "none" }] }, "dwell": { "title": "Dwell", "description": "A pause of a set time.", "type": "object", "additionalProperties": false, "properties": { "code": { "title": "Dwell code", "description": "Code of the dwell.\n\nIf wrong: there is no pause: the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/codeOrNone", "examples": ["G4"] }, "word": { "title": "Dwell word", "description": "Letter of the time.\n\nIf wrong: the dwell alarms or is skipped; the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/letter", "examples": ["P"] }, "unit": { "title": "Dwell unit", "description": "What the time is counted in.\n\nUnit: s or ms.\n\nIf wrong: 500 becomes 500 seconds, or 0.5 becomes nothing and the cut begins at low speed.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "code": "G4", "word": "P", "unit": "s" }] }, "compensation": { "title": "Cutter radius compensation", "description": "Words for compensation by the tool's radius, or none.", "anyOf": [{ "title": "None", "description": "The controller does not compensate.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "off": { "title": "Compensation off", "description": "Code that ends compensation.\n\nIf wrong: the next motion is offset by the radius.", "$ref": "#/$defs/codeOrNone", "examples": ["G40"] }, "left": { "title": "Compensation left", "description": "Code for the tool left of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G41"] }, "right": { "title": "Compensation right", "description": "Code for the tool right of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G42"] }, "word": { "title": "Radius offset word", "description": "Letter of the number of the radius offset, or none where the tool in the spindle decides.\n\nIf wrong: the radius of another tool acts.", "$ref": "#/$defs/letterOrNone", "examples": ["D"] }, "corner-feed": { "title": "Feed at inside corners", "description": "Codes that turn the slowing at inside corners on, where compensation begins, and off, where it has ended; or none.", "anyOf": [{ "title": "None", "description": "There are no words for it.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Slow at inside corners", "description": "Code that has the feed lowered at inside corners.\n\nIf wrong: the tool digs in at inside corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G62"] }, "off": { "title": "Feed as stated", "description": "Code that ends the slowing.\n\nIf wrong: later contours are cut slower than meant.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G63"] } } }], "axes": [78], "examples": ["none", { "on": "G62", "off": "G63" }] } } }], "examples": ["none", { "off": "G40", "left": "G41", "right": "G42", "word": "D" }] }, "length-offset": { "title": "Tool length offset", "description": "Words that make the length of the tool act, or none.", "anyOf": [{ "title": "None", "description": "No word makes a tool length act; the operator sets Z.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Length offset on", "description": "Code that makes a length offset act.\n\nIf wrong: the tool is driven into the work by its length.", "$ref": "#/$defs/codeOrNone", "examples": ["G43", "none"] }, "off": { "title": "Length offset off", "description": "Code that cancels it.\n\nIf wrong: the length of the last tool still acts for the next one.", "$ref": "#/$defs/codeOrNone", "examples": ["G49", "none"] }, "word": { "title": "Length offset word", "description": "Letter of the number of the length offset.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "$ref": "#/$defs/letter", "examples": ["H"] } } }], "examples": ["none", { "on": "G43", "off": "G49", "word": "H" }] }, "work-offset": { "title": "Work offsets", "description": "Codes of the work offsets 1 to 9 in order, or none. A number behind the end of the list cannot be said.\n\nIf wrong: the work is cut at the place of another set-up.", "anyOf": [{ "title": "None", "description": "There are no words for work offsets; the operator sets the origin.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 9, "items": { "$ref": "#/$defs/codeWithWordOrNone" } }], "examples": ["none", ["G54", "G55", "G56", "G57", "G58", "G59"]] }, "machine-move": { "title": "Move in machine coordinates", "description": "Code for a move in machine coordinates, in the same block as the motion code, or none. It acts in its own block alone.\n\nIf wrong: the retract goes to a place in work coordinates: into the work, or past the travel.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G53", "none"] }, "reference-return": { "title": "Return to the reference position", "description": "Code of the return to the reference position, or none.\n\nIf wrong: an intermediate point is taken for the target: a diagonal through the work.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G28", "none"] }, "cancel": { "title": "Cancelling", "description": "Words that put an end to what an earlier program may have left in force.", "type": "object", "additionalProperties": false, "properties": { "cycles": { "title": "Cycles off", "description": "Code that ends fixed cycles.\n\nIf wrong: a hole is drilled at every place that follows.", "$ref": "#/$defs/codeOrNone", "examples": ["G80"] }, "local-shift": { "title": "Local shift off", "description": "Code that cancels a shift of the origin, or none.\n\nIf wrong: the work is cut at a shifted place.", "$ref": "#/$defs/codeOrNone", "examples": ["G92.2", "none"] }, "rotation": { "title": "Rotation off", "description": "Code that cancels a rotation, or none.\n\nIf wrong: the work is cut rotated.", "$ref": "#/$defs/codeOrNone", "examples": ["G69", "none"] }, "scale": { "title": "Scale off", "description": "Code that cancels scaling and mirroring, or none.\n\nIf wrong: the work is cut at another size or mirrored.", "$ref": "#/$defs/codeOrNone", "examples": ["G50", "none"] }, "overrides": { "title": "Overrides on", "description": "Code that makes the feed and speed overrides act, or none.\n\nIf wrong: the override knob is dead while the program is proved out.", "$ref": "#/$defs/codeOrNone", "examples": ["M48", "none"] } }, "examples": [{ "cycles": "G80", "local-shift": "none", "rotation": "none", "scale": "none", "overrides": "M48" }] }, "cycles": { "title": "Fixed cycles", "description": "Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.", "anyOf": [{ "title": "None", "description": "The controller has no fixed cycles.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "drill": { "title": "Drill", "description": "Feed in, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G81"] }, "dwell": { "title": "Drill with dwell", "description": "Feed in, dwell, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G82"] }, "peck": { "title": "Peck", "description": "Pecks with a rapid out of the hole after each, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G83"] }, "chip-break": { "title": "Chip-breaking", "description": "Pecks with a small back-off, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G73", "none"] }, "tap": { "title": "Tap right-hand", "description": "Feed in, reverse, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G84"] }, "tap-left": { "title": "Tap left-hand", "description": "The same with a left-hand tap, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G74", "none"] }, "ream": { "title": "Ream", "description": "Feed in, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G85"] }, "bore-dwell": { "title": "Bore with dwell", "description": "Feed in, dwell, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G89"] }, "bore-stop": { "title": "Bore with spindle stop", "description": "Feed in, dwell, spindle stop, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G86", "none"] }, "bore-manual": { "title": "Bore with manual retract", "description": "Feed in, dwell, spindle stop, program stop, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G88", "none"] }, "return": { "title": "Level between holes", "description": "Words that choose the level to which the tool goes between holes.", "type": "object", "additionalProperties": false, "properties": { "initial": { "title": "Initial level", "description": "Code for the level at which the tool stood before the first hole, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G98", "none"] }, "retract": { "title": "Retract level", "description": "Code for the retract level of the cycle, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G99", "none"] }, "without": { "title": "Level without a word", "description": "The level between holes where there is no word, or none where both words are there.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "type": "string", "enum": ["retract", "initial", "none"], "examples": ["none"] } }, "examples": [{ "initial": "G98", "retract": "G99", "without": "none" }] }, "back-off": { "title": "Back-off", "description": "How far the controller's own cycle backs off. A job that asks for another back-off is written longhand.", "type": "object", "additionalProperties": false, "properties": { "peck": { "title": "Back-off of pecks", "description": "How far above the last depth the rapid back into the hole ends.\n\nUnit: mm, or with `in`.\n\nIf wrong: the drill is driven into the bottom at rapid and breaks.", "$ref": "#/$defs/length", "examples": [0.254] }, "chip-break": { "title": "Back-off of chip-breaking", "description": "How far the drill is withdrawn between two pecks.\n\nUnit: mm, or with `in`.\n\nIf wrong: the chip does not break.", "$ref": "#/$defs/length", "examples": [0.254] } }, "examples": [{ "peck": 0.254, "chip-break": 0.254 }] }, "levels": { "title": "Depth and retract level", "description": "absolute: Z and R are coordinates; relative: Z counts from R, and R from the initial level.\n\nIf wrong: the depth is doubled, or the hole is drilled in the air.", "type": "string", "enum": ["absolute", "relative"], "examples": ["absolute"] }, "words": { "title": "Words of a cycle", "description": "Letters of the values of a cycle.", "type": "object", "additionalProperties": false, "properties": { "retract": { "title": "Retract level word", "description": "Letter of the retract level.\n\nIf wrong: feed begins at another height: a rapid into the work.", "$ref": "#/$defs/letter", "examples": ["R"] }, "peck": { "title": "Peck word", "description": "Letter of the depth of one peck.\n\nIf wrong: the hole is drilled in one go and the drill breaks.", "$ref": "#/$defs/letter", "examples": ["Q"] }, "dwell": { "title": "Dwell word", "description": "Letter of the dwell at depth.\n\nIf wrong: no dwell at depth, or a very long one.", "$ref": "#/$defs/letter", "examples": ["P"] }, "dwell-unit": { "title": "Unit of the dwell", "description": "What the dwell in a cycle is counted in.\n\nUnit: s or ms.\n\nIf wrong: no dwell at depth, or a very long one.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "retract": "R", "peck": "Q", "dwell": "P", "dwell-unit": "s" }] }, "repeat": { "title": "Later holes", "description": "positions: later holes state their place alone; all: each states the words of the cycle again.\n\nIf wrong: later holes are missing or have another depth.", "type": "string", "enum": ["positions", "all"], "examples": ["positions"] }, "ended-by": { "title": "End of a cycle", "description": "any-motion: a motion word ends the cycle, too; cancel-code: its own code alone. The code is always written; this decides what a program from elsewhere means.\n\nIf wrong: a hole is drilled at every place that follows.", "type": "string", "enum": ["any-motion", "cancel-code"], "examples": ["cancel-code"] } } }], "examples": ["none", { "drill": "G81", "peck": "G83", "return": { "initial": "G98", "retract": "G99", "without": "none" } }] }, "spindle": { "title": "Spindle", "description": "Words for the spindle.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Spindle clockwise", "description": "Code that starts the spindle clockwise, as for a right-hand tool.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M3"] }, "ccw": { "title": "Spindle counter-clockwise", "description": "Code that starts it counter-clockwise, or none.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M4", "none"] }, "stop": { "title": "Spindle stop", "description": "Code that stops the spindle.\n\nIf wrong: the spindle runs on into the swap or past the end of the program.", "$ref": "#/$defs/codeOrNone", "examples": ["M5"] }, "orient": { "title": "Spindle orientation", "description": "Code that stops the spindle at its swap angle, or none.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["M19", "none"] }, "order": { "title": "Order of speed and start", "description": "speed-first: the S word before the start word; start-first: the start word before the S word. It holds in a block, whatever `blocks.order` says, and from block to block.\n\nIf wrong: the spindle starts at the last speed, or the speed is ignored.", "type": "string", "enum": ["speed-first", "start-first"], "examples": ["speed-first"] }, "blocks": { "title": "Speed and start in a block", "description": "together: one block; apart: one block each.\n\nIf wrong: one of the two is ignored.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] } }, "examples": [{ "cw": "M3", "ccw": "M4", "stop": "M5", "order": "speed-first", "blocks": "together" }] }, "coolant": { "title": "Coolant", "description": "Words for coolant and air.", "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist", "description": "Code that turns mist on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M7", "none"] }, "flood": { "title": "Flood", "description": "Code that turns flood coolant on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M8", "none"] }, "air": { "title": "Air", "description": "Code that turns air on, or none.\n\nIf wrong: chips stay in the cut.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool", "description": "Code that turns coolant through the tool on, or none.\n\nIf wrong: a deep hole is drilled dry.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "off": { "title": "All off", "description": "Code that turns all of them off.\n\nIf wrong: coolant runs during the swap, into the taper and the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["M9"] } }, "examples": [{ "mist": "M7", "flood": "M8", "air": "none", "through-tool": "none", "off": "M9" }] }, "tools": { "title": "Tools", "description": "Words for selecting and changing tools.", "type": "object", "additionalProperties": false, "properties": { "change": { "title": "Tool change", "description": "Code of the controller's own tool change, or none.\n\nIf wrong: the tool is not changed, and the next operation runs with the last one.", "$ref": "#/$defs/codeOrNone", "examples": ["M6", "none"] }, "blocks": { "title": "Selection and change in a block", "description": "together: T and the change code share a block; apart: one block each.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "order": { "title": "Order of selection and change", "description": "select-first: T before the change code; change-first: the change code first.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["select-first", "change-first"], "examples": ["select-first"] }, "preselect": { "title": "Preselection", "description": "Whether the next tool is selected right after each change, so that the changer gets it ready.\n\nIf wrong: the changer takes the wrong tool at the next change.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "change": "M6", "blocks": "together", "order": "select-first", "preselect": "no" }] }, "stops": { "title": "Stops and end", "description": "Words that stop and end the program.", "type": "object", "additionalProperties": false, "properties": { "stop": { "title": "Program stop", "description": "Code of a stop that the operator ends.\n\nIf wrong: the program runs on while a hand is in the machine.", "$ref": "#/$defs/codeOrNone", "examples": ["M0"] }, "optional": { "title": "Optional stop", "description": "Code of a stop that acts when its switch is on, or none.\n\nIf wrong: the program runs on although a check was meant.", "$ref": "#/$defs/codeOrNone", "examples": ["M1", "none"] }, "end": { "title": "End of program", "description": "Code of the end of the program.\n\nIf wrong: the controller alarms, does not rewind, or moves a pallet.", "$ref": "#/$defs/codeOrNone", "examples": ["M30", "M2"] } }, "examples": [{ "stop": "M0", "optional": "M1", "end": "M30" }] }, "wait": { "title": "Values of a wait", "description": "Numbers that a wait on a signal says.", "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Level on", "description": "Number for a signal that is on.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "off": { "title": "Level off", "description": "Number for a signal that is off.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [0] }, "timeout-unit": { "title": "Unit of the timeout", "description": "What the timeout is counted in.\n\nUnit: s or ms.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "on": 1, "off": 0, "timeout-unit": "s" }] }, "codes": { "title": "Codes of the builder", "description": "What further codes do that a program from elsewhere may hold: what they are for, and their effects. They are read, not written.", "type": "object", "additionalProperties": false, "patternProperties": { "^[GM]\\d{1,3}$": { "title": "One code", "description": "A code with no meaning of its own in the standards, and what it leaves behind.", "type": "object", "additionalProperties": false, "properties": { "does": { "title": "What it does", "description": "In words, for findings and the set-up sheet.\n\nIf wrong: the operator does not know what is switched.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["chip conveyor on"] }, "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" }] } }, "examples": [{ "M27": { "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" } }] }, "idioms": { "title": "Idioms", "description": "How this controller says one action: literal words and {{name}} for the whole number of a word. One code each; beside it may stand P Q R L E I J K.", "type": "object", "additionalProperties": false, "properties": { "message": { "title": "Message to the operator", "description": "A whole comment with a mark of its own, so that a message is told from a remark, or none. It may name {{text}} (must).\n\nIf wrong: the operator does not see what is asked of them.", "$ref": "#/$defs/template", "examples": ["(MSG, {{text}})"] }, "wait-signal": { "title": "Wait on a signal", "description": "Waits until an input has a level, or none. It may name {{signal}} (must), {{level}} (without it every signal is waited for until it is on) and {{timeout}} (without it the wait lasts for ever).\n\nIf wrong: the program does not wait: the tool cuts before the spindle is up to speed, or swaps while it turns.", "$ref": "#/$defs/template", "examples": ["M94 P{{signal}} R{{level}} Q{{timeout}}"] }, "output-on": { "title": "Output on", "description": "Switches an output on, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M95 P{{output}}"] }, "output-off": { "title": "Output off", "description": "Switches an output off, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M96 P{{output}}"] }, "release": { "title": "Release the tool", "description": "Opens the drawbar, or none. It names no value.\n\nIf wrong: the tool drops, or is pulled out of the rack with its fork.", "$ref": "#/$defs/template", "examples": ["M21"] }, "clamp": { "title": "Clamp the tool", "description": "Closes the drawbar, or none. It names no value.\n\nIf wrong: the spindle starts with a loose tool.", "$ref": "#/$defs/template", "examples": ["M22"] }, "taper-air-on": { "title": "Taper air on", "description": "Blows the taper clean, or none. It names no value.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/template", "examples": ["M25"] }, "taper-air-off": { "title": "Taper air off", "description": "Ends it, or none. It names no value.\n\nIf wrong: air blows on during the cut.", "$ref": "#/$defs/template", "examples": ["M26"] }, "cover-open": { "title": "Open the rack's cover", "description": "Opens the cover of the rack, or none. It names no value.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/template", "examples": ["M27"] }, "cover-close": { "title": "Close the rack's cover", "description": "Closes the cover of the rack, or none. It names no value.\n\nIf wrong: chips fill the pockets.", "$ref": "#/$defs/template", "examples": ["M28"] }, "hood-up": { "title": "Dust hood up", "description": "Lifts the dust hood, or none. It names no value.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/template", "examples": ["M23"] }, "hood-down": { "title": "Dust hood down", "description": "Lowers the dust hood, or none. It names no value.\n\nIf wrong: dust is not drawn off.", "$ref": "#/$defs/template", "examples": ["M24"] }, "measure": { "title": "Measure the tool", "description": "Has the controller measure the tool's length and make it its length offset, or none. It names no value.\n\nIf wrong: the length of the last measurement acts.", "$ref": "#/$defs/template", "examples": ["M29"] } }, "examples": [{ "wait-signal": "M94 P{{signal}} R{{level}} Q{{timeout}}", "release": "M21", "clamp": "M22" }] }, "machine": { "title": "Machine", "description": "Facts of this machine, in its own leaf. A key is needed when a job needs it.", "type": "object", "additionalProperties": false, "properties": { "travel": { "title": "Travel", "description": "Where each axis can go, machine coordinates. Rotary axes are allowed only where they stand here.", "type": "object", "additionalProperties": false, "properties": { "x": { "title": "Travel of X", "description": "Least and greatest place of X in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "y": { "title": "Travel of Y", "description": "Least and greatest place of Y in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "z": { "title": "Travel of Z", "description": "Least and greatest place of Z in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "a": { "title": "Travel of A", "description": "Least and greatest place of A in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "b": { "title": "Travel of B", "description": "Least and greatest place of B in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "c": { "title": "Travel of C", "description": "Least and greatest place of C in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] } }, "examples": [{ "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }] }, "spindle": { "title": "Spindle of the machine", "description": "What the spindle and its drive can do.", "type": "object", "additionalProperties": false, "properties": { "min-rpm": { "title": "Lowest speed", "description": "Lowest speed that the spindle may run at.\n\nUnit: rpm.\n\nIf wrong: the spindle overheats, or does not turn.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [6e3] }, "max-rpm": { "title": "Highest speed", "description": "Highest speed.\n\nUnit: rpm.\n\nIf wrong: the speed is cut without a word and the feed is too fast for it.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [24e3] }, "spin-up": { "title": "Time to come up to speed", "description": "Time from standstill to the highest speed.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "spin-down": { "title": "Time to stop", "description": "Time from the highest speed to standstill by the drive.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped while the spindle turns.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "coast-down": { "title": "Time to coast down", "description": "The same in free run, with the drive tripped.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "$ref": "#/$defs/time", "examples": ["25 s"] }, "orient": { "title": "Orientation before a swap", "description": "Whether the spindle must be oriented before a swap.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "min-rpm": 6e3, "max-rpm": 24e3, "spin-up": "6 s", "spin-down": "6 s", "coast-down": "25 s" }] }, "signals": { "title": "Signals", "description": "Inputs that the program can wait on.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "At speed", "description": "The drive reports that the spindle is at its speed: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [{ "input": 4, "settle": "0.3 s" }] }, "stopped": { "title": "Stopped", "description": "The drive or a sensor reports standstill: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool is swapped while the spindle turns.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [5] }, "released": { "title": "Released", "description": "The drawbar is open: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [8] }, "clamped": { "title": "Clamped", "description": "The drawbar is closed with a tool in it: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [7] }, "tool-present": { "title": "Tool present", "description": "A tool is in the spindle: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the program goes on without a tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [9] }, "air": { "title": "Air pressure", "description": "There is enough air to work the drawbar: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [6] }, "hold-down": { "title": "Hold-down", "description": "Vacuum or clamps hold the work: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the work comes loose in the cut.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [10] } }, "examples": [{ "at-speed": { "input": 4, "settle": "0.3 s" }, "stopped": 5 }] }, "waits": { "title": "Waits", "description": "What a wait does when its time is up.", "type": "object", "additionalProperties": false, "properties": { "on-timeout": { "title": "On timeout", "description": "alarm: the program stops; continues: it goes on as if the signal had come, so that such a wait confirms nothing.\n\nIf wrong: a fault of the spindle or the air goes unseen and the program runs on.", "type": "string", "enum": ["alarm", "continues"], "examples": ["alarm"] } }, "examples": [{ "on-timeout": "alarm" }] }, "swap": { "title": "Swap style", "description": "controller: the controller changes tools by itself; rack: the program drives to the pockets and works the drawbar; operator: the program stops and asks for the tool.\n\nIf wrong: the program waits for a change that never comes, or drives to a rack that is not there.", "type": "string", "enum": ["controller", "rack", "operator"], "examples": ["rack"] }, "change-effects": { "title": "Effects of the tool change", "description": "What the controller's own tool change does besides changing the tool. Needed where `swap` is controller.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unchanged", "spindle": "stopped", "coolant": "unchanged", "length-offset": "unchanged" }] }, "measure-effects": { "title": "Effects of measuring", "description": "What the controller's measurement of a tool does. Needed where `lengths` is measured.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unknown", "spindle": "stopped", "coolant": "unchanged", "length-offset": "active" }] }, "retract": { "title": "Retract to swap height", "description": "How Z goes up to the swap height.", "type": "object", "additionalProperties": false, "properties": { "by": { "title": "Retract by", "description": "machine-move: a rapid in machine coordinates; reference-return: the return to the reference position; clearance: the clearance of the job (operator swaps only).\n\nIf wrong: the tool is dragged across the work, or driven past the travel.", "type": "string", "enum": ["machine-move", "reference-return", "clearance"], "examples": ["machine-move"] }, "z": { "title": "Swap height", "description": "Z of the swap height in machine coordinates, with machine-move.\n\nUnit: mm, or with `in`.\n\nIf wrong: Z does not clear the work, or runs onto its limit switch.", "$ref": "#/$defs/length", "examples": [0] }, "acts-on": { "title": "What it moves", "description": "spindle-nose: machine coordinates are those of the spindle; tool-tip: an active length offset counts, too.\n\nIf wrong: Z stands lower by the tool's length than meant.", "type": "string", "enum": ["spindle-nose", "tool-tip"], "examples": ["spindle-nose"] }, "cancel-length-first": { "title": "Cancel the length offset first", "description": "Whether the length offset must be cancelled before it.\n\nIf wrong: the controller alarms, or the tool runs past the travel by its length.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "intermediate": { "title": "Intermediate point", "description": "incremental-zero: a reference return has an intermediate point, given as zero increments; none: it has none.\n\nIf wrong: the intermediate point is taken for a target: a diagonal through the work.", "type": "string", "enum": ["none", "incremental-zero"], "examples": ["none"] }, "change-position": { "title": "Change position", "description": "Where the operator changes tools, with retract by clearance; work coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the operator reaches between tool and work to change it.", "$ref": "#/$defs/place", "examples": [[0, 0, 120]] } }, "examples": [{ "by": "machine-move", "z": 0, "acts-on": "spindle-nose", "cancel-length-first": "no", "intermediate": "none" }] }, "length-offset": { "title": "Length offset at the machine", "description": "How the tool's length comes to act.", "type": "object", "additionalProperties": false, "properties": { "form": { "title": "Form", "description": "with-first-z: in the block of the first Z motion; own-block: in a block of its own before it; in-tool-word: with the tool word; none: there is no length offset, the operator sets Z.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["with-first-z", "own-block", "in-tool-word", "none"], "examples": ["with-first-z"] }, "select-moves": { "title": "Selecting moves Z", "description": "Whether selecting it moves the axis by itself.\n\nIf wrong: Z moves where nobody meant it to.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "cancel-moves": { "title": "Cancelling moves Z", "description": "Whether cancelling it moves the axis by itself. It is then cancelled at swap height only.\n\nIf wrong: Z moves down by the tool's length.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "form": "with-first-z", "select-moves": "no", "cancel-moves": "no" }] }, "lengths": { "title": "Tool lengths", "description": "Where they come from: table, the controller's tool table; measured, a measurement after each swap; operator, set by hand.\n\nIf wrong: the tool is driven into the work by the difference.", "type": "string", "enum": ["table", "measured", "operator"], "examples": ["table"] }, "drawbar": { "title": "Drawbar", "description": "How the drawbar is worked at a rack, or none.", "anyOf": [{ "title": "None", "description": "There is no drawbar that the program works.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "travels": { "title": "Travel of an empty spindle", "description": "Whether an empty spindle travels along the rack clamped or released.\n\nIf wrong: the released drawbar strikes a holder, or the clamped one is pressed onto it.", "type": "string", "enum": ["clamped", "released"], "examples": ["clamped"] }, "taper-air": { "title": "Taper air", "description": "Whether air cleans the taper while a tool is picked.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/yesNo", "examples": ["no"] } } }], "examples": ["none", { "travels": "clamped", "taper-air": "no" }] }, "rack": { "title": "Rack", "description": "Where tools wait and how they are fetched, or none.", "anyOf": [{ "title": "None", "description": "There is no rack that the program drives to.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Style of the rack", "description": "drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.\n\nIf wrong: the spindle is driven into the rack.", "type": "string", "enum": ["drop-in", "slide-in"], "examples": ["drop-in"] }, "clear-z": { "title": "Clear height", "description": "Machine Z at which an empty spindle clears the tools in the rack, and a full one the empty pockets.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is dragged through the rack.", "$ref": "#/$defs/length", "examples": [-5] }, "pocket-z": { "title": "Pocket height", "description": "Machine Z at which the holder sits in its pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is crushed into the rack, or drops.", "$ref": "#/$defs/length", "examples": [-78.4] }, "descend-from": { "title": "Start of the slow descent", "description": "How far above the pocket height the descent at feed begins.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is driven into its pocket at rapid.", "$ref": "#/$defs/length", "examples": [20] }, "descend-feed": { "title": "Feed of the slow descent", "description": "Feed of the last part of the way down.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder is driven into its pocket too fast.", "$ref": "#/$defs/feed", "examples": [600] }, "pockets": { "title": "Pockets", "description": "Places of the pockets, machine coordinates: the first one, the pitch to the next and their number, or a list of places.\n\nIf wrong: the spindle is driven beside the pocket.", "anyOf": [{ "type": "object", "additionalProperties": false, "properties": { "first": { "title": "First pocket", "description": "X and Y of pocket 1.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket.", "$ref": "#/$defs/point", "examples": [[40, 20]] }, "pitch": { "title": "Pitch", "description": "X and Y from one pocket to the next.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket, farther with each one.", "$ref": "#/$defs/point", "examples": [[80, 0]] }, "count": { "title": "Number of pockets", "description": "How many there are.\n\nUnit: pockets.\n\nIf wrong: the spindle is driven past the end of the rack.", "type": "integer", "minimum": 1, "maximum": 200, "examples": [6] } } }, { "type": "array", "minItems": 1, "maxItems": 200, "items": { "$ref": "#/$defs/point" } }], "examples": [{ "first": [40, 20], "pitch": [80, 0], "count": 6 }, [[40, 20], [120, 20]]] }, "zone": { "title": "Rack zone", "description": "Box that only swaps enter.", "type": "object", "additionalProperties": false, "properties": { "min": { "title": "Least corner", "description": "Least X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[0, 0, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[500, 60, -5]] } }, "examples": [{ "min": [0, 0, -95], "max": [500, 60, -5] }] }, "slide": { "title": "Slide", "description": "The way into a fork, with slide-in.", "type": "object", "additionalProperties": false, "properties": { "direction": { "title": "Direction of the slide", "description": "Direction from the approach into the pocket.\n\nIf wrong: the holder is torn out of the fork.", "type": "string", "enum": ["+x", "-x", "+y", "-y"], "examples": ["+y"] }, "distance": { "title": "Length of the slide", "description": "Distance from the approach to the pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder strikes the fork on its way up or down.", "$ref": "#/$defs/length", "examples": [40] }, "feed": { "title": "Feed of the slide", "description": "Feed of the slide.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder strikes the fork too fast.", "$ref": "#/$defs/feed", "examples": [1e3] } }, "examples": [{ "direction": "+y", "distance": 40, "feed": 1e3 }] }, "widest": { "title": "Widest tool", "description": "Widest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a wide tool strikes its neighbour.", "$ref": "#/$defs/lengthOrNone", "examples": [60] }, "longest": { "title": "Longest tool", "description": "Longest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a long tool strikes the table under the rack.", "$ref": "#/$defs/lengthOrNone", "examples": [90] }, "cover": { "title": "Cover", "description": "Whether the program opens and closes a cover.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "at-end": { "title": "At the end", "description": "What becomes of the last tool.", "type": "object", "additionalProperties": false, "properties": { "tool": { "title": "Last tool", "description": "return: it goes back to its pocket; keep: it stays in the spindle.\n\nIf wrong: the next program finds a tool where it expects none.", "type": "string", "enum": ["return", "keep"], "examples": ["return"] } }, "examples": [{ "tool": "return" }] } } }], "examples": ["none", { "style": "drop-in", "clear-z": -5, "pocket-z": -78.4, "descend-from": 20, "descend-feed": 600, "pockets": { "first": [40, 20], "pitch": [80, 0], "count": 6 }, "at-end": { "tool": "return" } }] }, "park": { "title": "Parking place", "description": "X and Y where the program leaves the axes at its end, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is in the way of unloading.", "$ref": "#/$defs/point", "examples": [[600, 800]] }, "outputs": { "title": "Outputs", "description": "Outputs that the program switches, by a name of yours.", "type": "object", "additionalProperties": false, "patternProperties": { "^[a-z][a-z0-9-]{0,30}$": { "title": "One output", "description": "An output and when it is on.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Number of the output", "description": "Number as the idiom says it.\n\nUnit: number of the output.\n\nIf wrong: another output is switched.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "during": { "title": "When it is on", "description": "cutting: from the spindle's start to its stop; program: from the first swap to the end.\n\nIf wrong: the extraction is off while dust is made, or on during the swap.", "type": "string", "enum": ["cutting", "program"], "examples": ["cutting"] } }, "examples": [{ "number": 1, "during": "cutting" }] } }, "examples": [{ "extraction": { "number": 1, "during": "cutting" } }] }, "hood": { "title": "Dust hood", "description": "Whether the program lifts and lowers a dust hood.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "keep-out": { "title": "Keep-out boxes", "description": "Boxes in machine coordinates that no motion of the work may enter.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into what stands there.", "type": "array", "maxItems": 50, "items": { "title": "One box", "description": "A box and what stands there.", "type": "object", "additionalProperties": false, "required": ["name", "min", "max"], "properties": { "name": { "title": "What stands there", "description": "Findings name it.\n\nIf wrong: nobody knows what the finding means.", "type": "string", "minLength": 1, "maxLength": 60, "examples": ["vise"] }, "min": { "title": "Least corner", "description": "Least X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[100, 100, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[250, 200, -40]] } }, "examples": [{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }] }, "examples": [[{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }]] }, "tapping": { "title": "Tapping", "description": "How the machine taps.", "type": "object", "additionalProperties": false, "properties": { "kind": { "title": "Kind of tapping", "description": "none: not at all; floating: with a floating holder; synchronised: spindle and feed are locked.\n\nIf wrong: the tap breaks or strips the thread.", "type": "string", "enum": ["none", "floating", "synchronised"], "examples": ["floating"] }, "reversal": { "title": "Time to reverse", "description": "Time that the spindle needs to reverse, with a floating holder.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the holder runs out of float and the tap breaks.", "$ref": "#/$defs/time", "examples": ["1 s"] }, "longhand": { "title": "Tapping longhand", "description": "Whether tapping may be written without its cycle.\n\nIf wrong: the tap breaks: feed and spindle do not reverse together.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "kind": "floating", "reversal": "1 s", "longhand": "no" }] }, "feed": { "title": "Feed limits", "description": "Lowest and highest feed; without them feeds are not checked against the machine.", "type": "object", "additionalProperties": false, "properties": { "least": { "title": "Lowest feed", "description": "Lowest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is raised without a word.", "$ref": "#/$defs/feed", "examples": [1] }, "most": { "title": "Highest feed", "description": "Highest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is cut without a word, and times on the sheet are wrong.", "$ref": "#/$defs/feed", "examples": [12e3] } }, "examples": [{ "least": 1, "most": 12e3 }] }, "work-zero": { "title": "Origins of the work offsets", "description": "Where the origin of each work offset (1 to 9) lies in machine coordinates, where it is always the same; a set-up file overrides it. With it, travel is checked in full.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "type": "object", "additionalProperties": false, "patternProperties": { "^[1-9]$": { "title": "Origin of one work offset", "description": "X, Y and Z of its origin in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "$ref": "#/$defs/place", "examples": [[300, 200, -80]] } }, "examples": [{ "1": [300, 200, -80] }] } }, "examples": [{ "travel": { "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }, "swap": "operator" }] }, "confirm": { "title": "Confirmations", "description": "How the program makes sure of a state before it relies on it. One that is not stated cannot be relied on: a job that needs it is refused.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "Spindle at speed", "description": "How it is confirmed that the spindle is at its speed: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "at-speed", "timeout": "10 s" }, { "dwell": "max(spin_up, spin_down) * max(rpm - from_rpm, from_rpm - rpm) / max_rpm + 0.5 * second" }] }, "stopped": { "title": "Spindle stopped", "description": "How it is confirmed that the spindle stands: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "stopped", "timeout": "30 s" }, { "dwell": "coast_down * from_rpm / max_rpm + 0.5 * second" }] }, "released": { "title": "Tool released", "description": "How it is confirmed that the drawbar is open: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "released", "timeout": "2 s" }, { "dwell": "0.8 s" }] }, "clamped": { "title": "Tool clamped", "description": "How it is confirmed that the drawbar is closed with a tool in it: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "clamped", "timeout": "2 s" }] }, "air": { "title": "Air pressure", "description": "How it is confirmed that there is air to work the drawbar: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "air", "timeout": "5 s" }] } }, "examples": [{ "at-speed": { "wait": "at-speed", "timeout": "10 s" }, "stopped": { "dwell": "60 s" } }] } }, "$defs": { "yesNo": { "description": "yes or no", "type": "string", "enum": ["yes", "no"] }, "code": { "description": "a code such as G54 or M6", "type": "string", "pattern": "^[GM]\\d{1,3}(\\.\\d)?$" }, "codeOrNone": { "description": "a code such as G54 or M6, or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, "codeWithWordOrNone": { "description": "a code such as G53, if need be with a word that belongs to it (G54.1 P2), or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, "letter": { "description": "one capital letter", "type": "string", "pattern": "^[A-Z]$" }, "letterOrNone": { "description": "one capital letter, or none", "type": "string", "pattern": "^(none|[A-Z])$" }, "length": { "description": "a length: a number in mm, or a text such as 2 in", "anyOf": [{ "type": "number", "minimum": -1e6, "maximum": 1e6 }, { "type": "string", "pattern": "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "lengthOrNone": { "description": "a length (a number in mm, or a text such as 2 in), or none", "anyOf": [{ "type": "number", "minimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "feed": { "description": "a feed: a number in mm/min, or a text such as 20 in/min", "anyOf": [{ "type": "number", "exclusiveMinimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }] }, "time": { "description": "a time such as 6 s, 500 ms or 2 min", "type": "string", "pattern": "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, "point": { "description": "a list of two lengths, X and Y", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" } }, "place": { "description": "a list of three lengths, X, Y and Z", "type": "array", "minItems": 3, "maxItems": 3, "items": { "$ref": "#/$defs/length" } }, "template": { "description": "none, or words such as M94 P{{signal}}", "type": "string", "minLength": 1, "maxLength": 120 }, "signal": { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } }, "confirmation": { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } }, "own-point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "own-trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "own-leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "own-plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "own-suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "own-digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] } } };
   var schema32 = { "description": "yes or no", "type": "string", "enum": ["yes", "no"] };
   var schema36 = { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] };
   var schema37 = { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] };
@@ -138,12 +138,12 @@ var compiled = (() => {
   var pattern22 = new RegExp("^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$", "u");
   var pattern24 = new RegExp("^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$", "u");
   var pattern25 = new RegExp("^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$", "u");
-  var pattern79 = new RegExp("^[GM]\\d{1,3}$", "u");
-  var pattern84 = new RegExp("^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$", "u");
-  var pattern93 = new RegExp("^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$", "u");
-  var pattern99 = new RegExp("^[a-z][a-z0-9-]{0,30}$", "u");
-  var pattern104 = new RegExp("^[1-9]$", "u");
-  var schema191 = { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } };
+  var pattern83 = new RegExp("^[GM]\\d{1,3}$", "u");
+  var pattern88 = new RegExp("^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$", "u");
+  var pattern97 = new RegExp("^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$", "u");
+  var pattern103 = new RegExp("^[a-z][a-z0-9-]{0,30}$", "u");
+  var pattern108 = new RegExp("^[1-9]$", "u");
+  var schema195 = { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } };
   function validate21(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
     let vErrors = null;
     let errors = 0;
@@ -210,7 +210,7 @@ var compiled = (() => {
           errors++;
         }
         if (!(data1 === "on" || data1 === "off")) {
-          const err5 = { instancePath: instancePath + "/level", schemaPath: "#/properties/level/enum", keyword: "enum", params: { allowedValues: schema191.properties.level.enum }, message: "must be equal to one of the allowed values" };
+          const err5 = { instancePath: instancePath + "/level", schemaPath: "#/properties/level/enum", keyword: "enum", params: { allowedValues: schema195.properties.level.enum }, message: "must be equal to one of the allowed values" };
           if (vErrors === null) {
             vErrors = [err5];
           } else {
@@ -222,7 +222,7 @@ var compiled = (() => {
       if (data.settle !== void 0) {
         let data2 = data.settle;
         if (typeof data2 === "string") {
-          if (!pattern84.test(data2)) {
+          if (!pattern88.test(data2)) {
             const err6 = { instancePath: instancePath + "/settle", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
             if (vErrors === null) {
               vErrors = [err6];
@@ -492,7 +492,7 @@ var compiled = (() => {
     return errors === 0;
   }
   validate31.evaluated = { "items": true, "dynamicProps": false, "dynamicItems": false };
-  var schema216 = { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } };
+  var schema220 = { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } };
   function validate41(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
     let vErrors = null;
     let errors = 0;
@@ -527,7 +527,7 @@ var compiled = (() => {
           errors++;
         }
         if (!(data0 === "at-speed" || data0 === "stopped" || data0 === "released" || data0 === "clamped" || data0 === "tool-present" || data0 === "air" || data0 === "hold-down")) {
-          const err2 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/enum", keyword: "enum", params: { allowedValues: schema216.properties.wait.enum }, message: "must be equal to one of the allowed values" };
+          const err2 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/enum", keyword: "enum", params: { allowedValues: schema220.properties.wait.enum }, message: "must be equal to one of the allowed values" };
           if (vErrors === null) {
             vErrors = [err2];
           } else {
@@ -539,7 +539,7 @@ var compiled = (() => {
       if (data.timeout !== void 0) {
         let data1 = data.timeout;
         if (typeof data1 === "string") {
-          if (!pattern84.test(data1)) {
+          if (!pattern88.test(data1)) {
             const err3 = { instancePath: instancePath + "/timeout", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
             if (vErrors === null) {
               vErrors = [err3];
@@ -5711,7 +5711,7 @@ var compiled = (() => {
         let data178 = data.path;
         if (data178 && typeof data178 == "object" && !Array.isArray(data178)) {
           for (const key26 in data178) {
-            if (!(key26 === "exact" || key26 === "stop" || key26 === "blend" || key26 === "tolerance-word")) {
+            if (!(key26 === "exact" || key26 === "stop" || key26 === "blend" || key26 === "tolerance-word" || key26 === "look-ahead")) {
               const err455 = { instancePath: instancePath + "/path", schemaPath: "#/properties/path/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key26 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err455];
@@ -5809,22 +5809,22 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err464 = { instancePath: instancePath + "/path", schemaPath: "#/properties/path/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err464];
-          } else {
-            vErrors.push(err464);
-          }
-          errors++;
-        }
-      }
-      if (data.feed !== void 0) {
-        let data183 = data.feed;
-        if (data183 && typeof data183 == "object" && !Array.isArray(data183)) {
-          for (const key27 in data183) {
-            if (!(key27 === "per-minute" || key27 === "per-revolution" || key27 === "inverse-time")) {
-              const err465 = { instancePath: instancePath + "/feed", schemaPath: "#/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key27 }, message: "must NOT have additional properties" };
+          if (data178["look-ahead"] !== void 0) {
+            let data183 = data178["look-ahead"];
+            const _errs531 = errors;
+            let valid135 = false;
+            const _errs532 = errors;
+            if (typeof data183 !== "string") {
+              const err464 = { instancePath: instancePath + "/path/look-ahead", schemaPath: "#/properties/path/properties/look-ahead/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err464];
+              } else {
+                vErrors.push(err464);
+              }
+              errors++;
+            }
+            if ("none" !== data183) {
+              const err465 = { instancePath: instancePath + "/path/look-ahead", schemaPath: "#/properties/path/properties/look-ahead/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err465];
               } else {
@@ -5832,65 +5832,67 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data183["per-minute"] !== void 0) {
-            let data184 = data183["per-minute"];
-            if (typeof data184 === "string") {
-              if (!pattern7.test(data184)) {
-                const err466 = { instancePath: instancePath + "/feed/per-minute", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err466];
-                } else {
-                  vErrors.push(err466);
+            var _valid12 = _errs532 === errors;
+            valid135 = valid135 || _valid12;
+            const _errs534 = errors;
+            if (data183 && typeof data183 == "object" && !Array.isArray(data183)) {
+              for (const key27 in data183) {
+                if (!(key27 === "on" || key27 === "off")) {
+                  const err466 = { instancePath: instancePath + "/path/look-ahead", schemaPath: "#/properties/path/properties/look-ahead/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key27 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err466];
+                  } else {
+                    vErrors.push(err466);
+                  }
+                  errors++;
                 }
-                errors++;
+              }
+              if (data183.on !== void 0) {
+                let data184 = data183.on;
+                if (typeof data184 === "string") {
+                  if (!pattern25.test(data184)) {
+                    const err467 = { instancePath: instancePath + "/path/look-ahead/on", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err467];
+                    } else {
+                      vErrors.push(err467);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err468 = { instancePath: instancePath + "/path/look-ahead/on", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err468];
+                  } else {
+                    vErrors.push(err468);
+                  }
+                  errors++;
+                }
+              }
+              if (data183.off !== void 0) {
+                let data185 = data183.off;
+                if (typeof data185 === "string") {
+                  if (!pattern25.test(data185)) {
+                    const err469 = { instancePath: instancePath + "/path/look-ahead/off", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err469];
+                    } else {
+                      vErrors.push(err469);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err470 = { instancePath: instancePath + "/path/look-ahead/off", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err470];
+                  } else {
+                    vErrors.push(err470);
+                  }
+                  errors++;
+                }
               }
             } else {
-              const err467 = { instancePath: instancePath + "/feed/per-minute", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err467];
-              } else {
-                vErrors.push(err467);
-              }
-              errors++;
-            }
-          }
-          if (data183["per-revolution"] !== void 0) {
-            let data185 = data183["per-revolution"];
-            if (typeof data185 === "string") {
-              if (!pattern7.test(data185)) {
-                const err468 = { instancePath: instancePath + "/feed/per-revolution", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err468];
-                } else {
-                  vErrors.push(err468);
-                }
-                errors++;
-              }
-            } else {
-              const err469 = { instancePath: instancePath + "/feed/per-revolution", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err469];
-              } else {
-                vErrors.push(err469);
-              }
-              errors++;
-            }
-          }
-          if (data183["inverse-time"] !== void 0) {
-            let data186 = data183["inverse-time"];
-            if (typeof data186 === "string") {
-              if (!pattern7.test(data186)) {
-                const err470 = { instancePath: instancePath + "/feed/inverse-time", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err470];
-                } else {
-                  vErrors.push(err470);
-                }
-                errors++;
-              }
-            } else {
-              const err471 = { instancePath: instancePath + "/feed/inverse-time", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err471 = { instancePath: instancePath + "/path/look-ahead", schemaPath: "#/properties/path/properties/look-ahead/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err471];
               } else {
@@ -5898,79 +5900,87 @@ var compiled = (() => {
               }
               errors++;
             }
+            var _valid12 = _errs534 === errors;
+            valid135 = valid135 || _valid12;
+            if (!valid135) {
+              const err472 = { instancePath: instancePath + "/path/look-ahead", schemaPath: "#/properties/path/properties/look-ahead/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err472];
+              } else {
+                vErrors.push(err472);
+              }
+              errors++;
+            } else {
+              errors = _errs531;
+              if (vErrors !== null) {
+                if (_errs531) {
+                  vErrors.length = _errs531;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
           }
         } else {
-          const err472 = { instancePath: instancePath + "/feed", schemaPath: "#/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err473 = { instancePath: instancePath + "/path", schemaPath: "#/properties/path/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err472];
+            vErrors = [err473];
           } else {
-            vErrors.push(err472);
+            vErrors.push(err473);
           }
           errors++;
         }
       }
-      if (data.dwell !== void 0) {
-        let data187 = data.dwell;
-        if (data187 && typeof data187 == "object" && !Array.isArray(data187)) {
-          for (const key28 in data187) {
-            if (!(key28 === "code" || key28 === "word" || key28 === "unit")) {
-              const err473 = { instancePath: instancePath + "/dwell", schemaPath: "#/properties/dwell/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key28 }, message: "must NOT have additional properties" };
+      if (data.feed !== void 0) {
+        let data186 = data.feed;
+        if (data186 && typeof data186 == "object" && !Array.isArray(data186)) {
+          for (const key28 in data186) {
+            if (!(key28 === "per-minute" || key28 === "per-revolution" || key28 === "inverse-time" || key28 === "inverse-time-unit")) {
+              const err474 = { instancePath: instancePath + "/feed", schemaPath: "#/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key28 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err473];
+                vErrors = [err474];
               } else {
-                vErrors.push(err473);
+                vErrors.push(err474);
               }
               errors++;
             }
           }
-          if (data187.code !== void 0) {
-            let data188 = data187.code;
+          if (data186["per-minute"] !== void 0) {
+            let data187 = data186["per-minute"];
+            if (typeof data187 === "string") {
+              if (!pattern7.test(data187)) {
+                const err475 = { instancePath: instancePath + "/feed/per-minute", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err475];
+                } else {
+                  vErrors.push(err475);
+                }
+                errors++;
+              }
+            } else {
+              const err476 = { instancePath: instancePath + "/feed/per-minute", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err476];
+              } else {
+                vErrors.push(err476);
+              }
+              errors++;
+            }
+          }
+          if (data186["per-revolution"] !== void 0) {
+            let data188 = data186["per-revolution"];
             if (typeof data188 === "string") {
               if (!pattern7.test(data188)) {
-                const err474 = { instancePath: instancePath + "/dwell/code", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err477 = { instancePath: instancePath + "/feed/per-revolution", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err474];
+                  vErrors = [err477];
                 } else {
-                  vErrors.push(err474);
+                  vErrors.push(err477);
                 }
                 errors++;
               }
             } else {
-              const err475 = { instancePath: instancePath + "/dwell/code", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err475];
-              } else {
-                vErrors.push(err475);
-              }
-              errors++;
-            }
-          }
-          if (data187.word !== void 0) {
-            let data189 = data187.word;
-            if (typeof data189 === "string") {
-              if (!pattern6.test(data189)) {
-                const err476 = { instancePath: instancePath + "/dwell/word", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
-                if (vErrors === null) {
-                  vErrors = [err476];
-                } else {
-                  vErrors.push(err476);
-                }
-                errors++;
-              }
-            } else {
-              const err477 = { instancePath: instancePath + "/dwell/word", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err477];
-              } else {
-                vErrors.push(err477);
-              }
-              errors++;
-            }
-          }
-          if (data187.unit !== void 0) {
-            let data190 = data187.unit;
-            if (typeof data190 !== "string") {
-              const err478 = { instancePath: instancePath + "/dwell/unit", schemaPath: "#/properties/dwell/properties/unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err478 = { instancePath: instancePath + "/feed/per-revolution", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err478];
               } else {
@@ -5978,122 +5988,122 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data190 === "s" || data190 === "ms")) {
-              const err479 = { instancePath: instancePath + "/dwell/unit", schemaPath: "#/properties/dwell/properties/unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.dwell.properties.unit.enum }, message: "must be equal to one of the allowed values" };
+          }
+          if (data186["inverse-time"] !== void 0) {
+            let data189 = data186["inverse-time"];
+            if (typeof data189 === "string") {
+              if (!pattern7.test(data189)) {
+                const err479 = { instancePath: instancePath + "/feed/inverse-time", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err479];
+                } else {
+                  vErrors.push(err479);
+                }
+                errors++;
+              }
+            } else {
+              const err480 = { instancePath: instancePath + "/feed/inverse-time", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err479];
+                vErrors = [err480];
               } else {
-                vErrors.push(err479);
+                vErrors.push(err480);
+              }
+              errors++;
+            }
+          }
+          if (data186["inverse-time-unit"] !== void 0) {
+            let data190 = data186["inverse-time-unit"];
+            if (typeof data190 !== "string") {
+              const err481 = { instancePath: instancePath + "/feed/inverse-time-unit", schemaPath: "#/properties/feed/properties/inverse-time-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err481];
+              } else {
+                vErrors.push(err481);
+              }
+              errors++;
+            }
+            if (!(data190 === "per-minute" || data190 === "per-second")) {
+              const err482 = { instancePath: instancePath + "/feed/inverse-time-unit", schemaPath: "#/properties/feed/properties/inverse-time-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.feed.properties["inverse-time-unit"].enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err482];
+              } else {
+                vErrors.push(err482);
               }
               errors++;
             }
           }
         } else {
-          const err480 = { instancePath: instancePath + "/dwell", schemaPath: "#/properties/dwell/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err483 = { instancePath: instancePath + "/feed", schemaPath: "#/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err480];
+            vErrors = [err483];
           } else {
-            vErrors.push(err480);
+            vErrors.push(err483);
           }
           errors++;
         }
       }
-      if (data.compensation !== void 0) {
-        let data191 = data.compensation;
-        const _errs554 = errors;
-        let valid142 = false;
-        const _errs555 = errors;
-        if (typeof data191 !== "string") {
-          const err481 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-          if (vErrors === null) {
-            vErrors = [err481];
-          } else {
-            vErrors.push(err481);
-          }
-          errors++;
-        }
-        if ("none" !== data191) {
-          const err482 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
-          if (vErrors === null) {
-            vErrors = [err482];
-          } else {
-            vErrors.push(err482);
-          }
-          errors++;
-        }
-        var _valid12 = _errs555 === errors;
-        valid142 = valid142 || _valid12;
-        const _errs557 = errors;
+      if (data.dwell !== void 0) {
+        let data191 = data.dwell;
         if (data191 && typeof data191 == "object" && !Array.isArray(data191)) {
           for (const key29 in data191) {
-            if (!(key29 === "off" || key29 === "left" || key29 === "right" || key29 === "word")) {
-              const err483 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key29 }, message: "must NOT have additional properties" };
+            if (!(key29 === "code" || key29 === "word" || key29 === "unit")) {
+              const err484 = { instancePath: instancePath + "/dwell", schemaPath: "#/properties/dwell/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key29 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err483];
+                vErrors = [err484];
               } else {
-                vErrors.push(err483);
+                vErrors.push(err484);
               }
               errors++;
             }
           }
-          if (data191.off !== void 0) {
-            let data192 = data191.off;
+          if (data191.code !== void 0) {
+            let data192 = data191.code;
             if (typeof data192 === "string") {
               if (!pattern7.test(data192)) {
-                const err484 = { instancePath: instancePath + "/compensation/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err485 = { instancePath: instancePath + "/dwell/code", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err484];
+                  vErrors = [err485];
                 } else {
-                  vErrors.push(err484);
+                  vErrors.push(err485);
                 }
                 errors++;
               }
             } else {
-              const err485 = { instancePath: instancePath + "/compensation/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err486 = { instancePath: instancePath + "/dwell/code", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err485];
+                vErrors = [err486];
               } else {
-                vErrors.push(err485);
+                vErrors.push(err486);
               }
               errors++;
             }
           }
-          if (data191.left !== void 0) {
-            let data193 = data191.left;
+          if (data191.word !== void 0) {
+            let data193 = data191.word;
             if (typeof data193 === "string") {
-              if (!pattern7.test(data193)) {
-                const err486 = { instancePath: instancePath + "/compensation/left", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+              if (!pattern6.test(data193)) {
+                const err487 = { instancePath: instancePath + "/dwell/word", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
                 if (vErrors === null) {
-                  vErrors = [err486];
+                  vErrors = [err487];
                 } else {
-                  vErrors.push(err486);
+                  vErrors.push(err487);
                 }
                 errors++;
               }
             } else {
-              const err487 = { instancePath: instancePath + "/compensation/left", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err488 = { instancePath: instancePath + "/dwell/word", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err487];
+                vErrors = [err488];
               } else {
-                vErrors.push(err487);
+                vErrors.push(err488);
               }
               errors++;
             }
           }
-          if (data191.right !== void 0) {
-            let data194 = data191.right;
-            if (typeof data194 === "string") {
-              if (!pattern7.test(data194)) {
-                const err488 = { instancePath: instancePath + "/compensation/right", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err488];
-                } else {
-                  vErrors.push(err488);
-                }
-                errors++;
-              }
-            } else {
-              const err489 = { instancePath: instancePath + "/compensation/right", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data191.unit !== void 0) {
+            let data194 = data191.unit;
+            if (typeof data194 !== "string") {
+              const err489 = { instancePath: instancePath + "/dwell/unit", schemaPath: "#/properties/dwell/properties/unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err489];
               } else {
@@ -6101,31 +6111,33 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data191.word !== void 0) {
-            let data195 = data191.word;
-            if (typeof data195 === "string") {
-              if (!pattern21.test(data195)) {
-                const err490 = { instancePath: instancePath + "/compensation/word", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
-                if (vErrors === null) {
-                  vErrors = [err490];
-                } else {
-                  vErrors.push(err490);
-                }
-                errors++;
-              }
-            } else {
-              const err491 = { instancePath: instancePath + "/compensation/word", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if (!(data194 === "s" || data194 === "ms")) {
+              const err490 = { instancePath: instancePath + "/dwell/unit", schemaPath: "#/properties/dwell/properties/unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.dwell.properties.unit.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
-                vErrors = [err491];
+                vErrors = [err490];
               } else {
-                vErrors.push(err491);
+                vErrors.push(err490);
               }
               errors++;
             }
           }
         } else {
-          const err492 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err491 = { instancePath: instancePath + "/dwell", schemaPath: "#/properties/dwell/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err491];
+          } else {
+            vErrors.push(err491);
+          }
+          errors++;
+        }
+      }
+      if (data.compensation !== void 0) {
+        let data195 = data.compensation;
+        const _errs569 = errors;
+        let valid146 = false;
+        const _errs570 = errors;
+        if (typeof data195 !== "string") {
+          const err492 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
           if (vErrors === null) {
             vErrors = [err492];
           } else {
@@ -6133,57 +6145,44 @@ var compiled = (() => {
           }
           errors++;
         }
-        var _valid12 = _errs557 === errors;
-        valid142 = valid142 || _valid12;
-        if (!valid142) {
-          const err493 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+        if ("none" !== data195) {
+          const err493 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
           if (vErrors === null) {
             vErrors = [err493];
           } else {
             vErrors.push(err493);
           }
           errors++;
-        } else {
-          errors = _errs554;
-          if (vErrors !== null) {
-            if (_errs554) {
-              vErrors.length = _errs554;
-            } else {
-              vErrors = null;
+        }
+        var _valid13 = _errs570 === errors;
+        valid146 = valid146 || _valid13;
+        const _errs572 = errors;
+        if (data195 && typeof data195 == "object" && !Array.isArray(data195)) {
+          for (const key30 in data195) {
+            if (!(key30 === "off" || key30 === "left" || key30 === "right" || key30 === "word" || key30 === "corner-feed")) {
+              const err494 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key30 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err494];
+              } else {
+                vErrors.push(err494);
+              }
+              errors++;
             }
           }
-        }
-      }
-      if (data["length-offset"] !== void 0) {
-        let data196 = data["length-offset"];
-        const _errs573 = errors;
-        let valid148 = false;
-        const _errs574 = errors;
-        if (typeof data196 !== "string") {
-          const err494 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-          if (vErrors === null) {
-            vErrors = [err494];
-          } else {
-            vErrors.push(err494);
-          }
-          errors++;
-        }
-        if ("none" !== data196) {
-          const err495 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
-          if (vErrors === null) {
-            vErrors = [err495];
-          } else {
-            vErrors.push(err495);
-          }
-          errors++;
-        }
-        var _valid13 = _errs574 === errors;
-        valid148 = valid148 || _valid13;
-        const _errs576 = errors;
-        if (data196 && typeof data196 == "object" && !Array.isArray(data196)) {
-          for (const key30 in data196) {
-            if (!(key30 === "on" || key30 === "off" || key30 === "word")) {
-              const err496 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key30 }, message: "must NOT have additional properties" };
+          if (data195.off !== void 0) {
+            let data196 = data195.off;
+            if (typeof data196 === "string") {
+              if (!pattern7.test(data196)) {
+                const err495 = { instancePath: instancePath + "/compensation/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err495];
+                } else {
+                  vErrors.push(err495);
+                }
+                errors++;
+              }
+            } else {
+              const err496 = { instancePath: instancePath + "/compensation/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err496];
               } else {
@@ -6192,11 +6191,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data196.on !== void 0) {
-            let data197 = data196.on;
+          if (data195.left !== void 0) {
+            let data197 = data195.left;
             if (typeof data197 === "string") {
               if (!pattern7.test(data197)) {
-                const err497 = { instancePath: instancePath + "/length-offset/on", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err497 = { instancePath: instancePath + "/compensation/left", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err497];
                 } else {
@@ -6205,7 +6204,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err498 = { instancePath: instancePath + "/length-offset/on", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err498 = { instancePath: instancePath + "/compensation/left", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err498];
               } else {
@@ -6214,11 +6213,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data196.off !== void 0) {
-            let data198 = data196.off;
+          if (data195.right !== void 0) {
+            let data198 = data195.right;
             if (typeof data198 === "string") {
               if (!pattern7.test(data198)) {
-                const err499 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err499 = { instancePath: instancePath + "/compensation/right", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err499];
                 } else {
@@ -6227,7 +6226,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err500 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err500 = { instancePath: instancePath + "/compensation/right", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err500];
               } else {
@@ -6236,11 +6235,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data196.word !== void 0) {
-            let data199 = data196.word;
+          if (data195.word !== void 0) {
+            let data199 = data195.word;
             if (typeof data199 === "string") {
-              if (!pattern6.test(data199)) {
-                const err501 = { instancePath: instancePath + "/length-offset/word", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+              if (!pattern21.test(data199)) {
+                const err501 = { instancePath: instancePath + "/compensation/word", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
                 if (vErrors === null) {
                   vErrors = [err501];
                 } else {
@@ -6249,7 +6248,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err502 = { instancePath: instancePath + "/length-offset/word", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err502 = { instancePath: instancePath + "/compensation/word", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err502];
               } else {
@@ -6258,96 +6257,90 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err503 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err503];
-          } else {
-            vErrors.push(err503);
-          }
-          errors++;
-        }
-        var _valid13 = _errs576 === errors;
-        valid148 = valid148 || _valid13;
-        if (!valid148) {
-          const err504 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-          if (vErrors === null) {
-            vErrors = [err504];
-          } else {
-            vErrors.push(err504);
-          }
-          errors++;
-        } else {
-          errors = _errs573;
-          if (vErrors !== null) {
-            if (_errs573) {
-              vErrors.length = _errs573;
-            } else {
-              vErrors = null;
+          if (data195["corner-feed"] !== void 0) {
+            let data200 = data195["corner-feed"];
+            const _errs588 = errors;
+            let valid152 = false;
+            const _errs589 = errors;
+            if (typeof data200 !== "string") {
+              const err503 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err503];
+              } else {
+                vErrors.push(err503);
+              }
+              errors++;
             }
-          }
-        }
-      }
-      if (data["work-offset"] !== void 0) {
-        let data200 = data["work-offset"];
-        const _errs589 = errors;
-        let valid153 = false;
-        const _errs590 = errors;
-        if (typeof data200 !== "string") {
-          const err505 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-          if (vErrors === null) {
-            vErrors = [err505];
-          } else {
-            vErrors.push(err505);
-          }
-          errors++;
-        }
-        if ("none" !== data200) {
-          const err506 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
-          if (vErrors === null) {
-            vErrors = [err506];
-          } else {
-            vErrors.push(err506);
-          }
-          errors++;
-        }
-        var _valid14 = _errs590 === errors;
-        valid153 = valid153 || _valid14;
-        const _errs592 = errors;
-        if (Array.isArray(data200)) {
-          if (data200.length > 9) {
-            const err507 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 9 }, message: "must NOT have more than 9 items" };
-            if (vErrors === null) {
-              vErrors = [err507];
-            } else {
-              vErrors.push(err507);
+            if ("none" !== data200) {
+              const err504 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err504];
+              } else {
+                vErrors.push(err504);
+              }
+              errors++;
             }
-            errors++;
-          }
-          if (data200.length < 1) {
-            const err508 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
-            if (vErrors === null) {
-              vErrors = [err508];
-            } else {
-              vErrors.push(err508);
-            }
-            errors++;
-          }
-          const len3 = data200.length;
-          for (let i5 = 0; i5 < len3; i5++) {
-            let data201 = data200[i5];
-            if (typeof data201 === "string") {
-              if (!pattern25.test(data201)) {
-                const err509 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err509];
-                } else {
-                  vErrors.push(err509);
+            var _valid14 = _errs589 === errors;
+            valid152 = valid152 || _valid14;
+            const _errs591 = errors;
+            if (data200 && typeof data200 == "object" && !Array.isArray(data200)) {
+              for (const key31 in data200) {
+                if (!(key31 === "on" || key31 === "off")) {
+                  const err505 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key31 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err505];
+                  } else {
+                    vErrors.push(err505);
+                  }
+                  errors++;
                 }
-                errors++;
+              }
+              if (data200.on !== void 0) {
+                let data201 = data200.on;
+                if (typeof data201 === "string") {
+                  if (!pattern25.test(data201)) {
+                    const err506 = { instancePath: instancePath + "/compensation/corner-feed/on", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err506];
+                    } else {
+                      vErrors.push(err506);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err507 = { instancePath: instancePath + "/compensation/corner-feed/on", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err507];
+                  } else {
+                    vErrors.push(err507);
+                  }
+                  errors++;
+                }
+              }
+              if (data200.off !== void 0) {
+                let data202 = data200.off;
+                if (typeof data202 === "string") {
+                  if (!pattern25.test(data202)) {
+                    const err508 = { instancePath: instancePath + "/compensation/corner-feed/off", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err508];
+                    } else {
+                      vErrors.push(err508);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err509 = { instancePath: instancePath + "/compensation/corner-feed/off", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err509];
+                  } else {
+                    vErrors.push(err509);
+                  }
+                  errors++;
+                }
               }
             } else {
-              const err510 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err510 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err510];
               } else {
@@ -6355,51 +6348,64 @@ var compiled = (() => {
               }
               errors++;
             }
+            var _valid14 = _errs591 === errors;
+            valid152 = valid152 || _valid14;
+            if (!valid152) {
+              const err511 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err511];
+              } else {
+                vErrors.push(err511);
+              }
+              errors++;
+            } else {
+              errors = _errs588;
+              if (vErrors !== null) {
+                if (_errs588) {
+                  vErrors.length = _errs588;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
           }
         } else {
-          const err511 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-          if (vErrors === null) {
-            vErrors = [err511];
-          } else {
-            vErrors.push(err511);
-          }
-          errors++;
-        }
-        var _valid14 = _errs592 === errors;
-        valid153 = valid153 || _valid14;
-        if (!valid153) {
-          const err512 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+          const err512 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
             vErrors = [err512];
           } else {
             vErrors.push(err512);
           }
           errors++;
+        }
+        var _valid13 = _errs572 === errors;
+        valid146 = valid146 || _valid13;
+        if (!valid146) {
+          const err513 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+          if (vErrors === null) {
+            vErrors = [err513];
+          } else {
+            vErrors.push(err513);
+          }
+          errors++;
         } else {
-          errors = _errs589;
+          errors = _errs569;
           if (vErrors !== null) {
-            if (_errs589) {
-              vErrors.length = _errs589;
+            if (_errs569) {
+              vErrors.length = _errs569;
             } else {
               vErrors = null;
             }
           }
         }
       }
-      if (data["machine-move"] !== void 0) {
-        let data202 = data["machine-move"];
-        if (typeof data202 === "string") {
-          if (!pattern25.test(data202)) {
-            const err513 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
-            if (vErrors === null) {
-              vErrors = [err513];
-            } else {
-              vErrors.push(err513);
-            }
-            errors++;
-          }
-        } else {
-          const err514 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+      if (data["length-offset"] !== void 0) {
+        let data203 = data["length-offset"];
+        const _errs601 = errors;
+        let valid156 = false;
+        const _errs602 = errors;
+        if (typeof data203 !== "string") {
+          const err514 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
           if (vErrors === null) {
             vErrors = [err514];
           } else {
@@ -6407,259 +6413,274 @@ var compiled = (() => {
           }
           errors++;
         }
-      }
-      if (data["reference-return"] !== void 0) {
-        let data203 = data["reference-return"];
-        if (typeof data203 === "string") {
-          if (!pattern25.test(data203)) {
-            const err515 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
-            if (vErrors === null) {
-              vErrors = [err515];
+        if ("none" !== data203) {
+          const err515 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          if (vErrors === null) {
+            vErrors = [err515];
+          } else {
+            vErrors.push(err515);
+          }
+          errors++;
+        }
+        var _valid15 = _errs602 === errors;
+        valid156 = valid156 || _valid15;
+        const _errs604 = errors;
+        if (data203 && typeof data203 == "object" && !Array.isArray(data203)) {
+          for (const key32 in data203) {
+            if (!(key32 === "on" || key32 === "off" || key32 === "word")) {
+              const err516 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err516];
+              } else {
+                vErrors.push(err516);
+              }
+              errors++;
+            }
+          }
+          if (data203.on !== void 0) {
+            let data204 = data203.on;
+            if (typeof data204 === "string") {
+              if (!pattern7.test(data204)) {
+                const err517 = { instancePath: instancePath + "/length-offset/on", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err517];
+                } else {
+                  vErrors.push(err517);
+                }
+                errors++;
+              }
             } else {
-              vErrors.push(err515);
+              const err518 = { instancePath: instancePath + "/length-offset/on", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err518];
+              } else {
+                vErrors.push(err518);
+              }
+              errors++;
+            }
+          }
+          if (data203.off !== void 0) {
+            let data205 = data203.off;
+            if (typeof data205 === "string") {
+              if (!pattern7.test(data205)) {
+                const err519 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err519];
+                } else {
+                  vErrors.push(err519);
+                }
+                errors++;
+              }
+            } else {
+              const err520 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err520];
+              } else {
+                vErrors.push(err520);
+              }
+              errors++;
+            }
+          }
+          if (data203.word !== void 0) {
+            let data206 = data203.word;
+            if (typeof data206 === "string") {
+              if (!pattern6.test(data206)) {
+                const err521 = { instancePath: instancePath + "/length-offset/word", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                if (vErrors === null) {
+                  vErrors = [err521];
+                } else {
+                  vErrors.push(err521);
+                }
+                errors++;
+              }
+            } else {
+              const err522 = { instancePath: instancePath + "/length-offset/word", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err522];
+              } else {
+                vErrors.push(err522);
+              }
+              errors++;
+            }
+          }
+        } else {
+          const err523 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err523];
+          } else {
+            vErrors.push(err523);
+          }
+          errors++;
+        }
+        var _valid15 = _errs604 === errors;
+        valid156 = valid156 || _valid15;
+        if (!valid156) {
+          const err524 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+          if (vErrors === null) {
+            vErrors = [err524];
+          } else {
+            vErrors.push(err524);
+          }
+          errors++;
+        } else {
+          errors = _errs601;
+          if (vErrors !== null) {
+            if (_errs601) {
+              vErrors.length = _errs601;
+            } else {
+              vErrors = null;
+            }
+          }
+        }
+      }
+      if (data["work-offset"] !== void 0) {
+        let data207 = data["work-offset"];
+        const _errs617 = errors;
+        let valid161 = false;
+        const _errs618 = errors;
+        if (typeof data207 !== "string") {
+          const err525 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (vErrors === null) {
+            vErrors = [err525];
+          } else {
+            vErrors.push(err525);
+          }
+          errors++;
+        }
+        if ("none" !== data207) {
+          const err526 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          if (vErrors === null) {
+            vErrors = [err526];
+          } else {
+            vErrors.push(err526);
+          }
+          errors++;
+        }
+        var _valid16 = _errs618 === errors;
+        valid161 = valid161 || _valid16;
+        const _errs620 = errors;
+        if (Array.isArray(data207)) {
+          if (data207.length > 9) {
+            const err527 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 9 }, message: "must NOT have more than 9 items" };
+            if (vErrors === null) {
+              vErrors = [err527];
+            } else {
+              vErrors.push(err527);
+            }
+            errors++;
+          }
+          if (data207.length < 1) {
+            const err528 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+            if (vErrors === null) {
+              vErrors = [err528];
+            } else {
+              vErrors.push(err528);
+            }
+            errors++;
+          }
+          const len3 = data207.length;
+          for (let i5 = 0; i5 < len3; i5++) {
+            let data208 = data207[i5];
+            if (typeof data208 === "string") {
+              if (!pattern25.test(data208)) {
+                const err529 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err529];
+                } else {
+                  vErrors.push(err529);
+                }
+                errors++;
+              }
+            } else {
+              const err530 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err530];
+              } else {
+                vErrors.push(err530);
+              }
+              errors++;
+            }
+          }
+        } else {
+          const err531 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+          if (vErrors === null) {
+            vErrors = [err531];
+          } else {
+            vErrors.push(err531);
+          }
+          errors++;
+        }
+        var _valid16 = _errs620 === errors;
+        valid161 = valid161 || _valid16;
+        if (!valid161) {
+          const err532 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+          if (vErrors === null) {
+            vErrors = [err532];
+          } else {
+            vErrors.push(err532);
+          }
+          errors++;
+        } else {
+          errors = _errs617;
+          if (vErrors !== null) {
+            if (_errs617) {
+              vErrors.length = _errs617;
+            } else {
+              vErrors = null;
+            }
+          }
+        }
+      }
+      if (data["machine-move"] !== void 0) {
+        let data209 = data["machine-move"];
+        if (typeof data209 === "string") {
+          if (!pattern25.test(data209)) {
+            const err533 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+            if (vErrors === null) {
+              vErrors = [err533];
+            } else {
+              vErrors.push(err533);
             }
             errors++;
           }
         } else {
-          const err516 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          const err534 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
           if (vErrors === null) {
-            vErrors = [err516];
+            vErrors = [err534];
           } else {
-            vErrors.push(err516);
+            vErrors.push(err534);
+          }
+          errors++;
+        }
+      }
+      if (data["reference-return"] !== void 0) {
+        let data210 = data["reference-return"];
+        if (typeof data210 === "string") {
+          if (!pattern25.test(data210)) {
+            const err535 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+            if (vErrors === null) {
+              vErrors = [err535];
+            } else {
+              vErrors.push(err535);
+            }
+            errors++;
+          }
+        } else {
+          const err536 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (vErrors === null) {
+            vErrors = [err536];
+          } else {
+            vErrors.push(err536);
           }
           errors++;
         }
       }
       if (data.cancel !== void 0) {
-        let data204 = data.cancel;
-        if (data204 && typeof data204 == "object" && !Array.isArray(data204)) {
-          for (const key31 in data204) {
-            if (!(key31 === "cycles" || key31 === "local-shift" || key31 === "rotation" || key31 === "scale" || key31 === "overrides")) {
-              const err517 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key31 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err517];
-              } else {
-                vErrors.push(err517);
-              }
-              errors++;
-            }
-          }
-          if (data204.cycles !== void 0) {
-            let data205 = data204.cycles;
-            if (typeof data205 === "string") {
-              if (!pattern7.test(data205)) {
-                const err518 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err518];
-                } else {
-                  vErrors.push(err518);
-                }
-                errors++;
-              }
-            } else {
-              const err519 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err519];
-              } else {
-                vErrors.push(err519);
-              }
-              errors++;
-            }
-          }
-          if (data204["local-shift"] !== void 0) {
-            let data206 = data204["local-shift"];
-            if (typeof data206 === "string") {
-              if (!pattern7.test(data206)) {
-                const err520 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err520];
-                } else {
-                  vErrors.push(err520);
-                }
-                errors++;
-              }
-            } else {
-              const err521 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err521];
-              } else {
-                vErrors.push(err521);
-              }
-              errors++;
-            }
-          }
-          if (data204.rotation !== void 0) {
-            let data207 = data204.rotation;
-            if (typeof data207 === "string") {
-              if (!pattern7.test(data207)) {
-                const err522 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err522];
-                } else {
-                  vErrors.push(err522);
-                }
-                errors++;
-              }
-            } else {
-              const err523 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err523];
-              } else {
-                vErrors.push(err523);
-              }
-              errors++;
-            }
-          }
-          if (data204.scale !== void 0) {
-            let data208 = data204.scale;
-            if (typeof data208 === "string") {
-              if (!pattern7.test(data208)) {
-                const err524 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err524];
-                } else {
-                  vErrors.push(err524);
-                }
-                errors++;
-              }
-            } else {
-              const err525 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err525];
-              } else {
-                vErrors.push(err525);
-              }
-              errors++;
-            }
-          }
-          if (data204.overrides !== void 0) {
-            let data209 = data204.overrides;
-            if (typeof data209 === "string") {
-              if (!pattern7.test(data209)) {
-                const err526 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err526];
-                } else {
-                  vErrors.push(err526);
-                }
-                errors++;
-              }
-            } else {
-              const err527 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err527];
-              } else {
-                vErrors.push(err527);
-              }
-              errors++;
-            }
-          }
-        } else {
-          const err528 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err528];
-          } else {
-            vErrors.push(err528);
-          }
-          errors++;
-        }
-      }
-      if (data.cycles !== void 0) {
-        let data210 = data.cycles;
-        const _errs622 = errors;
-        let valid165 = false;
-        const _errs623 = errors;
-        if (typeof data210 !== "string") {
-          const err529 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-          if (vErrors === null) {
-            vErrors = [err529];
-          } else {
-            vErrors.push(err529);
-          }
-          errors++;
-        }
-        if ("none" !== data210) {
-          const err530 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
-          if (vErrors === null) {
-            vErrors = [err530];
-          } else {
-            vErrors.push(err530);
-          }
-          errors++;
-        }
-        var _valid15 = _errs623 === errors;
-        valid165 = valid165 || _valid15;
-        const _errs625 = errors;
-        if (data210 && typeof data210 == "object" && !Array.isArray(data210)) {
-          for (const key32 in data210) {
-            if (!func1.call(schema31.properties.cycles.anyOf[1].properties, key32)) {
-              const err531 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err531];
-              } else {
-                vErrors.push(err531);
-              }
-              errors++;
-            }
-          }
-          if (data210.drill !== void 0) {
-            let data211 = data210.drill;
-            if (typeof data211 === "string") {
-              if (!pattern7.test(data211)) {
-                const err532 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err532];
-                } else {
-                  vErrors.push(err532);
-                }
-                errors++;
-              }
-            } else {
-              const err533 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err533];
-              } else {
-                vErrors.push(err533);
-              }
-              errors++;
-            }
-          }
-          if (data210.dwell !== void 0) {
-            let data212 = data210.dwell;
-            if (typeof data212 === "string") {
-              if (!pattern7.test(data212)) {
-                const err534 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err534];
-                } else {
-                  vErrors.push(err534);
-                }
-                errors++;
-              }
-            } else {
-              const err535 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err535];
-              } else {
-                vErrors.push(err535);
-              }
-              errors++;
-            }
-          }
-          if (data210.peck !== void 0) {
-            let data213 = data210.peck;
-            if (typeof data213 === "string") {
-              if (!pattern7.test(data213)) {
-                const err536 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err536];
-                } else {
-                  vErrors.push(err536);
-                }
-                errors++;
-              }
-            } else {
-              const err537 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        let data211 = data.cancel;
+        if (data211 && typeof data211 == "object" && !Array.isArray(data211)) {
+          for (const key33 in data211) {
+            if (!(key33 === "cycles" || key33 === "local-shift" || key33 === "rotation" || key33 === "scale" || key33 === "overrides")) {
+              const err537 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err537];
               } else {
@@ -6668,11 +6689,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data210["chip-break"] !== void 0) {
-            let data214 = data210["chip-break"];
-            if (typeof data214 === "string") {
-              if (!pattern7.test(data214)) {
-                const err538 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data211.cycles !== void 0) {
+            let data212 = data211.cycles;
+            if (typeof data212 === "string") {
+              if (!pattern7.test(data212)) {
+                const err538 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err538];
                 } else {
@@ -6681,7 +6702,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err539 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err539 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err539];
               } else {
@@ -6690,11 +6711,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data210.tap !== void 0) {
-            let data215 = data210.tap;
-            if (typeof data215 === "string") {
-              if (!pattern7.test(data215)) {
-                const err540 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data211["local-shift"] !== void 0) {
+            let data213 = data211["local-shift"];
+            if (typeof data213 === "string") {
+              if (!pattern7.test(data213)) {
+                const err540 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err540];
                 } else {
@@ -6703,7 +6724,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err541 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err541 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err541];
               } else {
@@ -6712,11 +6733,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data210["tap-left"] !== void 0) {
-            let data216 = data210["tap-left"];
-            if (typeof data216 === "string") {
-              if (!pattern7.test(data216)) {
-                const err542 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data211.rotation !== void 0) {
+            let data214 = data211.rotation;
+            if (typeof data214 === "string") {
+              if (!pattern7.test(data214)) {
+                const err542 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err542];
                 } else {
@@ -6725,7 +6746,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err543 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err543 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err543];
               } else {
@@ -6734,11 +6755,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data210.ream !== void 0) {
-            let data217 = data210.ream;
-            if (typeof data217 === "string") {
-              if (!pattern7.test(data217)) {
-                const err544 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data211.scale !== void 0) {
+            let data215 = data211.scale;
+            if (typeof data215 === "string") {
+              if (!pattern7.test(data215)) {
+                const err544 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err544];
                 } else {
@@ -6747,7 +6768,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err545 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err545 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err545];
               } else {
@@ -6756,11 +6777,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data210["bore-dwell"] !== void 0) {
-            let data218 = data210["bore-dwell"];
-            if (typeof data218 === "string") {
-              if (!pattern7.test(data218)) {
-                const err546 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data211.overrides !== void 0) {
+            let data216 = data211.overrides;
+            if (typeof data216 === "string") {
+              if (!pattern7.test(data216)) {
+                const err546 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err546];
                 } else {
@@ -6769,7 +6790,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err547 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err547 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err547];
               } else {
@@ -6778,42 +6799,46 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data210["bore-stop"] !== void 0) {
-            let data219 = data210["bore-stop"];
-            if (typeof data219 === "string") {
-              if (!pattern7.test(data219)) {
-                const err548 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err548];
-                } else {
-                  vErrors.push(err548);
-                }
-                errors++;
-              }
-            } else {
-              const err549 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err549];
-              } else {
-                vErrors.push(err549);
-              }
-              errors++;
-            }
+        } else {
+          const err548 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err548];
+          } else {
+            vErrors.push(err548);
           }
-          if (data210["bore-manual"] !== void 0) {
-            let data220 = data210["bore-manual"];
-            if (typeof data220 === "string") {
-              if (!pattern7.test(data220)) {
-                const err550 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err550];
-                } else {
-                  vErrors.push(err550);
-                }
-                errors++;
-              }
-            } else {
-              const err551 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          errors++;
+        }
+      }
+      if (data.cycles !== void 0) {
+        let data217 = data.cycles;
+        const _errs650 = errors;
+        let valid173 = false;
+        const _errs651 = errors;
+        if (typeof data217 !== "string") {
+          const err549 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (vErrors === null) {
+            vErrors = [err549];
+          } else {
+            vErrors.push(err549);
+          }
+          errors++;
+        }
+        if ("none" !== data217) {
+          const err550 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          if (vErrors === null) {
+            vErrors = [err550];
+          } else {
+            vErrors.push(err550);
+          }
+          errors++;
+        }
+        var _valid17 = _errs651 === errors;
+        valid173 = valid173 || _valid17;
+        const _errs653 = errors;
+        if (data217 && typeof data217 == "object" && !Array.isArray(data217)) {
+          for (const key34 in data217) {
+            if (!func1.call(schema31.properties.cycles.anyOf[1].properties, key34)) {
+              const err551 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err551];
               } else {
@@ -6822,87 +6847,86 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data210.return !== void 0) {
-            let data221 = data210.return;
-            if (data221 && typeof data221 == "object" && !Array.isArray(data221)) {
-              for (const key33 in data221) {
-                if (!(key33 === "initial" || key33 === "retract" || key33 === "without")) {
-                  const err552 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err552];
-                  } else {
-                    vErrors.push(err552);
-                  }
-                  errors++;
-                }
-              }
-              if (data221.initial !== void 0) {
-                let data222 = data221.initial;
-                if (typeof data222 === "string") {
-                  if (!pattern7.test(data222)) {
-                    const err553 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err553];
-                    } else {
-                      vErrors.push(err553);
-                    }
-                    errors++;
-                  }
+          if (data217.drill !== void 0) {
+            let data218 = data217.drill;
+            if (typeof data218 === "string") {
+              if (!pattern7.test(data218)) {
+                const err552 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err552];
                 } else {
-                  const err554 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err554];
-                  } else {
-                    vErrors.push(err554);
-                  }
-                  errors++;
+                  vErrors.push(err552);
                 }
-              }
-              if (data221.retract !== void 0) {
-                let data223 = data221.retract;
-                if (typeof data223 === "string") {
-                  if (!pattern7.test(data223)) {
-                    const err555 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err555];
-                    } else {
-                      vErrors.push(err555);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err556 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err556];
-                  } else {
-                    vErrors.push(err556);
-                  }
-                  errors++;
-                }
-              }
-              if (data221.without !== void 0) {
-                let data224 = data221.without;
-                if (typeof data224 !== "string") {
-                  const err557 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err557];
-                  } else {
-                    vErrors.push(err557);
-                  }
-                  errors++;
-                }
-                if (!(data224 === "retract" || data224 === "initial" || data224 === "none")) {
-                  const err558 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.return.properties.without.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err558];
-                  } else {
-                    vErrors.push(err558);
-                  }
-                  errors++;
-                }
+                errors++;
               }
             } else {
-              const err559 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err553 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err553];
+              } else {
+                vErrors.push(err553);
+              }
+              errors++;
+            }
+          }
+          if (data217.dwell !== void 0) {
+            let data219 = data217.dwell;
+            if (typeof data219 === "string") {
+              if (!pattern7.test(data219)) {
+                const err554 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err554];
+                } else {
+                  vErrors.push(err554);
+                }
+                errors++;
+              }
+            } else {
+              const err555 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err555];
+              } else {
+                vErrors.push(err555);
+              }
+              errors++;
+            }
+          }
+          if (data217.peck !== void 0) {
+            let data220 = data217.peck;
+            if (typeof data220 === "string") {
+              if (!pattern7.test(data220)) {
+                const err556 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err556];
+                } else {
+                  vErrors.push(err556);
+                }
+                errors++;
+              }
+            } else {
+              const err557 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err557];
+              } else {
+                vErrors.push(err557);
+              }
+              errors++;
+            }
+          }
+          if (data217["chip-break"] !== void 0) {
+            let data221 = data217["chip-break"];
+            if (typeof data221 === "string") {
+              if (!pattern7.test(data221)) {
+                const err558 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err558];
+                } else {
+                  vErrors.push(err558);
+                }
+                errors++;
+              }
+            } else {
+              const err559 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err559];
               } else {
@@ -6911,209 +6935,188 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data210["back-off"] !== void 0) {
-            let data225 = data210["back-off"];
-            if (data225 && typeof data225 == "object" && !Array.isArray(data225)) {
-              for (const key34 in data225) {
-                if (!(key34 === "peck" || key34 === "chip-break")) {
-                  const err560 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err560];
-                  } else {
-                    vErrors.push(err560);
-                  }
-                  errors++;
+          if (data217.tap !== void 0) {
+            let data222 = data217.tap;
+            if (typeof data222 === "string") {
+              if (!pattern7.test(data222)) {
+                const err560 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err560];
+                } else {
+                  vErrors.push(err560);
                 }
+                errors++;
               }
-              if (data225.peck !== void 0) {
-                let data226 = data225.peck;
-                const _errs674 = errors;
-                let valid182 = false;
-                const _errs675 = errors;
-                if (typeof data226 == "number" && isFinite(data226)) {
-                  if (data226 > 1e6 || isNaN(data226)) {
-                    const err561 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err561];
-                    } else {
-                      vErrors.push(err561);
-                    }
-                    errors++;
-                  }
-                  if (data226 < -1e6 || isNaN(data226)) {
-                    const err562 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err562];
-                    } else {
-                      vErrors.push(err562);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err563 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err563];
-                  } else {
-                    vErrors.push(err563);
-                  }
-                  errors++;
-                }
-                var _valid16 = _errs675 === errors;
-                valid182 = valid182 || _valid16;
-                const _errs677 = errors;
-                if (typeof data226 === "string") {
-                  if (!pattern24.test(data226)) {
-                    const err564 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err564];
-                    } else {
-                      vErrors.push(err564);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err565 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err565];
-                  } else {
-                    vErrors.push(err565);
-                  }
-                  errors++;
-                }
-                var _valid16 = _errs677 === errors;
-                valid182 = valid182 || _valid16;
-                if (!valid182) {
-                  const err566 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err566];
-                  } else {
-                    vErrors.push(err566);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs674;
-                  if (vErrors !== null) {
-                    if (_errs674) {
-                      vErrors.length = _errs674;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
-                }
+            } else {
+              const err561 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err561];
+              } else {
+                vErrors.push(err561);
               }
-              if (data225["chip-break"] !== void 0) {
-                let data227 = data225["chip-break"];
-                const _errs681 = errors;
-                let valid184 = false;
-                const _errs682 = errors;
-                if (typeof data227 == "number" && isFinite(data227)) {
-                  if (data227 > 1e6 || isNaN(data227)) {
-                    const err567 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err567];
-                    } else {
-                      vErrors.push(err567);
-                    }
-                    errors++;
-                  }
-                  if (data227 < -1e6 || isNaN(data227)) {
-                    const err568 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err568];
-                    } else {
-                      vErrors.push(err568);
-                    }
-                    errors++;
-                  }
+              errors++;
+            }
+          }
+          if (data217["tap-left"] !== void 0) {
+            let data223 = data217["tap-left"];
+            if (typeof data223 === "string") {
+              if (!pattern7.test(data223)) {
+                const err562 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err562];
                 } else {
-                  const err569 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err569];
-                  } else {
-                    vErrors.push(err569);
-                  }
-                  errors++;
+                  vErrors.push(err562);
                 }
-                var _valid17 = _errs682 === errors;
-                valid184 = valid184 || _valid17;
-                const _errs684 = errors;
-                if (typeof data227 === "string") {
-                  if (!pattern24.test(data227)) {
-                    const err570 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err570];
-                    } else {
-                      vErrors.push(err570);
-                    }
-                    errors++;
-                  }
+                errors++;
+              }
+            } else {
+              const err563 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err563];
+              } else {
+                vErrors.push(err563);
+              }
+              errors++;
+            }
+          }
+          if (data217.ream !== void 0) {
+            let data224 = data217.ream;
+            if (typeof data224 === "string") {
+              if (!pattern7.test(data224)) {
+                const err564 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err564];
                 } else {
-                  const err571 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err571];
-                  } else {
-                    vErrors.push(err571);
-                  }
-                  errors++;
+                  vErrors.push(err564);
                 }
-                var _valid17 = _errs684 === errors;
-                valid184 = valid184 || _valid17;
-                if (!valid184) {
-                  const err572 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                errors++;
+              }
+            } else {
+              const err565 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err565];
+              } else {
+                vErrors.push(err565);
+              }
+              errors++;
+            }
+          }
+          if (data217["bore-dwell"] !== void 0) {
+            let data225 = data217["bore-dwell"];
+            if (typeof data225 === "string") {
+              if (!pattern7.test(data225)) {
+                const err566 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err566];
+                } else {
+                  vErrors.push(err566);
+                }
+                errors++;
+              }
+            } else {
+              const err567 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err567];
+              } else {
+                vErrors.push(err567);
+              }
+              errors++;
+            }
+          }
+          if (data217["bore-stop"] !== void 0) {
+            let data226 = data217["bore-stop"];
+            if (typeof data226 === "string") {
+              if (!pattern7.test(data226)) {
+                const err568 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err568];
+                } else {
+                  vErrors.push(err568);
+                }
+                errors++;
+              }
+            } else {
+              const err569 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err569];
+              } else {
+                vErrors.push(err569);
+              }
+              errors++;
+            }
+          }
+          if (data217["bore-manual"] !== void 0) {
+            let data227 = data217["bore-manual"];
+            if (typeof data227 === "string") {
+              if (!pattern7.test(data227)) {
+                const err570 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err570];
+                } else {
+                  vErrors.push(err570);
+                }
+                errors++;
+              }
+            } else {
+              const err571 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err571];
+              } else {
+                vErrors.push(err571);
+              }
+              errors++;
+            }
+          }
+          if (data217.return !== void 0) {
+            let data228 = data217.return;
+            if (data228 && typeof data228 == "object" && !Array.isArray(data228)) {
+              for (const key35 in data228) {
+                if (!(key35 === "initial" || key35 === "retract" || key35 === "without")) {
+                  const err572 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err572];
                   } else {
                     vErrors.push(err572);
                   }
                   errors++;
-                } else {
-                  errors = _errs681;
-                  if (vErrors !== null) {
-                    if (_errs681) {
-                      vErrors.length = _errs681;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-            } else {
-              const err573 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err573];
-              } else {
-                vErrors.push(err573);
+              if (data228.initial !== void 0) {
+                let data229 = data228.initial;
+                if (typeof data229 === "string") {
+                  if (!pattern7.test(data229)) {
+                    const err573 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err573];
+                    } else {
+                      vErrors.push(err573);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err574 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err574];
+                  } else {
+                    vErrors.push(err574);
+                  }
+                  errors++;
+                }
               }
-              errors++;
-            }
-          }
-          if (data210.levels !== void 0) {
-            let data228 = data210.levels;
-            if (typeof data228 !== "string") {
-              const err574 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err574];
-              } else {
-                vErrors.push(err574);
-              }
-              errors++;
-            }
-            if (!(data228 === "absolute" || data228 === "relative")) {
-              const err575 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.levels.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err575];
-              } else {
-                vErrors.push(err575);
-              }
-              errors++;
-            }
-          }
-          if (data210.words !== void 0) {
-            let data229 = data210.words;
-            if (data229 && typeof data229 == "object" && !Array.isArray(data229)) {
-              for (const key35 in data229) {
-                if (!(key35 === "retract" || key35 === "peck" || key35 === "dwell" || key35 === "dwell-unit")) {
-                  const err576 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 }, message: "must NOT have additional properties" };
+              if (data228.retract !== void 0) {
+                let data230 = data228.retract;
+                if (typeof data230 === "string") {
+                  if (!pattern7.test(data230)) {
+                    const err575 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err575];
+                    } else {
+                      vErrors.push(err575);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err576 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err576];
                   } else {
@@ -7122,20 +7125,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data229.retract !== void 0) {
-                let data230 = data229.retract;
-                if (typeof data230 === "string") {
-                  if (!pattern6.test(data230)) {
-                    const err577 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
-                    if (vErrors === null) {
-                      vErrors = [err577];
-                    } else {
-                      vErrors.push(err577);
-                    }
-                    errors++;
+              if (data228.without !== void 0) {
+                let data231 = data228.without;
+                if (typeof data231 !== "string") {
+                  const err577 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err577];
+                  } else {
+                    vErrors.push(err577);
                   }
-                } else {
-                  const err578 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  errors++;
+                }
+                if (!(data231 === "retract" || data231 === "initial" || data231 === "none")) {
+                  const err578 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.return.properties.without.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err578];
                   } else {
@@ -7144,20 +7146,22 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data229.peck !== void 0) {
-                let data231 = data229.peck;
-                if (typeof data231 === "string") {
-                  if (!pattern6.test(data231)) {
-                    const err579 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
-                    if (vErrors === null) {
-                      vErrors = [err579];
-                    } else {
-                      vErrors.push(err579);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err580 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            } else {
+              const err579 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err579];
+              } else {
+                vErrors.push(err579);
+              }
+              errors++;
+            }
+          }
+          if (data217["back-off"] !== void 0) {
+            let data232 = data217["back-off"];
+            if (data232 && typeof data232 == "object" && !Array.isArray(data232)) {
+              for (const key36 in data232) {
+                if (!(key36 === "peck" || key36 === "chip-break")) {
+                  const err580 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err580];
                   } else {
@@ -7166,11 +7170,14 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data229.dwell !== void 0) {
-                let data232 = data229.dwell;
-                if (typeof data232 === "string") {
-                  if (!pattern6.test(data232)) {
-                    const err581 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+              if (data232.peck !== void 0) {
+                let data233 = data232.peck;
+                const _errs702 = errors;
+                let valid190 = false;
+                const _errs703 = errors;
+                if (typeof data233 == "number" && isFinite(data233)) {
+                  if (data233 > 1e6 || isNaN(data233)) {
+                    const err581 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
                       vErrors = [err581];
                     } else {
@@ -7178,20 +7185,17 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                } else {
-                  const err582 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err582];
-                  } else {
-                    vErrors.push(err582);
+                  if (data233 < -1e6 || isNaN(data233)) {
+                    const err582 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err582];
+                    } else {
+                      vErrors.push(err582);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-              }
-              if (data229["dwell-unit"] !== void 0) {
-                let data233 = data229["dwell-unit"];
-                if (typeof data233 !== "string") {
-                  const err583 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                } else {
+                  const err583 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err583];
                   } else {
@@ -7199,126 +7203,139 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data233 === "s" || data233 === "ms")) {
-                  const err584 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.words.properties["dwell-unit"].enum }, message: "must be equal to one of the allowed values" };
+                var _valid18 = _errs703 === errors;
+                valid190 = valid190 || _valid18;
+                const _errs705 = errors;
+                if (typeof data233 === "string") {
+                  if (!pattern24.test(data233)) {
+                    const err584 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err584];
+                    } else {
+                      vErrors.push(err584);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err585 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err584];
+                    vErrors = [err585];
                   } else {
-                    vErrors.push(err584);
+                    vErrors.push(err585);
                   }
                   errors++;
                 }
-              }
-            } else {
-              const err585 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err585];
-              } else {
-                vErrors.push(err585);
-              }
-              errors++;
-            }
-          }
-          if (data210.repeat !== void 0) {
-            let data234 = data210.repeat;
-            if (typeof data234 !== "string") {
-              const err586 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err586];
-              } else {
-                vErrors.push(err586);
-              }
-              errors++;
-            }
-            if (!(data234 === "positions" || data234 === "all")) {
-              const err587 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.repeat.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err587];
-              } else {
-                vErrors.push(err587);
-              }
-              errors++;
-            }
-          }
-          if (data210["ended-by"] !== void 0) {
-            let data235 = data210["ended-by"];
-            if (typeof data235 !== "string") {
-              const err588 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err588];
-              } else {
-                vErrors.push(err588);
-              }
-              errors++;
-            }
-            if (!(data235 === "any-motion" || data235 === "cancel-code")) {
-              const err589 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties["ended-by"].enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err589];
-              } else {
-                vErrors.push(err589);
-              }
-              errors++;
-            }
-          }
-        } else {
-          const err590 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err590];
-          } else {
-            vErrors.push(err590);
-          }
-          errors++;
-        }
-        var _valid15 = _errs625 === errors;
-        valid165 = valid165 || _valid15;
-        if (!valid165) {
-          const err591 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-          if (vErrors === null) {
-            vErrors = [err591];
-          } else {
-            vErrors.push(err591);
-          }
-          errors++;
-        } else {
-          errors = _errs622;
-          if (vErrors !== null) {
-            if (_errs622) {
-              vErrors.length = _errs622;
-            } else {
-              vErrors = null;
-            }
-          }
-        }
-      }
-      if (data.spindle !== void 0) {
-        let data236 = data.spindle;
-        if (data236 && typeof data236 == "object" && !Array.isArray(data236)) {
-          for (const key36 in data236) {
-            if (!(key36 === "cw" || key36 === "ccw" || key36 === "stop" || key36 === "orient" || key36 === "order" || key36 === "blocks")) {
-              const err592 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err592];
-              } else {
-                vErrors.push(err592);
-              }
-              errors++;
-            }
-          }
-          if (data236.cw !== void 0) {
-            let data237 = data236.cw;
-            if (typeof data237 === "string") {
-              if (!pattern7.test(data237)) {
-                const err593 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err593];
+                var _valid18 = _errs705 === errors;
+                valid190 = valid190 || _valid18;
+                if (!valid190) {
+                  const err586 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err586];
+                  } else {
+                    vErrors.push(err586);
+                  }
+                  errors++;
                 } else {
-                  vErrors.push(err593);
+                  errors = _errs702;
+                  if (vErrors !== null) {
+                    if (_errs702) {
+                      vErrors.length = _errs702;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
-                errors++;
+              }
+              if (data232["chip-break"] !== void 0) {
+                let data234 = data232["chip-break"];
+                const _errs709 = errors;
+                let valid192 = false;
+                const _errs710 = errors;
+                if (typeof data234 == "number" && isFinite(data234)) {
+                  if (data234 > 1e6 || isNaN(data234)) {
+                    const err587 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err587];
+                    } else {
+                      vErrors.push(err587);
+                    }
+                    errors++;
+                  }
+                  if (data234 < -1e6 || isNaN(data234)) {
+                    const err588 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err588];
+                    } else {
+                      vErrors.push(err588);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err589 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err589];
+                  } else {
+                    vErrors.push(err589);
+                  }
+                  errors++;
+                }
+                var _valid19 = _errs710 === errors;
+                valid192 = valid192 || _valid19;
+                const _errs712 = errors;
+                if (typeof data234 === "string") {
+                  if (!pattern24.test(data234)) {
+                    const err590 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err590];
+                    } else {
+                      vErrors.push(err590);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err591 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err591];
+                  } else {
+                    vErrors.push(err591);
+                  }
+                  errors++;
+                }
+                var _valid19 = _errs712 === errors;
+                valid192 = valid192 || _valid19;
+                if (!valid192) {
+                  const err592 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err592];
+                  } else {
+                    vErrors.push(err592);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs709;
+                  if (vErrors !== null) {
+                    if (_errs709) {
+                      vErrors.length = _errs709;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
               }
             } else {
-              const err594 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err593 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err593];
+              } else {
+                vErrors.push(err593);
+              }
+              errors++;
+            }
+          }
+          if (data217.levels !== void 0) {
+            let data235 = data217.levels;
+            if (typeof data235 !== "string") {
+              const err594 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err594];
               } else {
@@ -7326,131 +7343,131 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data236.ccw !== void 0) {
-            let data238 = data236.ccw;
-            if (typeof data238 === "string") {
-              if (!pattern7.test(data238)) {
-                const err595 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err595];
-                } else {
-                  vErrors.push(err595);
-                }
-                errors++;
-              }
-            } else {
-              const err596 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if (!(data235 === "absolute" || data235 === "relative")) {
+              const err595 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.levels.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
-                vErrors = [err596];
+                vErrors = [err595];
               } else {
-                vErrors.push(err596);
+                vErrors.push(err595);
               }
               errors++;
             }
           }
-          if (data236.stop !== void 0) {
-            let data239 = data236.stop;
-            if (typeof data239 === "string") {
-              if (!pattern7.test(data239)) {
-                const err597 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err597];
-                } else {
-                  vErrors.push(err597);
+          if (data217.words !== void 0) {
+            let data236 = data217.words;
+            if (data236 && typeof data236 == "object" && !Array.isArray(data236)) {
+              for (const key37 in data236) {
+                if (!(key37 === "retract" || key37 === "peck" || key37 === "dwell" || key37 === "dwell-unit")) {
+                  const err596 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err596];
+                  } else {
+                    vErrors.push(err596);
+                  }
+                  errors++;
                 }
-                errors++;
+              }
+              if (data236.retract !== void 0) {
+                let data237 = data236.retract;
+                if (typeof data237 === "string") {
+                  if (!pattern6.test(data237)) {
+                    const err597 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                    if (vErrors === null) {
+                      vErrors = [err597];
+                    } else {
+                      vErrors.push(err597);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err598 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err598];
+                  } else {
+                    vErrors.push(err598);
+                  }
+                  errors++;
+                }
+              }
+              if (data236.peck !== void 0) {
+                let data238 = data236.peck;
+                if (typeof data238 === "string") {
+                  if (!pattern6.test(data238)) {
+                    const err599 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                    if (vErrors === null) {
+                      vErrors = [err599];
+                    } else {
+                      vErrors.push(err599);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err600 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err600];
+                  } else {
+                    vErrors.push(err600);
+                  }
+                  errors++;
+                }
+              }
+              if (data236.dwell !== void 0) {
+                let data239 = data236.dwell;
+                if (typeof data239 === "string") {
+                  if (!pattern6.test(data239)) {
+                    const err601 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                    if (vErrors === null) {
+                      vErrors = [err601];
+                    } else {
+                      vErrors.push(err601);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err602 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err602];
+                  } else {
+                    vErrors.push(err602);
+                  }
+                  errors++;
+                }
+              }
+              if (data236["dwell-unit"] !== void 0) {
+                let data240 = data236["dwell-unit"];
+                if (typeof data240 !== "string") {
+                  const err603 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err603];
+                  } else {
+                    vErrors.push(err603);
+                  }
+                  errors++;
+                }
+                if (!(data240 === "s" || data240 === "ms")) {
+                  const err604 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.words.properties["dwell-unit"].enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err604];
+                  } else {
+                    vErrors.push(err604);
+                  }
+                  errors++;
+                }
               }
             } else {
-              const err598 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err605 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err598];
+                vErrors = [err605];
               } else {
-                vErrors.push(err598);
+                vErrors.push(err605);
               }
               errors++;
             }
           }
-          if (data236.orient !== void 0) {
-            let data240 = data236.orient;
-            if (typeof data240 === "string") {
-              if (!pattern25.test(data240)) {
-                const err599 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err599];
-                } else {
-                  vErrors.push(err599);
-                }
-                errors++;
-              }
-            } else {
-              const err600 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err600];
-              } else {
-                vErrors.push(err600);
-              }
-              errors++;
-            }
-          }
-          if (data236.order !== void 0) {
-            let data241 = data236.order;
+          if (data217.repeat !== void 0) {
+            let data241 = data217.repeat;
             if (typeof data241 !== "string") {
-              const err601 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err601];
-              } else {
-                vErrors.push(err601);
-              }
-              errors++;
-            }
-            if (!(data241 === "speed-first" || data241 === "start-first")) {
-              const err602 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.order.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err602];
-              } else {
-                vErrors.push(err602);
-              }
-              errors++;
-            }
-          }
-          if (data236.blocks !== void 0) {
-            let data242 = data236.blocks;
-            if (typeof data242 !== "string") {
-              const err603 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err603];
-              } else {
-                vErrors.push(err603);
-              }
-              errors++;
-            }
-            if (!(data242 === "together" || data242 === "apart")) {
-              const err604 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err604];
-              } else {
-                vErrors.push(err604);
-              }
-              errors++;
-            }
-          }
-        } else {
-          const err605 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err605];
-          } else {
-            vErrors.push(err605);
-          }
-          errors++;
-        }
-      }
-      if (data.coolant !== void 0) {
-        let data243 = data.coolant;
-        if (data243 && typeof data243 == "object" && !Array.isArray(data243)) {
-          for (const key37 in data243) {
-            if (!(key37 === "mist" || key37 === "flood" || key37 === "air" || key37 === "through-tool" || key37 === "off")) {
-              const err606 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 }, message: "must NOT have additional properties" };
+              const err606 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err606];
               } else {
@@ -7458,21 +7475,20 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data243.mist !== void 0) {
-            let data244 = data243.mist;
-            if (typeof data244 === "string") {
-              if (!pattern7.test(data244)) {
-                const err607 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err607];
-                } else {
-                  vErrors.push(err607);
-                }
-                errors++;
+            if (!(data241 === "positions" || data241 === "all")) {
+              const err607 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.repeat.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err607];
+              } else {
+                vErrors.push(err607);
               }
-            } else {
-              const err608 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+          }
+          if (data217["ended-by"] !== void 0) {
+            let data242 = data217["ended-by"];
+            if (typeof data242 !== "string") {
+              const err608 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err608];
               } else {
@@ -7480,43 +7496,52 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data243.flood !== void 0) {
-            let data245 = data243.flood;
-            if (typeof data245 === "string") {
-              if (!pattern7.test(data245)) {
-                const err609 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err609];
-                } else {
-                  vErrors.push(err609);
-                }
-                errors++;
-              }
-            } else {
-              const err610 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if (!(data242 === "any-motion" || data242 === "cancel-code")) {
+              const err609 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties["ended-by"].enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
-                vErrors = [err610];
+                vErrors = [err609];
               } else {
-                vErrors.push(err610);
+                vErrors.push(err609);
               }
               errors++;
             }
           }
-          if (data243.air !== void 0) {
-            let data246 = data243.air;
-            if (typeof data246 === "string") {
-              if (!pattern7.test(data246)) {
-                const err611 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err611];
-                } else {
-                  vErrors.push(err611);
-                }
-                errors++;
-              }
+        } else {
+          const err610 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err610];
+          } else {
+            vErrors.push(err610);
+          }
+          errors++;
+        }
+        var _valid17 = _errs653 === errors;
+        valid173 = valid173 || _valid17;
+        if (!valid173) {
+          const err611 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+          if (vErrors === null) {
+            vErrors = [err611];
+          } else {
+            vErrors.push(err611);
+          }
+          errors++;
+        } else {
+          errors = _errs650;
+          if (vErrors !== null) {
+            if (_errs650) {
+              vErrors.length = _errs650;
             } else {
-              const err612 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              vErrors = null;
+            }
+          }
+        }
+      }
+      if (data.spindle !== void 0) {
+        let data243 = data.spindle;
+        if (data243 && typeof data243 == "object" && !Array.isArray(data243)) {
+          for (const key38 in data243) {
+            if (!(key38 === "cw" || key38 === "ccw" || key38 === "stop" || key38 === "orient" || key38 === "order" || key38 === "blocks")) {
+              const err612 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err612];
               } else {
@@ -7525,11 +7550,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data243["through-tool"] !== void 0) {
-            let data247 = data243["through-tool"];
-            if (typeof data247 === "string") {
-              if (!pattern7.test(data247)) {
-                const err613 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data243.cw !== void 0) {
+            let data244 = data243.cw;
+            if (typeof data244 === "string") {
+              if (!pattern7.test(data244)) {
+                const err613 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err613];
                 } else {
@@ -7538,7 +7563,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err614 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err614 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err614];
               } else {
@@ -7547,11 +7572,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data243.off !== void 0) {
-            let data248 = data243.off;
-            if (typeof data248 === "string") {
-              if (!pattern7.test(data248)) {
-                const err615 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data243.ccw !== void 0) {
+            let data245 = data243.ccw;
+            if (typeof data245 === "string") {
+              if (!pattern7.test(data245)) {
+                const err615 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err615];
                 } else {
@@ -7560,7 +7585,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err616 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err616 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err616];
               } else {
@@ -7569,22 +7594,20 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err617 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err617];
-          } else {
-            vErrors.push(err617);
-          }
-          errors++;
-        }
-      }
-      if (data.tools !== void 0) {
-        let data249 = data.tools;
-        if (data249 && typeof data249 == "object" && !Array.isArray(data249)) {
-          for (const key38 in data249) {
-            if (!(key38 === "change" || key38 === "blocks" || key38 === "order" || key38 === "preselect")) {
-              const err618 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 }, message: "must NOT have additional properties" };
+          if (data243.stop !== void 0) {
+            let data246 = data243.stop;
+            if (typeof data246 === "string") {
+              if (!pattern7.test(data246)) {
+                const err617 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err617];
+                } else {
+                  vErrors.push(err617);
+                }
+                errors++;
+              }
+            } else {
+              const err618 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err618];
               } else {
@@ -7593,11 +7616,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data249.change !== void 0) {
-            let data250 = data249.change;
-            if (typeof data250 === "string") {
-              if (!pattern7.test(data250)) {
-                const err619 = { instancePath: instancePath + "/tools/change", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data243.orient !== void 0) {
+            let data247 = data243.orient;
+            if (typeof data247 === "string") {
+              if (!pattern25.test(data247)) {
+                const err619 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
                 if (vErrors === null) {
                   vErrors = [err619];
                 } else {
@@ -7606,7 +7629,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err620 = { instancePath: instancePath + "/tools/change", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err620 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err620];
               } else {
@@ -7615,10 +7638,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data249.blocks !== void 0) {
-            let data251 = data249.blocks;
-            if (typeof data251 !== "string") {
-              const err621 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data243.order !== void 0) {
+            let data248 = data243.order;
+            if (typeof data248 !== "string") {
+              const err621 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err621];
               } else {
@@ -7626,8 +7649,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data251 === "together" || data251 === "apart")) {
-              const err622 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
+            if (!(data248 === "speed-first" || data248 === "start-first")) {
+              const err622 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.order.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err622];
               } else {
@@ -7636,10 +7659,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data249.order !== void 0) {
-            let data252 = data249.order;
-            if (typeof data252 !== "string") {
-              const err623 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data243.blocks !== void 0) {
+            let data249 = data243.blocks;
+            if (typeof data249 !== "string") {
+              const err623 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err623];
               } else {
@@ -7647,8 +7670,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data252 === "select-first" || data252 === "change-first")) {
-              const err624 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.order.enum }, message: "must be equal to one of the allowed values" };
+            if (!(data249 === "together" || data249 === "apart")) {
+              const err624 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err624];
               } else {
@@ -7657,19 +7680,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data249.preselect !== void 0) {
-            let data253 = data249.preselect;
-            if (typeof data253 !== "string") {
-              const err625 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err625];
-              } else {
-                vErrors.push(err625);
-              }
-              errors++;
-            }
-            if (!(data253 === "yes" || data253 === "no")) {
-              const err626 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+        } else {
+          const err625 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err625];
+          } else {
+            vErrors.push(err625);
+          }
+          errors++;
+        }
+      }
+      if (data.coolant !== void 0) {
+        let data250 = data.coolant;
+        if (data250 && typeof data250 == "object" && !Array.isArray(data250)) {
+          for (const key39 in data250) {
+            if (!(key39 === "mist" || key39 === "flood" || key39 === "air" || key39 === "through-tool" || key39 === "off")) {
+              const err626 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key39 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err626];
               } else {
@@ -7678,22 +7704,20 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err627 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err627];
-          } else {
-            vErrors.push(err627);
-          }
-          errors++;
-        }
-      }
-      if (data.stops !== void 0) {
-        let data254 = data.stops;
-        if (data254 && typeof data254 == "object" && !Array.isArray(data254)) {
-          for (const key39 in data254) {
-            if (!(key39 === "stop" || key39 === "optional" || key39 === "end")) {
-              const err628 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key39 }, message: "must NOT have additional properties" };
+          if (data250.mist !== void 0) {
+            let data251 = data250.mist;
+            if (typeof data251 === "string") {
+              if (!pattern7.test(data251)) {
+                const err627 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err627];
+                } else {
+                  vErrors.push(err627);
+                }
+                errors++;
+              }
+            } else {
+              const err628 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err628];
               } else {
@@ -7702,11 +7726,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data254.stop !== void 0) {
-            let data255 = data254.stop;
-            if (typeof data255 === "string") {
-              if (!pattern7.test(data255)) {
-                const err629 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data250.flood !== void 0) {
+            let data252 = data250.flood;
+            if (typeof data252 === "string") {
+              if (!pattern7.test(data252)) {
+                const err629 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err629];
                 } else {
@@ -7715,7 +7739,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err630 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err630 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err630];
               } else {
@@ -7724,11 +7748,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data254.optional !== void 0) {
-            let data256 = data254.optional;
-            if (typeof data256 === "string") {
-              if (!pattern7.test(data256)) {
-                const err631 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data250.air !== void 0) {
+            let data253 = data250.air;
+            if (typeof data253 === "string") {
+              if (!pattern7.test(data253)) {
+                const err631 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err631];
                 } else {
@@ -7737,7 +7761,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err632 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err632 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err632];
               } else {
@@ -7746,11 +7770,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data254.end !== void 0) {
-            let data257 = data254.end;
-            if (typeof data257 === "string") {
-              if (!pattern7.test(data257)) {
-                const err633 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data250["through-tool"] !== void 0) {
+            let data254 = data250["through-tool"];
+            if (typeof data254 === "string") {
+              if (!pattern7.test(data254)) {
+                const err633 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err633];
                 } else {
@@ -7759,7 +7783,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err634 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err634 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err634];
               } else {
@@ -7768,22 +7792,20 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err635 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err635];
-          } else {
-            vErrors.push(err635);
-          }
-          errors++;
-        }
-      }
-      if (data.wait !== void 0) {
-        let data258 = data.wait;
-        if (data258 && typeof data258 == "object" && !Array.isArray(data258)) {
-          for (const key40 in data258) {
-            if (!(key40 === "on" || key40 === "off" || key40 === "timeout-unit")) {
-              const err636 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key40 }, message: "must NOT have additional properties" };
+          if (data250.off !== void 0) {
+            let data255 = data250.off;
+            if (typeof data255 === "string") {
+              if (!pattern7.test(data255)) {
+                const err635 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err635];
+                } else {
+                  vErrors.push(err635);
+                }
+                errors++;
+              }
+            } else {
+              const err636 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err636];
               } else {
@@ -7792,29 +7814,35 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data258.on !== void 0) {
-            let data259 = data258.on;
-            if (!(typeof data259 == "number" && (!(data259 % 1) && !isNaN(data259)) && isFinite(data259))) {
-              const err637 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+        } else {
+          const err637 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err637];
+          } else {
+            vErrors.push(err637);
+          }
+          errors++;
+        }
+      }
+      if (data.tools !== void 0) {
+        let data256 = data.tools;
+        if (data256 && typeof data256 == "object" && !Array.isArray(data256)) {
+          for (const key40 in data256) {
+            if (!(key40 === "change" || key40 === "blocks" || key40 === "order" || key40 === "preselect")) {
+              const err638 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key40 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err637];
+                vErrors = [err638];
               } else {
-                vErrors.push(err637);
+                vErrors.push(err638);
               }
               errors++;
             }
-            if (typeof data259 == "number" && isFinite(data259)) {
-              if (data259 > 9999 || isNaN(data259)) {
-                const err638 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                if (vErrors === null) {
-                  vErrors = [err638];
-                } else {
-                  vErrors.push(err638);
-                }
-                errors++;
-              }
-              if (data259 < 0 || isNaN(data259)) {
-                const err639 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+          }
+          if (data256.change !== void 0) {
+            let data257 = data256.change;
+            if (typeof data257 === "string") {
+              if (!pattern7.test(data257)) {
+                const err639 = { instancePath: instancePath + "/tools/change", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err639];
                 } else {
@@ -7822,12 +7850,8 @@ var compiled = (() => {
                 }
                 errors++;
               }
-            }
-          }
-          if (data258.off !== void 0) {
-            let data260 = data258.off;
-            if (!(typeof data260 == "number" && (!(data260 % 1) && !isNaN(data260)) && isFinite(data260))) {
-              const err640 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+            } else {
+              const err640 = { instancePath: instancePath + "/tools/change", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err640];
               } else {
@@ -7835,31 +7859,32 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (typeof data260 == "number" && isFinite(data260)) {
-              if (data260 > 9999 || isNaN(data260)) {
-                const err641 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                if (vErrors === null) {
-                  vErrors = [err641];
-                } else {
-                  vErrors.push(err641);
-                }
-                errors++;
+          }
+          if (data256.blocks !== void 0) {
+            let data258 = data256.blocks;
+            if (typeof data258 !== "string") {
+              const err641 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err641];
+              } else {
+                vErrors.push(err641);
               }
-              if (data260 < 0 || isNaN(data260)) {
-                const err642 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                if (vErrors === null) {
-                  vErrors = [err642];
-                } else {
-                  vErrors.push(err642);
-                }
-                errors++;
+              errors++;
+            }
+            if (!(data258 === "together" || data258 === "apart")) {
+              const err642 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err642];
+              } else {
+                vErrors.push(err642);
               }
+              errors++;
             }
           }
-          if (data258["timeout-unit"] !== void 0) {
-            let data261 = data258["timeout-unit"];
-            if (typeof data261 !== "string") {
-              const err643 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data256.order !== void 0) {
+            let data259 = data256.order;
+            if (typeof data259 !== "string") {
+              const err643 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err643];
               } else {
@@ -7867,8 +7892,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data261 === "s" || data261 === "ms")) {
-              const err644 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.wait.properties["timeout-unit"].enum }, message: "must be equal to one of the allowed values" };
+            if (!(data259 === "select-first" || data259 === "change-first")) {
+              const err644 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.order.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err644];
               } else {
@@ -7877,22 +7902,19 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err645 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err645];
-          } else {
-            vErrors.push(err645);
-          }
-          errors++;
-        }
-      }
-      if (data.codes !== void 0) {
-        let data262 = data.codes;
-        if (data262 && typeof data262 == "object" && !Array.isArray(data262)) {
-          for (const key41 in data262) {
-            if (!pattern79.test(key41)) {
-              const err646 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key41 }, message: "must NOT have additional properties" };
+          if (data256.preselect !== void 0) {
+            let data260 = data256.preselect;
+            if (typeof data260 !== "string") {
+              const err645 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err645];
+              } else {
+                vErrors.push(err645);
+              }
+              errors++;
+            }
+            if (!(data260 === "yes" || data260 === "no")) {
+              const err646 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err646];
               } else {
@@ -7901,138 +7923,143 @@ var compiled = (() => {
               errors++;
             }
           }
-          for (const key42 in data262) {
-            if (pattern79.test(key42)) {
-              let data263 = data262[key42];
-              if (data263 && typeof data263 == "object" && !Array.isArray(data263)) {
-                for (const key43 in data263) {
-                  if (!(key43 === "does" || key43 === "position" || key43 === "spindle" || key43 === "coolant" || key43 === "length-offset")) {
-                    const err647 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 }, message: "must NOT have additional properties" };
-                    if (vErrors === null) {
-                      vErrors = [err647];
-                    } else {
-                      vErrors.push(err647);
-                    }
-                    errors++;
-                  }
-                }
-                if (data263.does !== void 0) {
-                  let data264 = data263.does;
-                  if (typeof data264 === "string") {
-                    if (func2(data264) > 120) {
-                      const err648 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                      if (vErrors === null) {
-                        vErrors = [err648];
-                      } else {
-                        vErrors.push(err648);
-                      }
-                      errors++;
-                    }
-                    if (func2(data264) < 1) {
-                      const err649 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                      if (vErrors === null) {
-                        vErrors = [err649];
-                      } else {
-                        vErrors.push(err649);
-                      }
-                      errors++;
-                    }
-                  } else {
-                    const err650 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err650];
-                    } else {
-                      vErrors.push(err650);
-                    }
-                    errors++;
-                  }
-                }
-                if (data263.position !== void 0) {
-                  let data265 = data263.position;
-                  if (typeof data265 !== "string") {
-                    const err651 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err651];
-                    } else {
-                      vErrors.push(err651);
-                    }
-                    errors++;
-                  }
-                  if (!(data265 === "unchanged" || data265 === "unknown" || data265 === "swap-height")) {
-                    const err652 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.position.enum }, message: "must be equal to one of the allowed values" };
-                    if (vErrors === null) {
-                      vErrors = [err652];
-                    } else {
-                      vErrors.push(err652);
-                    }
-                    errors++;
-                  }
-                }
-                if (data263.spindle !== void 0) {
-                  let data266 = data263.spindle;
-                  if (typeof data266 !== "string") {
-                    const err653 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err653];
-                    } else {
-                      vErrors.push(err653);
-                    }
-                    errors++;
-                  }
-                  if (!(data266 === "unchanged" || data266 === "stopped")) {
-                    const err654 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
-                    if (vErrors === null) {
-                      vErrors = [err654];
-                    } else {
-                      vErrors.push(err654);
-                    }
-                    errors++;
-                  }
-                }
-                if (data263.coolant !== void 0) {
-                  let data267 = data263.coolant;
-                  if (typeof data267 !== "string") {
-                    const err655 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err655];
-                    } else {
-                      vErrors.push(err655);
-                    }
-                    errors++;
-                  }
-                  if (!(data267 === "unchanged" || data267 === "off")) {
-                    const err656 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
-                    if (vErrors === null) {
-                      vErrors = [err656];
-                    } else {
-                      vErrors.push(err656);
-                    }
-                    errors++;
-                  }
-                }
-                if (data263["length-offset"] !== void 0) {
-                  let data268 = data263["length-offset"];
-                  if (typeof data268 !== "string") {
-                    const err657 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err657];
-                    } else {
-                      vErrors.push(err657);
-                    }
-                    errors++;
-                  }
-                  if (!(data268 === "unchanged" || data268 === "active" || data268 === "cancelled")) {
-                    const err658 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
-                    if (vErrors === null) {
-                      vErrors = [err658];
-                    } else {
-                      vErrors.push(err658);
-                    }
-                    errors++;
-                  }
-                }
+        } else {
+          const err647 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err647];
+          } else {
+            vErrors.push(err647);
+          }
+          errors++;
+        }
+      }
+      if (data.stops !== void 0) {
+        let data261 = data.stops;
+        if (data261 && typeof data261 == "object" && !Array.isArray(data261)) {
+          for (const key41 in data261) {
+            if (!(key41 === "stop" || key41 === "optional" || key41 === "end")) {
+              const err648 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key41 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err648];
               } else {
-                const err659 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                vErrors.push(err648);
+              }
+              errors++;
+            }
+          }
+          if (data261.stop !== void 0) {
+            let data262 = data261.stop;
+            if (typeof data262 === "string") {
+              if (!pattern7.test(data262)) {
+                const err649 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err649];
+                } else {
+                  vErrors.push(err649);
+                }
+                errors++;
+              }
+            } else {
+              const err650 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err650];
+              } else {
+                vErrors.push(err650);
+              }
+              errors++;
+            }
+          }
+          if (data261.optional !== void 0) {
+            let data263 = data261.optional;
+            if (typeof data263 === "string") {
+              if (!pattern7.test(data263)) {
+                const err651 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err651];
+                } else {
+                  vErrors.push(err651);
+                }
+                errors++;
+              }
+            } else {
+              const err652 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err652];
+              } else {
+                vErrors.push(err652);
+              }
+              errors++;
+            }
+          }
+          if (data261.end !== void 0) {
+            let data264 = data261.end;
+            if (typeof data264 === "string") {
+              if (!pattern7.test(data264)) {
+                const err653 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err653];
+                } else {
+                  vErrors.push(err653);
+                }
+                errors++;
+              }
+            } else {
+              const err654 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err654];
+              } else {
+                vErrors.push(err654);
+              }
+              errors++;
+            }
+          }
+        } else {
+          const err655 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err655];
+          } else {
+            vErrors.push(err655);
+          }
+          errors++;
+        }
+      }
+      if (data.wait !== void 0) {
+        let data265 = data.wait;
+        if (data265 && typeof data265 == "object" && !Array.isArray(data265)) {
+          for (const key42 in data265) {
+            if (!(key42 === "on" || key42 === "off" || key42 === "timeout-unit")) {
+              const err656 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key42 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err656];
+              } else {
+                vErrors.push(err656);
+              }
+              errors++;
+            }
+          }
+          if (data265.on !== void 0) {
+            let data266 = data265.on;
+            if (!(typeof data266 == "number" && (!(data266 % 1) && !isNaN(data266)) && isFinite(data266))) {
+              const err657 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              if (vErrors === null) {
+                vErrors = [err657];
+              } else {
+                vErrors.push(err657);
+              }
+              errors++;
+            }
+            if (typeof data266 == "number" && isFinite(data266)) {
+              if (data266 > 9999 || isNaN(data266)) {
+                const err658 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                if (vErrors === null) {
+                  vErrors = [err658];
+                } else {
+                  vErrors.push(err658);
+                }
+                errors++;
+              }
+              if (data266 < 0 || isNaN(data266)) {
+                const err659 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                 if (vErrors === null) {
                   vErrors = [err659];
                 } else {
@@ -8042,35 +8069,29 @@ var compiled = (() => {
               }
             }
           }
-        } else {
-          const err660 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err660];
-          } else {
-            vErrors.push(err660);
-          }
-          errors++;
-        }
-      }
-      if (data.idioms !== void 0) {
-        let data269 = data.idioms;
-        if (data269 && typeof data269 == "object" && !Array.isArray(data269)) {
-          for (const key44 in data269) {
-            if (!func1.call(schema31.properties.idioms.properties, key44)) {
-              const err661 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key44 }, message: "must NOT have additional properties" };
+          if (data265.off !== void 0) {
+            let data267 = data265.off;
+            if (!(typeof data267 == "number" && (!(data267 % 1) && !isNaN(data267)) && isFinite(data267))) {
+              const err660 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
               if (vErrors === null) {
-                vErrors = [err661];
+                vErrors = [err660];
               } else {
-                vErrors.push(err661);
+                vErrors.push(err660);
               }
               errors++;
             }
-          }
-          if (data269.message !== void 0) {
-            let data270 = data269.message;
-            if (typeof data270 === "string") {
-              if (func2(data270) > 120) {
-                const err662 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+            if (typeof data267 == "number" && isFinite(data267)) {
+              if (data267 > 9999 || isNaN(data267)) {
+                const err661 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                if (vErrors === null) {
+                  vErrors = [err661];
+                } else {
+                  vErrors.push(err661);
+                }
+                errors++;
+              }
+              if (data267 < 0 || isNaN(data267)) {
+                const err662 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                 if (vErrors === null) {
                   vErrors = [err662];
                 } else {
@@ -8078,17 +8099,21 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data270) < 1) {
-                const err663 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err663];
-                } else {
-                  vErrors.push(err663);
-                }
-                errors++;
+            }
+          }
+          if (data265["timeout-unit"] !== void 0) {
+            let data268 = data265["timeout-unit"];
+            if (typeof data268 !== "string") {
+              const err663 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err663];
+              } else {
+                vErrors.push(err663);
               }
-            } else {
-              const err664 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+            if (!(data268 === "s" || data268 === "ms")) {
+              const err664 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.wait.properties["timeout-unit"].enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err664];
               } else {
@@ -8097,197 +8122,209 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data269["wait-signal"] !== void 0) {
-            let data271 = data269["wait-signal"];
-            if (typeof data271 === "string") {
-              if (func2(data271) > 120) {
-                const err665 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err665];
-                } else {
-                  vErrors.push(err665);
-                }
-                errors++;
-              }
-              if (func2(data271) < 1) {
-                const err666 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err666];
-                } else {
-                  vErrors.push(err666);
-                }
-                errors++;
-              }
-            } else {
-              const err667 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err665 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err665];
+          } else {
+            vErrors.push(err665);
+          }
+          errors++;
+        }
+      }
+      if (data.codes !== void 0) {
+        let data269 = data.codes;
+        if (data269 && typeof data269 == "object" && !Array.isArray(data269)) {
+          for (const key43 in data269) {
+            if (!pattern83.test(key43)) {
+              const err666 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err667];
+                vErrors = [err666];
               } else {
-                vErrors.push(err667);
+                vErrors.push(err666);
               }
               errors++;
             }
           }
-          if (data269["output-on"] !== void 0) {
-            let data272 = data269["output-on"];
-            if (typeof data272 === "string") {
-              if (func2(data272) > 120) {
-                const err668 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err668];
-                } else {
-                  vErrors.push(err668);
+          for (const key44 in data269) {
+            if (pattern83.test(key44)) {
+              let data270 = data269[key44];
+              if (data270 && typeof data270 == "object" && !Array.isArray(data270)) {
+                for (const key45 in data270) {
+                  if (!(key45 === "does" || key45 === "position" || key45 === "spindle" || key45 === "coolant" || key45 === "length-offset")) {
+                    const err667 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key45 }, message: "must NOT have additional properties" };
+                    if (vErrors === null) {
+                      vErrors = [err667];
+                    } else {
+                      vErrors.push(err667);
+                    }
+                    errors++;
+                  }
                 }
-                errors++;
-              }
-              if (func2(data272) < 1) {
-                const err669 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err669];
-                } else {
-                  vErrors.push(err669);
+                if (data270.does !== void 0) {
+                  let data271 = data270.does;
+                  if (typeof data271 === "string") {
+                    if (func2(data271) > 120) {
+                      const err668 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                      if (vErrors === null) {
+                        vErrors = [err668];
+                      } else {
+                        vErrors.push(err668);
+                      }
+                      errors++;
+                    }
+                    if (func2(data271) < 1) {
+                      const err669 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                      if (vErrors === null) {
+                        vErrors = [err669];
+                      } else {
+                        vErrors.push(err669);
+                      }
+                      errors++;
+                    }
+                  } else {
+                    const err670 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err670];
+                    } else {
+                      vErrors.push(err670);
+                    }
+                    errors++;
+                  }
                 }
-                errors++;
-              }
-            } else {
-              const err670 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err670];
+                if (data270.position !== void 0) {
+                  let data272 = data270.position;
+                  if (typeof data272 !== "string") {
+                    const err671 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err671];
+                    } else {
+                      vErrors.push(err671);
+                    }
+                    errors++;
+                  }
+                  if (!(data272 === "unchanged" || data272 === "unknown" || data272 === "swap-height")) {
+                    const err672 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.position.enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err672];
+                    } else {
+                      vErrors.push(err672);
+                    }
+                    errors++;
+                  }
+                }
+                if (data270.spindle !== void 0) {
+                  let data273 = data270.spindle;
+                  if (typeof data273 !== "string") {
+                    const err673 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err673];
+                    } else {
+                      vErrors.push(err673);
+                    }
+                    errors++;
+                  }
+                  if (!(data273 === "unchanged" || data273 === "stopped")) {
+                    const err674 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err674];
+                    } else {
+                      vErrors.push(err674);
+                    }
+                    errors++;
+                  }
+                }
+                if (data270.coolant !== void 0) {
+                  let data274 = data270.coolant;
+                  if (typeof data274 !== "string") {
+                    const err675 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err675];
+                    } else {
+                      vErrors.push(err675);
+                    }
+                    errors++;
+                  }
+                  if (!(data274 === "unchanged" || data274 === "off")) {
+                    const err676 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err676];
+                    } else {
+                      vErrors.push(err676);
+                    }
+                    errors++;
+                  }
+                }
+                if (data270["length-offset"] !== void 0) {
+                  let data275 = data270["length-offset"];
+                  if (typeof data275 !== "string") {
+                    const err677 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err677];
+                    } else {
+                      vErrors.push(err677);
+                    }
+                    errors++;
+                  }
+                  if (!(data275 === "unchanged" || data275 === "active" || data275 === "cancelled")) {
+                    const err678 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err678];
+                    } else {
+                      vErrors.push(err678);
+                    }
+                    errors++;
+                  }
+                }
               } else {
-                vErrors.push(err670);
+                const err679 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                if (vErrors === null) {
+                  vErrors = [err679];
+                } else {
+                  vErrors.push(err679);
+                }
+                errors++;
+              }
+            }
+          }
+        } else {
+          const err680 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err680];
+          } else {
+            vErrors.push(err680);
+          }
+          errors++;
+        }
+      }
+      if (data.idioms !== void 0) {
+        let data276 = data.idioms;
+        if (data276 && typeof data276 == "object" && !Array.isArray(data276)) {
+          for (const key46 in data276) {
+            if (!func1.call(schema31.properties.idioms.properties, key46)) {
+              const err681 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key46 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err681];
+              } else {
+                vErrors.push(err681);
               }
               errors++;
             }
           }
-          if (data269["output-off"] !== void 0) {
-            let data273 = data269["output-off"];
-            if (typeof data273 === "string") {
-              if (func2(data273) > 120) {
-                const err671 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err671];
-                } else {
-                  vErrors.push(err671);
-                }
-                errors++;
-              }
-              if (func2(data273) < 1) {
-                const err672 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err672];
-                } else {
-                  vErrors.push(err672);
-                }
-                errors++;
-              }
-            } else {
-              const err673 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err673];
-              } else {
-                vErrors.push(err673);
-              }
-              errors++;
-            }
-          }
-          if (data269.release !== void 0) {
-            let data274 = data269.release;
-            if (typeof data274 === "string") {
-              if (func2(data274) > 120) {
-                const err674 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err674];
-                } else {
-                  vErrors.push(err674);
-                }
-                errors++;
-              }
-              if (func2(data274) < 1) {
-                const err675 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err675];
-                } else {
-                  vErrors.push(err675);
-                }
-                errors++;
-              }
-            } else {
-              const err676 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err676];
-              } else {
-                vErrors.push(err676);
-              }
-              errors++;
-            }
-          }
-          if (data269.clamp !== void 0) {
-            let data275 = data269.clamp;
-            if (typeof data275 === "string") {
-              if (func2(data275) > 120) {
-                const err677 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err677];
-                } else {
-                  vErrors.push(err677);
-                }
-                errors++;
-              }
-              if (func2(data275) < 1) {
-                const err678 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err678];
-                } else {
-                  vErrors.push(err678);
-                }
-                errors++;
-              }
-            } else {
-              const err679 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err679];
-              } else {
-                vErrors.push(err679);
-              }
-              errors++;
-            }
-          }
-          if (data269["taper-air-on"] !== void 0) {
-            let data276 = data269["taper-air-on"];
-            if (typeof data276 === "string") {
-              if (func2(data276) > 120) {
-                const err680 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err680];
-                } else {
-                  vErrors.push(err680);
-                }
-                errors++;
-              }
-              if (func2(data276) < 1) {
-                const err681 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err681];
-                } else {
-                  vErrors.push(err681);
-                }
-                errors++;
-              }
-            } else {
-              const err682 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err682];
-              } else {
-                vErrors.push(err682);
-              }
-              errors++;
-            }
-          }
-          if (data269["taper-air-off"] !== void 0) {
-            let data277 = data269["taper-air-off"];
+          if (data276.message !== void 0) {
+            let data277 = data276.message;
             if (typeof data277 === "string") {
               if (func2(data277) > 120) {
-                const err683 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err682 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err682];
+                } else {
+                  vErrors.push(err682);
+                }
+                errors++;
+              }
+              if (func2(data277) < 1) {
+                const err683 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err683];
                 } else {
@@ -8295,30 +8332,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data277) < 1) {
-                const err684 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err684];
-                } else {
-                  vErrors.push(err684);
-                }
-                errors++;
-              }
             } else {
-              const err685 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err684 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err685];
+                vErrors = [err684];
               } else {
-                vErrors.push(err685);
+                vErrors.push(err684);
               }
               errors++;
             }
           }
-          if (data269["cover-open"] !== void 0) {
-            let data278 = data269["cover-open"];
+          if (data276["wait-signal"] !== void 0) {
+            let data278 = data276["wait-signal"];
             if (typeof data278 === "string") {
               if (func2(data278) > 120) {
-                const err686 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err685 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err685];
+                } else {
+                  vErrors.push(err685);
+                }
+                errors++;
+              }
+              if (func2(data278) < 1) {
+                const err686 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err686];
                 } else {
@@ -8326,30 +8363,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data278) < 1) {
-                const err687 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err687];
-                } else {
-                  vErrors.push(err687);
-                }
-                errors++;
-              }
             } else {
-              const err688 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err687 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err688];
+                vErrors = [err687];
               } else {
-                vErrors.push(err688);
+                vErrors.push(err687);
               }
               errors++;
             }
           }
-          if (data269["cover-close"] !== void 0) {
-            let data279 = data269["cover-close"];
+          if (data276["output-on"] !== void 0) {
+            let data279 = data276["output-on"];
             if (typeof data279 === "string") {
               if (func2(data279) > 120) {
-                const err689 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err688 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err688];
+                } else {
+                  vErrors.push(err688);
+                }
+                errors++;
+              }
+              if (func2(data279) < 1) {
+                const err689 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err689];
                 } else {
@@ -8357,30 +8394,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data279) < 1) {
-                const err690 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err690];
-                } else {
-                  vErrors.push(err690);
-                }
-                errors++;
-              }
             } else {
-              const err691 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err690 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err691];
+                vErrors = [err690];
               } else {
-                vErrors.push(err691);
+                vErrors.push(err690);
               }
               errors++;
             }
           }
-          if (data269["hood-up"] !== void 0) {
-            let data280 = data269["hood-up"];
+          if (data276["output-off"] !== void 0) {
+            let data280 = data276["output-off"];
             if (typeof data280 === "string") {
               if (func2(data280) > 120) {
-                const err692 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err691 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err691];
+                } else {
+                  vErrors.push(err691);
+                }
+                errors++;
+              }
+              if (func2(data280) < 1) {
+                const err692 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err692];
                 } else {
@@ -8388,30 +8425,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data280) < 1) {
-                const err693 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err693];
-                } else {
-                  vErrors.push(err693);
-                }
-                errors++;
-              }
             } else {
-              const err694 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err693 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err694];
+                vErrors = [err693];
               } else {
-                vErrors.push(err694);
+                vErrors.push(err693);
               }
               errors++;
             }
           }
-          if (data269["hood-down"] !== void 0) {
-            let data281 = data269["hood-down"];
+          if (data276.release !== void 0) {
+            let data281 = data276.release;
             if (typeof data281 === "string") {
               if (func2(data281) > 120) {
-                const err695 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err694 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err694];
+                } else {
+                  vErrors.push(err694);
+                }
+                errors++;
+              }
+              if (func2(data281) < 1) {
+                const err695 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err695];
                 } else {
@@ -8419,30 +8456,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data281) < 1) {
-                const err696 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err696];
-                } else {
-                  vErrors.push(err696);
-                }
-                errors++;
-              }
             } else {
-              const err697 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err696 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err697];
+                vErrors = [err696];
               } else {
-                vErrors.push(err697);
+                vErrors.push(err696);
               }
               errors++;
             }
           }
-          if (data269.measure !== void 0) {
-            let data282 = data269.measure;
+          if (data276.clamp !== void 0) {
+            let data282 = data276.clamp;
             if (typeof data282 === "string") {
               if (func2(data282) > 120) {
-                const err698 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err697 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err697];
+                } else {
+                  vErrors.push(err697);
+                }
+                errors++;
+              }
+              if (func2(data282) < 1) {
+                const err698 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err698];
                 } else {
@@ -8450,41 +8487,39 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data282) < 1) {
-                const err699 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err699];
-                } else {
-                  vErrors.push(err699);
-                }
-                errors++;
-              }
             } else {
-              const err700 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err699 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err700];
+                vErrors = [err699];
               } else {
-                vErrors.push(err700);
+                vErrors.push(err699);
               }
               errors++;
             }
           }
-        } else {
-          const err701 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err701];
-          } else {
-            vErrors.push(err701);
-          }
-          errors++;
-        }
-      }
-      if (data.machine !== void 0) {
-        let data283 = data.machine;
-        if (data283 && typeof data283 == "object" && !Array.isArray(data283)) {
-          for (const key45 in data283) {
-            if (!func1.call(schema31.properties.machine.properties, key45)) {
-              const err702 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key45 }, message: "must NOT have additional properties" };
+          if (data276["taper-air-on"] !== void 0) {
+            let data283 = data276["taper-air-on"];
+            if (typeof data283 === "string") {
+              if (func2(data283) > 120) {
+                const err700 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err700];
+                } else {
+                  vErrors.push(err700);
+                }
+                errors++;
+              }
+              if (func2(data283) < 1) {
+                const err701 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err701];
+                } else {
+                  vErrors.push(err701);
+                }
+                errors++;
+              }
+            } else {
+              const err702 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err702];
               } else {
@@ -8493,297 +8528,269 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data283.travel !== void 0) {
-            let data284 = data283.travel;
-            if (data284 && typeof data284 == "object" && !Array.isArray(data284)) {
-              for (const key46 in data284) {
-                if (!(key46 === "x" || key46 === "y" || key46 === "z" || key46 === "a" || key46 === "b" || key46 === "c")) {
-                  const err703 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key46 }, message: "must NOT have additional properties" };
+          if (data276["taper-air-off"] !== void 0) {
+            let data284 = data276["taper-air-off"];
+            if (typeof data284 === "string") {
+              if (func2(data284) > 120) {
+                const err703 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err703];
+                } else {
+                  vErrors.push(err703);
+                }
+                errors++;
+              }
+              if (func2(data284) < 1) {
+                const err704 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err704];
+                } else {
+                  vErrors.push(err704);
+                }
+                errors++;
+              }
+            } else {
+              const err705 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err705];
+              } else {
+                vErrors.push(err705);
+              }
+              errors++;
+            }
+          }
+          if (data276["cover-open"] !== void 0) {
+            let data285 = data276["cover-open"];
+            if (typeof data285 === "string") {
+              if (func2(data285) > 120) {
+                const err706 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err706];
+                } else {
+                  vErrors.push(err706);
+                }
+                errors++;
+              }
+              if (func2(data285) < 1) {
+                const err707 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err707];
+                } else {
+                  vErrors.push(err707);
+                }
+                errors++;
+              }
+            } else {
+              const err708 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err708];
+              } else {
+                vErrors.push(err708);
+              }
+              errors++;
+            }
+          }
+          if (data276["cover-close"] !== void 0) {
+            let data286 = data276["cover-close"];
+            if (typeof data286 === "string") {
+              if (func2(data286) > 120) {
+                const err709 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err709];
+                } else {
+                  vErrors.push(err709);
+                }
+                errors++;
+              }
+              if (func2(data286) < 1) {
+                const err710 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err710];
+                } else {
+                  vErrors.push(err710);
+                }
+                errors++;
+              }
+            } else {
+              const err711 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err711];
+              } else {
+                vErrors.push(err711);
+              }
+              errors++;
+            }
+          }
+          if (data276["hood-up"] !== void 0) {
+            let data287 = data276["hood-up"];
+            if (typeof data287 === "string") {
+              if (func2(data287) > 120) {
+                const err712 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err712];
+                } else {
+                  vErrors.push(err712);
+                }
+                errors++;
+              }
+              if (func2(data287) < 1) {
+                const err713 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err713];
+                } else {
+                  vErrors.push(err713);
+                }
+                errors++;
+              }
+            } else {
+              const err714 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err714];
+              } else {
+                vErrors.push(err714);
+              }
+              errors++;
+            }
+          }
+          if (data276["hood-down"] !== void 0) {
+            let data288 = data276["hood-down"];
+            if (typeof data288 === "string") {
+              if (func2(data288) > 120) {
+                const err715 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err715];
+                } else {
+                  vErrors.push(err715);
+                }
+                errors++;
+              }
+              if (func2(data288) < 1) {
+                const err716 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err716];
+                } else {
+                  vErrors.push(err716);
+                }
+                errors++;
+              }
+            } else {
+              const err717 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err717];
+              } else {
+                vErrors.push(err717);
+              }
+              errors++;
+            }
+          }
+          if (data276.measure !== void 0) {
+            let data289 = data276.measure;
+            if (typeof data289 === "string") {
+              if (func2(data289) > 120) {
+                const err718 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err718];
+                } else {
+                  vErrors.push(err718);
+                }
+                errors++;
+              }
+              if (func2(data289) < 1) {
+                const err719 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err719];
+                } else {
+                  vErrors.push(err719);
+                }
+                errors++;
+              }
+            } else {
+              const err720 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err720];
+              } else {
+                vErrors.push(err720);
+              }
+              errors++;
+            }
+          }
+        } else {
+          const err721 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err721];
+          } else {
+            vErrors.push(err721);
+          }
+          errors++;
+        }
+      }
+      if (data.machine !== void 0) {
+        let data290 = data.machine;
+        if (data290 && typeof data290 == "object" && !Array.isArray(data290)) {
+          for (const key47 in data290) {
+            if (!func1.call(schema31.properties.machine.properties, key47)) {
+              const err722 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key47 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err722];
+              } else {
+                vErrors.push(err722);
+              }
+              errors++;
+            }
+          }
+          if (data290.travel !== void 0) {
+            let data291 = data290.travel;
+            if (data291 && typeof data291 == "object" && !Array.isArray(data291)) {
+              for (const key48 in data291) {
+                if (!(key48 === "x" || key48 === "y" || key48 === "z" || key48 === "a" || key48 === "b" || key48 === "c")) {
+                  const err723 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key48 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err703];
+                    vErrors = [err723];
                   } else {
-                    vErrors.push(err703);
+                    vErrors.push(err723);
                   }
                   errors++;
                 }
               }
-              if (data284.x !== void 0) {
-                let data285 = data284.x;
-                if (Array.isArray(data285)) {
-                  if (data285.length > 2) {
-                    const err704 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data291.x !== void 0) {
+                let data292 = data291.x;
+                if (Array.isArray(data292)) {
+                  if (data292.length > 2) {
+                    const err724 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err704];
+                      vErrors = [err724];
                     } else {
-                      vErrors.push(err704);
+                      vErrors.push(err724);
                     }
                     errors++;
                   }
-                  if (data285.length < 2) {
-                    const err705 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data292.length < 2) {
+                    const err725 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err705];
+                      vErrors = [err725];
                     } else {
-                      vErrors.push(err705);
+                      vErrors.push(err725);
                     }
                     errors++;
                   }
-                  const len4 = data285.length;
+                  const len4 = data292.length;
                   for (let i6 = 0; i6 < len4; i6++) {
-                    let data286 = data285[i6];
-                    const _errs845 = errors;
-                    let valid229 = false;
-                    const _errs846 = errors;
-                    if (typeof data286 == "number" && isFinite(data286)) {
-                      if (data286 > 1e6 || isNaN(data286)) {
-                        const err706 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err706];
-                        } else {
-                          vErrors.push(err706);
-                        }
-                        errors++;
-                      }
-                      if (data286 < -1e6 || isNaN(data286)) {
-                        const err707 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err707];
-                        } else {
-                          vErrors.push(err707);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err708 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err708];
-                      } else {
-                        vErrors.push(err708);
-                      }
-                      errors++;
-                    }
-                    var _valid18 = _errs846 === errors;
-                    valid229 = valid229 || _valid18;
-                    const _errs848 = errors;
-                    if (typeof data286 === "string") {
-                      if (!pattern24.test(data286)) {
-                        const err709 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                        if (vErrors === null) {
-                          vErrors = [err709];
-                        } else {
-                          vErrors.push(err709);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err710 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err710];
-                      } else {
-                        vErrors.push(err710);
-                      }
-                      errors++;
-                    }
-                    var _valid18 = _errs848 === errors;
-                    valid229 = valid229 || _valid18;
-                    if (!valid229) {
-                      const err711 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                      if (vErrors === null) {
-                        vErrors = [err711];
-                      } else {
-                        vErrors.push(err711);
-                      }
-                      errors++;
-                    } else {
-                      errors = _errs845;
-                      if (vErrors !== null) {
-                        if (_errs845) {
-                          vErrors.length = _errs845;
-                        } else {
-                          vErrors = null;
-                        }
-                      }
-                    }
-                  }
-                } else {
-                  const err712 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-                  if (vErrors === null) {
-                    vErrors = [err712];
-                  } else {
-                    vErrors.push(err712);
-                  }
-                  errors++;
-                }
-              }
-              if (data284.y !== void 0) {
-                let data287 = data284.y;
-                if (Array.isArray(data287)) {
-                  if (data287.length > 2) {
-                    const err713 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err713];
-                    } else {
-                      vErrors.push(err713);
-                    }
-                    errors++;
-                  }
-                  if (data287.length < 2) {
-                    const err714 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err714];
-                    } else {
-                      vErrors.push(err714);
-                    }
-                    errors++;
-                  }
-                  const len5 = data287.length;
-                  for (let i7 = 0; i7 < len5; i7++) {
-                    let data288 = data287[i7];
-                    const _errs854 = errors;
-                    let valid233 = false;
-                    const _errs855 = errors;
-                    if (typeof data288 == "number" && isFinite(data288)) {
-                      if (data288 > 1e6 || isNaN(data288)) {
-                        const err715 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err715];
-                        } else {
-                          vErrors.push(err715);
-                        }
-                        errors++;
-                      }
-                      if (data288 < -1e6 || isNaN(data288)) {
-                        const err716 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err716];
-                        } else {
-                          vErrors.push(err716);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err717 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err717];
-                      } else {
-                        vErrors.push(err717);
-                      }
-                      errors++;
-                    }
-                    var _valid19 = _errs855 === errors;
-                    valid233 = valid233 || _valid19;
-                    const _errs857 = errors;
-                    if (typeof data288 === "string") {
-                      if (!pattern24.test(data288)) {
-                        const err718 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                        if (vErrors === null) {
-                          vErrors = [err718];
-                        } else {
-                          vErrors.push(err718);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err719 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err719];
-                      } else {
-                        vErrors.push(err719);
-                      }
-                      errors++;
-                    }
-                    var _valid19 = _errs857 === errors;
-                    valid233 = valid233 || _valid19;
-                    if (!valid233) {
-                      const err720 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                      if (vErrors === null) {
-                        vErrors = [err720];
-                      } else {
-                        vErrors.push(err720);
-                      }
-                      errors++;
-                    } else {
-                      errors = _errs854;
-                      if (vErrors !== null) {
-                        if (_errs854) {
-                          vErrors.length = _errs854;
-                        } else {
-                          vErrors = null;
-                        }
-                      }
-                    }
-                  }
-                } else {
-                  const err721 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-                  if (vErrors === null) {
-                    vErrors = [err721];
-                  } else {
-                    vErrors.push(err721);
-                  }
-                  errors++;
-                }
-              }
-              if (data284.z !== void 0) {
-                let data289 = data284.z;
-                if (Array.isArray(data289)) {
-                  if (data289.length > 2) {
-                    const err722 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err722];
-                    } else {
-                      vErrors.push(err722);
-                    }
-                    errors++;
-                  }
-                  if (data289.length < 2) {
-                    const err723 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err723];
-                    } else {
-                      vErrors.push(err723);
-                    }
-                    errors++;
-                  }
-                  const len6 = data289.length;
-                  for (let i8 = 0; i8 < len6; i8++) {
-                    let data290 = data289[i8];
-                    const _errs863 = errors;
+                    let data293 = data292[i6];
+                    const _errs873 = errors;
                     let valid237 = false;
-                    const _errs864 = errors;
-                    if (typeof data290 == "number" && isFinite(data290)) {
-                      if (data290 > 1e6 || isNaN(data290)) {
-                        const err724 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    const _errs874 = errors;
+                    if (typeof data293 == "number" && isFinite(data293)) {
+                      if (data293 > 1e6 || isNaN(data293)) {
+                        const err726 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                         if (vErrors === null) {
-                          vErrors = [err724];
+                          vErrors = [err726];
                         } else {
-                          vErrors.push(err724);
+                          vErrors.push(err726);
                         }
                         errors++;
                       }
-                      if (data290 < -1e6 || isNaN(data290)) {
-                        const err725 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err725];
-                        } else {
-                          vErrors.push(err725);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err726 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err726];
-                      } else {
-                        vErrors.push(err726);
-                      }
-                      errors++;
-                    }
-                    var _valid20 = _errs864 === errors;
-                    valid237 = valid237 || _valid20;
-                    const _errs866 = errors;
-                    if (typeof data290 === "string") {
-                      if (!pattern24.test(data290)) {
-                        const err727 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                      if (data293 < -1e6 || isNaN(data293)) {
+                        const err727 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err727];
                         } else {
@@ -8792,7 +8799,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err728 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err728 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err728];
                       } else {
@@ -8800,21 +8807,43 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                    var _valid20 = _errs866 === errors;
+                    var _valid20 = _errs874 === errors;
+                    valid237 = valid237 || _valid20;
+                    const _errs876 = errors;
+                    if (typeof data293 === "string") {
+                      if (!pattern24.test(data293)) {
+                        const err729 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err729];
+                        } else {
+                          vErrors.push(err729);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err730 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err730];
+                      } else {
+                        vErrors.push(err730);
+                      }
+                      errors++;
+                    }
+                    var _valid20 = _errs876 === errors;
                     valid237 = valid237 || _valid20;
                     if (!valid237) {
-                      const err729 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      const err731 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                       if (vErrors === null) {
-                        vErrors = [err729];
+                        vErrors = [err731];
                       } else {
-                        vErrors.push(err729);
+                        vErrors.push(err731);
                       }
                       errors++;
                     } else {
-                      errors = _errs863;
+                      errors = _errs873;
                       if (vErrors !== null) {
-                        if (_errs863) {
-                          vErrors.length = _errs863;
+                        if (_errs873) {
+                          vErrors.length = _errs873;
                         } else {
                           vErrors = null;
                         }
@@ -8822,146 +8851,137 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err730 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err732 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err730];
+                    vErrors = [err732];
                   } else {
-                    vErrors.push(err730);
+                    vErrors.push(err732);
                   }
                   errors++;
                 }
               }
-              if (data284.a !== void 0) {
-                let data291 = data284.a;
-                if (Array.isArray(data291)) {
-                  if (data291.length > 2) {
-                    const err731 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data291.y !== void 0) {
+                let data294 = data291.y;
+                if (Array.isArray(data294)) {
+                  if (data294.length > 2) {
+                    const err733 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err731];
+                      vErrors = [err733];
                     } else {
-                      vErrors.push(err731);
+                      vErrors.push(err733);
                     }
                     errors++;
                   }
-                  if (data291.length < 2) {
-                    const err732 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data294.length < 2) {
+                    const err734 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err732];
+                      vErrors = [err734];
                     } else {
-                      vErrors.push(err732);
+                      vErrors.push(err734);
                     }
                     errors++;
                   }
-                  const len7 = data291.length;
-                  for (let i9 = 0; i9 < len7; i9++) {
-                    let data292 = data291[i9];
-                    if (typeof data292 == "number" && isFinite(data292)) {
-                      if (data292 > 36e6 || isNaN(data292)) {
-                        const err733 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                  const len5 = data294.length;
+                  for (let i7 = 0; i7 < len5; i7++) {
+                    let data295 = data294[i7];
+                    const _errs882 = errors;
+                    let valid241 = false;
+                    const _errs883 = errors;
+                    if (typeof data295 == "number" && isFinite(data295)) {
+                      if (data295 > 1e6 || isNaN(data295)) {
+                        const err735 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                         if (vErrors === null) {
-                          vErrors = [err733];
+                          vErrors = [err735];
                         } else {
-                          vErrors.push(err733);
+                          vErrors.push(err735);
                         }
                         errors++;
                       }
-                      if (data292 < -36e6 || isNaN(data292)) {
-                        const err734 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                      if (data295 < -1e6 || isNaN(data295)) {
+                        const err736 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
-                          vErrors = [err734];
+                          vErrors = [err736];
                         } else {
-                          vErrors.push(err734);
+                          vErrors.push(err736);
                         }
                         errors++;
                       }
                     } else {
-                      const err735 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err737 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err735];
+                        vErrors = [err737];
                       } else {
-                        vErrors.push(err735);
+                        vErrors.push(err737);
                       }
                       errors++;
                     }
-                  }
-                } else {
-                  const err736 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-                  if (vErrors === null) {
-                    vErrors = [err736];
-                  } else {
-                    vErrors.push(err736);
-                  }
-                  errors++;
-                }
-              }
-              if (data284.b !== void 0) {
-                let data293 = data284.b;
-                if (Array.isArray(data293)) {
-                  if (data293.length > 2) {
-                    const err737 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err737];
-                    } else {
-                      vErrors.push(err737);
-                    }
-                    errors++;
-                  }
-                  if (data293.length < 2) {
-                    const err738 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err738];
-                    } else {
-                      vErrors.push(err738);
-                    }
-                    errors++;
-                  }
-                  const len8 = data293.length;
-                  for (let i10 = 0; i10 < len8; i10++) {
-                    let data294 = data293[i10];
-                    if (typeof data294 == "number" && isFinite(data294)) {
-                      if (data294 > 36e6 || isNaN(data294)) {
-                        const err739 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                    var _valid21 = _errs883 === errors;
+                    valid241 = valid241 || _valid21;
+                    const _errs885 = errors;
+                    if (typeof data295 === "string") {
+                      if (!pattern24.test(data295)) {
+                        const err738 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                         if (vErrors === null) {
-                          vErrors = [err739];
+                          vErrors = [err738];
                         } else {
-                          vErrors.push(err739);
-                        }
-                        errors++;
-                      }
-                      if (data294 < -36e6 || isNaN(data294)) {
-                        const err740 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
-                        if (vErrors === null) {
-                          vErrors = [err740];
-                        } else {
-                          vErrors.push(err740);
+                          vErrors.push(err738);
                         }
                         errors++;
                       }
                     } else {
-                      const err741 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err739 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err741];
+                        vErrors = [err739];
                       } else {
-                        vErrors.push(err741);
+                        vErrors.push(err739);
                       }
                       errors++;
                     }
+                    var _valid21 = _errs885 === errors;
+                    valid241 = valid241 || _valid21;
+                    if (!valid241) {
+                      const err740 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err740];
+                      } else {
+                        vErrors.push(err740);
+                      }
+                      errors++;
+                    } else {
+                      errors = _errs882;
+                      if (vErrors !== null) {
+                        if (_errs882) {
+                          vErrors.length = _errs882;
+                        } else {
+                          vErrors = null;
+                        }
+                      }
+                    }
                   }
                 } else {
-                  const err742 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err741 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err742];
+                    vErrors = [err741];
                   } else {
-                    vErrors.push(err742);
+                    vErrors.push(err741);
                   }
                   errors++;
                 }
               }
-              if (data284.c !== void 0) {
-                let data295 = data284.c;
-                if (Array.isArray(data295)) {
-                  if (data295.length > 2) {
-                    const err743 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data291.z !== void 0) {
+                let data296 = data291.z;
+                if (Array.isArray(data296)) {
+                  if (data296.length > 2) {
+                    const err742 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+                    if (vErrors === null) {
+                      vErrors = [err742];
+                    } else {
+                      vErrors.push(err742);
+                    }
+                    errors++;
+                  }
+                  if (data296.length < 2) {
+                    const err743 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
                       vErrors = [err743];
                     } else {
@@ -8969,21 +8989,24 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data295.length < 2) {
-                    const err744 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err744];
-                    } else {
-                      vErrors.push(err744);
-                    }
-                    errors++;
-                  }
-                  const len9 = data295.length;
-                  for (let i11 = 0; i11 < len9; i11++) {
-                    let data296 = data295[i11];
-                    if (typeof data296 == "number" && isFinite(data296)) {
-                      if (data296 > 36e6 || isNaN(data296)) {
-                        const err745 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                  const len6 = data296.length;
+                  for (let i8 = 0; i8 < len6; i8++) {
+                    let data297 = data296[i8];
+                    const _errs891 = errors;
+                    let valid245 = false;
+                    const _errs892 = errors;
+                    if (typeof data297 == "number" && isFinite(data297)) {
+                      if (data297 > 1e6 || isNaN(data297)) {
+                        const err744 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err744];
+                        } else {
+                          vErrors.push(err744);
+                        }
+                        errors++;
+                      }
+                      if (data297 < -1e6 || isNaN(data297)) {
+                        const err745 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err745];
                         } else {
@@ -8991,51 +9014,60 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                      if (data296 < -36e6 || isNaN(data296)) {
-                        const err746 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                    } else {
+                      const err746 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err746];
+                      } else {
+                        vErrors.push(err746);
+                      }
+                      errors++;
+                    }
+                    var _valid22 = _errs892 === errors;
+                    valid245 = valid245 || _valid22;
+                    const _errs894 = errors;
+                    if (typeof data297 === "string") {
+                      if (!pattern24.test(data297)) {
+                        const err747 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                         if (vErrors === null) {
-                          vErrors = [err746];
+                          vErrors = [err747];
                         } else {
-                          vErrors.push(err746);
+                          vErrors.push(err747);
                         }
                         errors++;
                       }
                     } else {
-                      const err747 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err748 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err747];
+                        vErrors = [err748];
                       } else {
-                        vErrors.push(err747);
+                        vErrors.push(err748);
                       }
                       errors++;
                     }
+                    var _valid22 = _errs894 === errors;
+                    valid245 = valid245 || _valid22;
+                    if (!valid245) {
+                      const err749 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err749];
+                      } else {
+                        vErrors.push(err749);
+                      }
+                      errors++;
+                    } else {
+                      errors = _errs891;
+                      if (vErrors !== null) {
+                        if (_errs891) {
+                          vErrors.length = _errs891;
+                        } else {
+                          vErrors = null;
+                        }
+                      }
+                    }
                   }
                 } else {
-                  const err748 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-                  if (vErrors === null) {
-                    vErrors = [err748];
-                  } else {
-                    vErrors.push(err748);
-                  }
-                  errors++;
-                }
-              }
-            } else {
-              const err749 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err749];
-              } else {
-                vErrors.push(err749);
-              }
-              errors++;
-            }
-          }
-          if (data283.spindle !== void 0) {
-            let data297 = data283.spindle;
-            if (data297 && typeof data297 == "object" && !Array.isArray(data297)) {
-              for (const key47 in data297) {
-                if (!(key47 === "min-rpm" || key47 === "max-rpm" || key47 === "spin-up" || key47 === "spin-down" || key47 === "coast-down" || key47 === "orient")) {
-                  const err750 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key47 }, message: "must NOT have additional properties" };
+                  const err750 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
                     vErrors = [err750];
                   } else {
@@ -9044,11 +9076,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data297["min-rpm"] !== void 0) {
-                let data298 = data297["min-rpm"];
-                if (typeof data298 == "number" && isFinite(data298)) {
-                  if (data298 > 1e6 || isNaN(data298)) {
-                    const err751 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+              if (data291.a !== void 0) {
+                let data298 = data291.a;
+                if (Array.isArray(data298)) {
+                  if (data298.length > 2) {
+                    const err751 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
                       vErrors = [err751];
                     } else {
@@ -9056,8 +9088,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data298 < 0 || isNaN(data298)) {
-                    const err752 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                  if (data298.length < 2) {
+                    const err752 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
                       vErrors = [err752];
                     } else {
@@ -9065,39 +9097,40 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                } else {
-                  const err753 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err753];
-                  } else {
-                    vErrors.push(err753);
-                  }
-                  errors++;
-                }
-              }
-              if (data297["max-rpm"] !== void 0) {
-                let data299 = data297["max-rpm"];
-                if (typeof data299 == "number" && isFinite(data299)) {
-                  if (data299 > 1e6 || isNaN(data299)) {
-                    const err754 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err754];
+                  const len7 = data298.length;
+                  for (let i9 = 0; i9 < len7; i9++) {
+                    let data299 = data298[i9];
+                    if (typeof data299 == "number" && isFinite(data299)) {
+                      if (data299 > 36e6 || isNaN(data299)) {
+                        const err753 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err753];
+                        } else {
+                          vErrors.push(err753);
+                        }
+                        errors++;
+                      }
+                      if (data299 < -36e6 || isNaN(data299)) {
+                        const err754 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err754];
+                        } else {
+                          vErrors.push(err754);
+                        }
+                        errors++;
+                      }
                     } else {
-                      vErrors.push(err754);
+                      const err755 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err755];
+                      } else {
+                        vErrors.push(err755);
+                      }
+                      errors++;
                     }
-                    errors++;
-                  }
-                  if (data299 <= 0 || isNaN(data299)) {
-                    const err755 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err755];
-                    } else {
-                      vErrors.push(err755);
-                    }
-                    errors++;
                   }
                 } else {
-                  const err756 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err756 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
                     vErrors = [err756];
                   } else {
@@ -9106,11 +9139,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data297["spin-up"] !== void 0) {
-                let data300 = data297["spin-up"];
-                if (typeof data300 === "string") {
-                  if (!pattern84.test(data300)) {
-                    const err757 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+              if (data291.b !== void 0) {
+                let data300 = data291.b;
+                if (Array.isArray(data300)) {
+                  if (data300.length > 2) {
+                    const err757 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
                       vErrors = [err757];
                     } else {
@@ -9118,52 +9151,49 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                } else {
-                  const err758 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err758];
-                  } else {
-                    vErrors.push(err758);
-                  }
-                  errors++;
-                }
-              }
-              if (data297["spin-down"] !== void 0) {
-                let data301 = data297["spin-down"];
-                if (typeof data301 === "string") {
-                  if (!pattern84.test(data301)) {
-                    const err759 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                  if (data300.length < 2) {
+                    const err758 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err759];
+                      vErrors = [err758];
                     } else {
-                      vErrors.push(err759);
+                      vErrors.push(err758);
                     }
                     errors++;
                   }
-                } else {
-                  const err760 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err760];
-                  } else {
-                    vErrors.push(err760);
-                  }
-                  errors++;
-                }
-              }
-              if (data297["coast-down"] !== void 0) {
-                let data302 = data297["coast-down"];
-                if (typeof data302 === "string") {
-                  if (!pattern84.test(data302)) {
-                    const err761 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err761];
+                  const len8 = data300.length;
+                  for (let i10 = 0; i10 < len8; i10++) {
+                    let data301 = data300[i10];
+                    if (typeof data301 == "number" && isFinite(data301)) {
+                      if (data301 > 36e6 || isNaN(data301)) {
+                        const err759 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err759];
+                        } else {
+                          vErrors.push(err759);
+                        }
+                        errors++;
+                      }
+                      if (data301 < -36e6 || isNaN(data301)) {
+                        const err760 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err760];
+                        } else {
+                          vErrors.push(err760);
+                        }
+                        errors++;
+                      }
                     } else {
-                      vErrors.push(err761);
+                      const err761 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err761];
+                      } else {
+                        vErrors.push(err761);
+                      }
+                      errors++;
                     }
-                    errors++;
                   }
                 } else {
-                  const err762 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err762 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
                     vErrors = [err762];
                   } else {
@@ -9172,130 +9202,107 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data297.orient !== void 0) {
-                let data303 = data297.orient;
-                if (typeof data303 !== "string") {
-                  const err763 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err763];
-                  } else {
-                    vErrors.push(err763);
+              if (data291.c !== void 0) {
+                let data302 = data291.c;
+                if (Array.isArray(data302)) {
+                  if (data302.length > 2) {
+                    const err763 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+                    if (vErrors === null) {
+                      vErrors = [err763];
+                    } else {
+                      vErrors.push(err763);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data303 === "yes" || data303 === "no")) {
-                  const err764 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (data302.length < 2) {
+                    const err764 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                    if (vErrors === null) {
+                      vErrors = [err764];
+                    } else {
+                      vErrors.push(err764);
+                    }
+                    errors++;
+                  }
+                  const len9 = data302.length;
+                  for (let i11 = 0; i11 < len9; i11++) {
+                    let data303 = data302[i11];
+                    if (typeof data303 == "number" && isFinite(data303)) {
+                      if (data303 > 36e6 || isNaN(data303)) {
+                        const err765 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err765];
+                        } else {
+                          vErrors.push(err765);
+                        }
+                        errors++;
+                      }
+                      if (data303 < -36e6 || isNaN(data303)) {
+                        const err766 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err766];
+                        } else {
+                          vErrors.push(err766);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err767 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err767];
+                      } else {
+                        vErrors.push(err767);
+                      }
+                      errors++;
+                    }
+                  }
+                } else {
+                  const err768 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err764];
+                    vErrors = [err768];
                   } else {
-                    vErrors.push(err764);
+                    vErrors.push(err768);
                   }
                   errors++;
                 }
               }
             } else {
-              const err765 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err769 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err765];
+                vErrors = [err769];
               } else {
-                vErrors.push(err765);
+                vErrors.push(err769);
               }
               errors++;
             }
           }
-          if (data283.signals !== void 0) {
-            let data304 = data283.signals;
+          if (data290.spindle !== void 0) {
+            let data304 = data290.spindle;
             if (data304 && typeof data304 == "object" && !Array.isArray(data304)) {
-              for (const key48 in data304) {
-                if (!(key48 === "at-speed" || key48 === "stopped" || key48 === "released" || key48 === "clamped" || key48 === "tool-present" || key48 === "air" || key48 === "hold-down")) {
-                  const err766 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key48 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err766];
-                  } else {
-                    vErrors.push(err766);
-                  }
-                  errors++;
-                }
-              }
-              if (data304["at-speed"] !== void 0) {
-                let data305 = data304["at-speed"];
-                const _errs903 = errors;
-                let valid250 = false;
-                const _errs904 = errors;
-                if (!(typeof data305 == "number" && (!(data305 % 1) && !isNaN(data305)) && isFinite(data305))) {
-                  const err767 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                  if (vErrors === null) {
-                    vErrors = [err767];
-                  } else {
-                    vErrors.push(err767);
-                  }
-                  errors++;
-                }
-                if (typeof data305 == "number" && isFinite(data305)) {
-                  if (data305 > 9999 || isNaN(data305)) {
-                    const err768 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                    if (vErrors === null) {
-                      vErrors = [err768];
-                    } else {
-                      vErrors.push(err768);
-                    }
-                    errors++;
-                  }
-                  if (data305 < 0 || isNaN(data305)) {
-                    const err769 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err769];
-                    } else {
-                      vErrors.push(err769);
-                    }
-                    errors++;
-                  }
-                }
-                var _valid21 = _errs904 === errors;
-                valid250 = valid250 || _valid21;
-                const _errs906 = errors;
-                if (!validate21(data305, { instancePath: instancePath + "/machine/signals/at-speed", parentData: data304, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid21 = _errs906 === errors;
-                valid250 = valid250 || _valid21;
-                if (!valid250) {
-                  const err770 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              for (const key49 in data304) {
+                if (!(key49 === "min-rpm" || key49 === "max-rpm" || key49 === "spin-up" || key49 === "spin-down" || key49 === "coast-down" || key49 === "orient")) {
+                  const err770 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key49 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err770];
                   } else {
                     vErrors.push(err770);
                   }
                   errors++;
-                } else {
-                  errors = _errs903;
-                  if (vErrors !== null) {
-                    if (_errs903) {
-                      vErrors.length = _errs903;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data304.stopped !== void 0) {
-                let data306 = data304.stopped;
-                const _errs908 = errors;
-                let valid251 = false;
-                const _errs909 = errors;
-                if (!(typeof data306 == "number" && (!(data306 % 1) && !isNaN(data306)) && isFinite(data306))) {
-                  const err771 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                  if (vErrors === null) {
-                    vErrors = [err771];
-                  } else {
-                    vErrors.push(err771);
+              if (data304["min-rpm"] !== void 0) {
+                let data305 = data304["min-rpm"];
+                if (typeof data305 == "number" && isFinite(data305)) {
+                  if (data305 > 1e6 || isNaN(data305)) {
+                    const err771 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err771];
+                    } else {
+                      vErrors.push(err771);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (typeof data306 == "number" && isFinite(data306)) {
-                  if (data306 > 9999 || isNaN(data306)) {
-                    const err772 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                  if (data305 < 0 || isNaN(data305)) {
+                    const err772 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err772];
                     } else {
@@ -9303,70 +9310,52 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data306 < 0 || isNaN(data306)) {
-                    const err773 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err773];
-                    } else {
-                      vErrors.push(err773);
-                    }
-                    errors++;
-                  }
-                }
-                var _valid22 = _errs909 === errors;
-                valid251 = valid251 || _valid22;
-                const _errs911 = errors;
-                if (!validate21(data306, { instancePath: instancePath + "/machine/signals/stopped", parentData: data304, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid22 = _errs911 === errors;
-                valid251 = valid251 || _valid22;
-                if (!valid251) {
-                  const err774 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                } else {
+                  const err773 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
-                    vErrors = [err774];
+                    vErrors = [err773];
                   } else {
-                    vErrors.push(err774);
+                    vErrors.push(err773);
                   }
                   errors++;
-                } else {
-                  errors = _errs908;
-                  if (vErrors !== null) {
-                    if (_errs908) {
-                      vErrors.length = _errs908;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data304.released !== void 0) {
-                let data307 = data304.released;
-                const _errs913 = errors;
-                let valid252 = false;
-                const _errs914 = errors;
-                if (!(typeof data307 == "number" && (!(data307 % 1) && !isNaN(data307)) && isFinite(data307))) {
-                  const err775 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                  if (vErrors === null) {
-                    vErrors = [err775];
-                  } else {
-                    vErrors.push(err775);
-                  }
-                  errors++;
-                }
-                if (typeof data307 == "number" && isFinite(data307)) {
-                  if (data307 > 9999 || isNaN(data307)) {
-                    const err776 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+              if (data304["max-rpm"] !== void 0) {
+                let data306 = data304["max-rpm"];
+                if (typeof data306 == "number" && isFinite(data306)) {
+                  if (data306 > 1e6 || isNaN(data306)) {
+                    const err774 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
-                      vErrors = [err776];
+                      vErrors = [err774];
                     } else {
-                      vErrors.push(err776);
+                      vErrors.push(err774);
                     }
                     errors++;
                   }
-                  if (data307 < 0 || isNaN(data307)) {
-                    const err777 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                  if (data306 <= 0 || isNaN(data306)) {
+                    const err775 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                    if (vErrors === null) {
+                      vErrors = [err775];
+                    } else {
+                      vErrors.push(err775);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err776 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err776];
+                  } else {
+                    vErrors.push(err776);
+                  }
+                  errors++;
+                }
+              }
+              if (data304["spin-up"] !== void 0) {
+                let data307 = data304["spin-up"];
+                if (typeof data307 === "string") {
+                  if (!pattern88.test(data307)) {
+                    const err777 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
                     if (vErrors === null) {
                       vErrors = [err777];
                     } else {
@@ -9374,61 +9363,43 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                }
-                var _valid23 = _errs914 === errors;
-                valid252 = valid252 || _valid23;
-                const _errs916 = errors;
-                if (!validate21(data307, { instancePath: instancePath + "/machine/signals/released", parentData: data304, parentDataProperty: "released", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid23 = _errs916 === errors;
-                valid252 = valid252 || _valid23;
-                if (!valid252) {
-                  const err778 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                } else {
+                  const err778 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err778];
                   } else {
                     vErrors.push(err778);
                   }
                   errors++;
-                } else {
-                  errors = _errs913;
-                  if (vErrors !== null) {
-                    if (_errs913) {
-                      vErrors.length = _errs913;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data304.clamped !== void 0) {
-                let data308 = data304.clamped;
-                const _errs918 = errors;
-                let valid253 = false;
-                const _errs919 = errors;
-                if (!(typeof data308 == "number" && (!(data308 % 1) && !isNaN(data308)) && isFinite(data308))) {
-                  const err779 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                  if (vErrors === null) {
-                    vErrors = [err779];
-                  } else {
-                    vErrors.push(err779);
-                  }
-                  errors++;
-                }
-                if (typeof data308 == "number" && isFinite(data308)) {
-                  if (data308 > 9999 || isNaN(data308)) {
-                    const err780 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+              if (data304["spin-down"] !== void 0) {
+                let data308 = data304["spin-down"];
+                if (typeof data308 === "string") {
+                  if (!pattern88.test(data308)) {
+                    const err779 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
                     if (vErrors === null) {
-                      vErrors = [err780];
+                      vErrors = [err779];
                     } else {
-                      vErrors.push(err780);
+                      vErrors.push(err779);
                     }
                     errors++;
                   }
-                  if (data308 < 0 || isNaN(data308)) {
-                    const err781 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                } else {
+                  const err780 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err780];
+                  } else {
+                    vErrors.push(err780);
+                  }
+                  errors++;
+                }
+              }
+              if (data304["coast-down"] !== void 0) {
+                let data309 = data304["coast-down"];
+                if (typeof data309 === "string") {
+                  if (!pattern88.test(data309)) {
+                    const err781 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
                     if (vErrors === null) {
                       vErrors = [err781];
                     } else {
@@ -9436,42 +9407,20 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                }
-                var _valid24 = _errs919 === errors;
-                valid253 = valid253 || _valid24;
-                const _errs921 = errors;
-                if (!validate21(data308, { instancePath: instancePath + "/machine/signals/clamped", parentData: data304, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid24 = _errs921 === errors;
-                valid253 = valid253 || _valid24;
-                if (!valid253) {
-                  const err782 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                } else {
+                  const err782 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err782];
                   } else {
                     vErrors.push(err782);
                   }
                   errors++;
-                } else {
-                  errors = _errs918;
-                  if (vErrors !== null) {
-                    if (_errs918) {
-                      vErrors.length = _errs918;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data304["tool-present"] !== void 0) {
-                let data309 = data304["tool-present"];
-                const _errs923 = errors;
-                let valid254 = false;
-                const _errs924 = errors;
-                if (!(typeof data309 == "number" && (!(data309 % 1) && !isNaN(data309)) && isFinite(data309))) {
-                  const err783 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              if (data304.orient !== void 0) {
+                let data310 = data304.orient;
+                if (typeof data310 !== "string") {
+                  const err783 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err783];
                   } else {
@@ -9479,61 +9428,47 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (typeof data309 == "number" && isFinite(data309)) {
-                  if (data309 > 9999 || isNaN(data309)) {
-                    const err784 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                    if (vErrors === null) {
-                      vErrors = [err784];
-                    } else {
-                      vErrors.push(err784);
-                    }
-                    errors++;
+                if (!(data310 === "yes" || data310 === "no")) {
+                  const err784 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err784];
+                  } else {
+                    vErrors.push(err784);
                   }
-                  if (data309 < 0 || isNaN(data309)) {
-                    const err785 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err785];
-                    } else {
-                      vErrors.push(err785);
-                    }
-                    errors++;
-                  }
+                  errors++;
                 }
-                var _valid25 = _errs924 === errors;
-                valid254 = valid254 || _valid25;
-                const _errs926 = errors;
-                if (!validate21(data309, { instancePath: instancePath + "/machine/signals/tool-present", parentData: data304, parentDataProperty: "tool-present", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid25 = _errs926 === errors;
-                valid254 = valid254 || _valid25;
-                if (!valid254) {
-                  const err786 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              }
+            } else {
+              const err785 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err785];
+              } else {
+                vErrors.push(err785);
+              }
+              errors++;
+            }
+          }
+          if (data290.signals !== void 0) {
+            let data311 = data290.signals;
+            if (data311 && typeof data311 == "object" && !Array.isArray(data311)) {
+              for (const key50 in data311) {
+                if (!(key50 === "at-speed" || key50 === "stopped" || key50 === "released" || key50 === "clamped" || key50 === "tool-present" || key50 === "air" || key50 === "hold-down")) {
+                  const err786 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key50 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err786];
                   } else {
                     vErrors.push(err786);
                   }
                   errors++;
-                } else {
-                  errors = _errs923;
-                  if (vErrors !== null) {
-                    if (_errs923) {
-                      vErrors.length = _errs923;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data304.air !== void 0) {
-                let data310 = data304.air;
-                const _errs928 = errors;
-                let valid255 = false;
-                const _errs929 = errors;
-                if (!(typeof data310 == "number" && (!(data310 % 1) && !isNaN(data310)) && isFinite(data310))) {
-                  const err787 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              if (data311["at-speed"] !== void 0) {
+                let data312 = data311["at-speed"];
+                const _errs931 = errors;
+                let valid258 = false;
+                const _errs932 = errors;
+                if (!(typeof data312 == "number" && (!(data312 % 1) && !isNaN(data312)) && isFinite(data312))) {
+                  const err787 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
                     vErrors = [err787];
                   } else {
@@ -9541,9 +9476,9 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (typeof data310 == "number" && isFinite(data310)) {
-                  if (data310 > 9999 || isNaN(data310)) {
-                    const err788 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                if (typeof data312 == "number" && isFinite(data312)) {
+                  if (data312 > 9999 || isNaN(data312)) {
+                    const err788 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
                       vErrors = [err788];
                     } else {
@@ -9551,8 +9486,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data310 < 0 || isNaN(data310)) {
-                    const err789 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                  if (data312 < 0 || isNaN(data312)) {
+                    const err789 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err789];
                     } else {
@@ -9561,17 +9496,17 @@ var compiled = (() => {
                     errors++;
                   }
                 }
-                var _valid26 = _errs929 === errors;
-                valid255 = valid255 || _valid26;
-                const _errs931 = errors;
-                if (!validate21(data310, { instancePath: instancePath + "/machine/signals/air", parentData: data304, parentDataProperty: "air", rootData, dynamicAnchors })) {
+                var _valid23 = _errs932 === errors;
+                valid258 = valid258 || _valid23;
+                const _errs934 = errors;
+                if (!validate21(data312, { instancePath: instancePath + "/machine/signals/at-speed", parentData: data311, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid26 = _errs931 === errors;
-                valid255 = valid255 || _valid26;
-                if (!valid255) {
-                  const err790 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid23 = _errs934 === errors;
+                valid258 = valid258 || _valid23;
+                if (!valid258) {
+                  const err790 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err790];
                   } else {
@@ -9579,23 +9514,23 @@ var compiled = (() => {
                   }
                   errors++;
                 } else {
-                  errors = _errs928;
+                  errors = _errs931;
                   if (vErrors !== null) {
-                    if (_errs928) {
-                      vErrors.length = _errs928;
+                    if (_errs931) {
+                      vErrors.length = _errs931;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data304["hold-down"] !== void 0) {
-                let data311 = data304["hold-down"];
-                const _errs933 = errors;
-                let valid256 = false;
-                const _errs934 = errors;
-                if (!(typeof data311 == "number" && (!(data311 % 1) && !isNaN(data311)) && isFinite(data311))) {
-                  const err791 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              if (data311.stopped !== void 0) {
+                let data313 = data311.stopped;
+                const _errs936 = errors;
+                let valid259 = false;
+                const _errs937 = errors;
+                if (!(typeof data313 == "number" && (!(data313 % 1) && !isNaN(data313)) && isFinite(data313))) {
+                  const err791 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
                     vErrors = [err791];
                   } else {
@@ -9603,9 +9538,9 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (typeof data311 == "number" && isFinite(data311)) {
-                  if (data311 > 9999 || isNaN(data311)) {
-                    const err792 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                if (typeof data313 == "number" && isFinite(data313)) {
+                  if (data313 > 9999 || isNaN(data313)) {
+                    const err792 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
                       vErrors = [err792];
                     } else {
@@ -9613,8 +9548,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data311 < 0 || isNaN(data311)) {
-                    const err793 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                  if (data313 < 0 || isNaN(data313)) {
+                    const err793 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err793];
                     } else {
@@ -9623,17 +9558,17 @@ var compiled = (() => {
                     errors++;
                   }
                 }
-                var _valid27 = _errs934 === errors;
-                valid256 = valid256 || _valid27;
-                const _errs936 = errors;
-                if (!validate21(data311, { instancePath: instancePath + "/machine/signals/hold-down", parentData: data304, parentDataProperty: "hold-down", rootData, dynamicAnchors })) {
+                var _valid24 = _errs937 === errors;
+                valid259 = valid259 || _valid24;
+                const _errs939 = errors;
+                if (!validate21(data313, { instancePath: instancePath + "/machine/signals/stopped", parentData: data311, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid27 = _errs936 === errors;
-                valid256 = valid256 || _valid27;
-                if (!valid256) {
-                  const err794 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid24 = _errs939 === errors;
+                valid259 = valid259 || _valid24;
+                if (!valid259) {
+                  const err794 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err794];
                   } else {
@@ -9641,110 +9576,147 @@ var compiled = (() => {
                   }
                   errors++;
                 } else {
-                  errors = _errs933;
+                  errors = _errs936;
                   if (vErrors !== null) {
-                    if (_errs933) {
-                      vErrors.length = _errs933;
+                    if (_errs936) {
+                      vErrors.length = _errs936;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-            } else {
-              const err795 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err795];
-              } else {
-                vErrors.push(err795);
-              }
-              errors++;
-            }
-          }
-          if (data283.waits !== void 0) {
-            let data312 = data283.waits;
-            if (data312 && typeof data312 == "object" && !Array.isArray(data312)) {
-              for (const key49 in data312) {
-                if (!(key49 === "on-timeout")) {
-                  const err796 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key49 }, message: "must NOT have additional properties" };
+              if (data311.released !== void 0) {
+                let data314 = data311.released;
+                const _errs941 = errors;
+                let valid260 = false;
+                const _errs942 = errors;
+                if (!(typeof data314 == "number" && (!(data314 % 1) && !isNaN(data314)) && isFinite(data314))) {
+                  const err795 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err796];
+                    vErrors = [err795];
                   } else {
-                    vErrors.push(err796);
+                    vErrors.push(err795);
                   }
                   errors++;
                 }
-              }
-              if (data312["on-timeout"] !== void 0) {
-                let data313 = data312["on-timeout"];
-                if (typeof data313 !== "string") {
-                  const err797 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err797];
-                  } else {
-                    vErrors.push(err797);
+                if (typeof data314 == "number" && isFinite(data314)) {
+                  if (data314 > 9999 || isNaN(data314)) {
+                    const err796 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err796];
+                    } else {
+                      vErrors.push(err796);
+                    }
+                    errors++;
                   }
-                  errors++;
+                  if (data314 < 0 || isNaN(data314)) {
+                    const err797 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err797];
+                    } else {
+                      vErrors.push(err797);
+                    }
+                    errors++;
+                  }
                 }
-                if (!(data313 === "alarm" || data313 === "continues")) {
-                  const err798 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.waits.properties["on-timeout"].enum }, message: "must be equal to one of the allowed values" };
+                var _valid25 = _errs942 === errors;
+                valid260 = valid260 || _valid25;
+                const _errs944 = errors;
+                if (!validate21(data314, { instancePath: instancePath + "/machine/signals/released", parentData: data311, parentDataProperty: "released", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid25 = _errs944 === errors;
+                valid260 = valid260 || _valid25;
+                if (!valid260) {
+                  const err798 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err798];
                   } else {
                     vErrors.push(err798);
                   }
                   errors++;
+                } else {
+                  errors = _errs941;
+                  if (vErrors !== null) {
+                    if (_errs941) {
+                      vErrors.length = _errs941;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-            } else {
-              const err799 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err799];
-              } else {
-                vErrors.push(err799);
-              }
-              errors++;
-            }
-          }
-          if (data283.swap !== void 0) {
-            let data314 = data283.swap;
-            if (typeof data314 !== "string") {
-              const err800 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err800];
-              } else {
-                vErrors.push(err800);
-              }
-              errors++;
-            }
-            if (!(data314 === "controller" || data314 === "rack" || data314 === "operator")) {
-              const err801 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.swap.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err801];
-              } else {
-                vErrors.push(err801);
-              }
-              errors++;
-            }
-          }
-          if (data283["change-effects"] !== void 0) {
-            let data315 = data283["change-effects"];
-            if (data315 && typeof data315 == "object" && !Array.isArray(data315)) {
-              for (const key50 in data315) {
-                if (!(key50 === "position" || key50 === "spindle" || key50 === "coolant" || key50 === "length-offset")) {
-                  const err802 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key50 }, message: "must NOT have additional properties" };
+              if (data311.clamped !== void 0) {
+                let data315 = data311.clamped;
+                const _errs946 = errors;
+                let valid261 = false;
+                const _errs947 = errors;
+                if (!(typeof data315 == "number" && (!(data315 % 1) && !isNaN(data315)) && isFinite(data315))) {
+                  const err799 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  if (vErrors === null) {
+                    vErrors = [err799];
+                  } else {
+                    vErrors.push(err799);
+                  }
+                  errors++;
+                }
+                if (typeof data315 == "number" && isFinite(data315)) {
+                  if (data315 > 9999 || isNaN(data315)) {
+                    const err800 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err800];
+                    } else {
+                      vErrors.push(err800);
+                    }
+                    errors++;
+                  }
+                  if (data315 < 0 || isNaN(data315)) {
+                    const err801 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err801];
+                    } else {
+                      vErrors.push(err801);
+                    }
+                    errors++;
+                  }
+                }
+                var _valid26 = _errs947 === errors;
+                valid261 = valid261 || _valid26;
+                const _errs949 = errors;
+                if (!validate21(data315, { instancePath: instancePath + "/machine/signals/clamped", parentData: data311, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid26 = _errs949 === errors;
+                valid261 = valid261 || _valid26;
+                if (!valid261) {
+                  const err802 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err802];
                   } else {
                     vErrors.push(err802);
                   }
                   errors++;
+                } else {
+                  errors = _errs946;
+                  if (vErrors !== null) {
+                    if (_errs946) {
+                      vErrors.length = _errs946;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-              if (data315.position !== void 0) {
-                let data316 = data315.position;
-                if (typeof data316 !== "string") {
-                  const err803 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data311["tool-present"] !== void 0) {
+                let data316 = data311["tool-present"];
+                const _errs951 = errors;
+                let valid262 = false;
+                const _errs952 = errors;
+                if (!(typeof data316 == "number" && (!(data316 % 1) && !isNaN(data316)) && isFinite(data316))) {
+                  const err803 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
                     vErrors = [err803];
                   } else {
@@ -9752,41 +9724,61 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data316 === "unchanged" || data316 === "unknown" || data316 === "swap-height")) {
-                  const err804 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err804];
-                  } else {
-                    vErrors.push(err804);
+                if (typeof data316 == "number" && isFinite(data316)) {
+                  if (data316 > 9999 || isNaN(data316)) {
+                    const err804 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err804];
+                    } else {
+                      vErrors.push(err804);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-              }
-              if (data315.spindle !== void 0) {
-                let data317 = data315.spindle;
-                if (typeof data317 !== "string") {
-                  const err805 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err805];
-                  } else {
-                    vErrors.push(err805);
+                  if (data316 < 0 || isNaN(data316)) {
+                    const err805 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err805];
+                    } else {
+                      vErrors.push(err805);
+                    }
+                    errors++;
                   }
-                  errors++;
                 }
-                if (!(data317 === "unchanged" || data317 === "stopped")) {
-                  const err806 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+                var _valid27 = _errs952 === errors;
+                valid262 = valid262 || _valid27;
+                const _errs954 = errors;
+                if (!validate21(data316, { instancePath: instancePath + "/machine/signals/tool-present", parentData: data311, parentDataProperty: "tool-present", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid27 = _errs954 === errors;
+                valid262 = valid262 || _valid27;
+                if (!valid262) {
+                  const err806 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err806];
                   } else {
                     vErrors.push(err806);
                   }
                   errors++;
+                } else {
+                  errors = _errs951;
+                  if (vErrors !== null) {
+                    if (_errs951) {
+                      vErrors.length = _errs951;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-              if (data315.coolant !== void 0) {
-                let data318 = data315.coolant;
-                if (typeof data318 !== "string") {
-                  const err807 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data311.air !== void 0) {
+                let data317 = data311.air;
+                const _errs956 = errors;
+                let valid263 = false;
+                const _errs957 = errors;
+                if (!(typeof data317 == "number" && (!(data317 % 1) && !isNaN(data317)) && isFinite(data317))) {
+                  const err807 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
                     vErrors = [err807];
                   } else {
@@ -9794,95 +9786,132 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data318 === "unchanged" || data318 === "off")) {
-                  const err808 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err808];
-                  } else {
-                    vErrors.push(err808);
+                if (typeof data317 == "number" && isFinite(data317)) {
+                  if (data317 > 9999 || isNaN(data317)) {
+                    const err808 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err808];
+                    } else {
+                      vErrors.push(err808);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-              }
-              if (data315["length-offset"] !== void 0) {
-                let data319 = data315["length-offset"];
-                if (typeof data319 !== "string") {
-                  const err809 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err809];
-                  } else {
-                    vErrors.push(err809);
+                  if (data317 < 0 || isNaN(data317)) {
+                    const err809 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err809];
+                    } else {
+                      vErrors.push(err809);
+                    }
+                    errors++;
                   }
-                  errors++;
                 }
-                if (!(data319 === "unchanged" || data319 === "active" || data319 === "cancelled")) {
-                  const err810 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                var _valid28 = _errs957 === errors;
+                valid263 = valid263 || _valid28;
+                const _errs959 = errors;
+                if (!validate21(data317, { instancePath: instancePath + "/machine/signals/air", parentData: data311, parentDataProperty: "air", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid28 = _errs959 === errors;
+                valid263 = valid263 || _valid28;
+                if (!valid263) {
+                  const err810 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err810];
                   } else {
                     vErrors.push(err810);
                   }
                   errors++;
+                } else {
+                  errors = _errs956;
+                  if (vErrors !== null) {
+                    if (_errs956) {
+                      vErrors.length = _errs956;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-            } else {
-              const err811 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err811];
-              } else {
-                vErrors.push(err811);
-              }
-              errors++;
-            }
-          }
-          if (data283["measure-effects"] !== void 0) {
-            let data320 = data283["measure-effects"];
-            if (data320 && typeof data320 == "object" && !Array.isArray(data320)) {
-              for (const key51 in data320) {
-                if (!(key51 === "position" || key51 === "spindle" || key51 === "coolant" || key51 === "length-offset")) {
-                  const err812 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key51 }, message: "must NOT have additional properties" };
+              if (data311["hold-down"] !== void 0) {
+                let data318 = data311["hold-down"];
+                const _errs961 = errors;
+                let valid264 = false;
+                const _errs962 = errors;
+                if (!(typeof data318 == "number" && (!(data318 % 1) && !isNaN(data318)) && isFinite(data318))) {
+                  const err811 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err812];
+                    vErrors = [err811];
                   } else {
-                    vErrors.push(err812);
+                    vErrors.push(err811);
                   }
                   errors++;
                 }
-              }
-              if (data320.position !== void 0) {
-                let data321 = data320.position;
-                if (typeof data321 !== "string") {
-                  const err813 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err813];
-                  } else {
-                    vErrors.push(err813);
+                if (typeof data318 == "number" && isFinite(data318)) {
+                  if (data318 > 9999 || isNaN(data318)) {
+                    const err812 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err812];
+                    } else {
+                      vErrors.push(err812);
+                    }
+                    errors++;
                   }
-                  errors++;
+                  if (data318 < 0 || isNaN(data318)) {
+                    const err813 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err813];
+                    } else {
+                      vErrors.push(err813);
+                    }
+                    errors++;
+                  }
                 }
-                if (!(data321 === "unchanged" || data321 === "unknown" || data321 === "swap-height")) {
-                  const err814 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
+                var _valid29 = _errs962 === errors;
+                valid264 = valid264 || _valid29;
+                const _errs964 = errors;
+                if (!validate21(data318, { instancePath: instancePath + "/machine/signals/hold-down", parentData: data311, parentDataProperty: "hold-down", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid29 = _errs964 === errors;
+                valid264 = valid264 || _valid29;
+                if (!valid264) {
+                  const err814 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err814];
                   } else {
                     vErrors.push(err814);
                   }
                   errors++;
+                } else {
+                  errors = _errs961;
+                  if (vErrors !== null) {
+                    if (_errs961) {
+                      vErrors.length = _errs961;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-              if (data320.spindle !== void 0) {
-                let data322 = data320.spindle;
-                if (typeof data322 !== "string") {
-                  const err815 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err815];
-                  } else {
-                    vErrors.push(err815);
-                  }
-                  errors++;
-                }
-                if (!(data322 === "unchanged" || data322 === "stopped")) {
-                  const err816 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err815 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err815];
+              } else {
+                vErrors.push(err815);
+              }
+              errors++;
+            }
+          }
+          if (data290.waits !== void 0) {
+            let data319 = data290.waits;
+            if (data319 && typeof data319 == "object" && !Array.isArray(data319)) {
+              for (const key51 in data319) {
+                if (!(key51 === "on-timeout")) {
+                  const err816 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key51 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err816];
                   } else {
@@ -9891,10 +9920,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data320.coolant !== void 0) {
-                let data323 = data320.coolant;
-                if (typeof data323 !== "string") {
-                  const err817 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data319["on-timeout"] !== void 0) {
+                let data320 = data319["on-timeout"];
+                if (typeof data320 !== "string") {
+                  const err817 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err817];
                   } else {
@@ -9902,8 +9931,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data323 === "unchanged" || data323 === "off")) {
-                  const err818 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data320 === "alarm" || data320 === "continues")) {
+                  const err818 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.waits.properties["on-timeout"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err818];
                   } else {
@@ -9912,29 +9941,29 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data320["length-offset"] !== void 0) {
-                let data324 = data320["length-offset"];
-                if (typeof data324 !== "string") {
-                  const err819 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err819];
-                  } else {
-                    vErrors.push(err819);
-                  }
-                  errors++;
-                }
-                if (!(data324 === "unchanged" || data324 === "active" || data324 === "cancelled")) {
-                  const err820 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err820];
-                  } else {
-                    vErrors.push(err820);
-                  }
-                  errors++;
-                }
-              }
             } else {
-              const err821 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err819 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err819];
+              } else {
+                vErrors.push(err819);
+              }
+              errors++;
+            }
+          }
+          if (data290.swap !== void 0) {
+            let data321 = data290.swap;
+            if (typeof data321 !== "string") {
+              const err820 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err820];
+              } else {
+                vErrors.push(err820);
+              }
+              errors++;
+            }
+            if (!(data321 === "controller" || data321 === "rack" || data321 === "operator")) {
+              const err821 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.swap.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err821];
               } else {
@@ -9943,12 +9972,12 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data283.retract !== void 0) {
-            let data325 = data283.retract;
-            if (data325 && typeof data325 == "object" && !Array.isArray(data325)) {
-              for (const key52 in data325) {
-                if (!(key52 === "by" || key52 === "z" || key52 === "acts-on" || key52 === "cancel-length-first" || key52 === "intermediate" || key52 === "change-position")) {
-                  const err822 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key52 }, message: "must NOT have additional properties" };
+          if (data290["change-effects"] !== void 0) {
+            let data322 = data290["change-effects"];
+            if (data322 && typeof data322 == "object" && !Array.isArray(data322)) {
+              for (const key52 in data322) {
+                if (!(key52 === "position" || key52 === "spindle" || key52 === "coolant" || key52 === "length-offset")) {
+                  const err822 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key52 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err822];
                   } else {
@@ -9957,10 +9986,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data325.by !== void 0) {
-                let data326 = data325.by;
-                if (typeof data326 !== "string") {
-                  const err823 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data322.position !== void 0) {
+                let data323 = data322.position;
+                if (typeof data323 !== "string") {
+                  const err823 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err823];
                   } else {
@@ -9968,8 +9997,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data326 === "machine-move" || data326 === "reference-return" || data326 === "clearance")) {
-                  const err824 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.by.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data323 === "unchanged" || data323 === "unknown" || data323 === "swap-height")) {
+                  const err824 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err824];
                   } else {
@@ -9978,32 +10007,31 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data325.z !== void 0) {
-                let data327 = data325.z;
-                const _errs973 = errors;
-                let valid262 = false;
-                const _errs974 = errors;
-                if (typeof data327 == "number" && isFinite(data327)) {
-                  if (data327 > 1e6 || isNaN(data327)) {
-                    const err825 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err825];
-                    } else {
-                      vErrors.push(err825);
-                    }
-                    errors++;
+              if (data322.spindle !== void 0) {
+                let data324 = data322.spindle;
+                if (typeof data324 !== "string") {
+                  const err825 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err825];
+                  } else {
+                    vErrors.push(err825);
                   }
-                  if (data327 < -1e6 || isNaN(data327)) {
-                    const err826 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err826];
-                    } else {
-                      vErrors.push(err826);
-                    }
-                    errors++;
+                  errors++;
+                }
+                if (!(data324 === "unchanged" || data324 === "stopped")) {
+                  const err826 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err826];
+                  } else {
+                    vErrors.push(err826);
                   }
-                } else {
-                  const err827 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  errors++;
+                }
+              }
+              if (data322.coolant !== void 0) {
+                let data325 = data322.coolant;
+                if (typeof data325 !== "string") {
+                  const err827 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err827];
                   } else {
@@ -10011,21 +10039,20 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid28 = _errs974 === errors;
-                valid262 = valid262 || _valid28;
-                const _errs976 = errors;
-                if (typeof data327 === "string") {
-                  if (!pattern24.test(data327)) {
-                    const err828 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err828];
-                    } else {
-                      vErrors.push(err828);
-                    }
-                    errors++;
+                if (!(data325 === "unchanged" || data325 === "off")) {
+                  const err828 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err828];
+                  } else {
+                    vErrors.push(err828);
                   }
-                } else {
-                  const err829 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  errors++;
+                }
+              }
+              if (data322["length-offset"] !== void 0) {
+                let data326 = data322["length-offset"];
+                if (typeof data326 !== "string") {
+                  const err829 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err829];
                   } else {
@@ -10033,40 +10060,32 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid28 = _errs976 === errors;
-                valid262 = valid262 || _valid28;
-                if (!valid262) {
-                  const err830 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                if (!(data326 === "unchanged" || data326 === "active" || data326 === "cancelled")) {
+                  const err830 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err830];
                   } else {
                     vErrors.push(err830);
                   }
                   errors++;
-                } else {
-                  errors = _errs973;
-                  if (vErrors !== null) {
-                    if (_errs973) {
-                      vErrors.length = _errs973;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data325["acts-on"] !== void 0) {
-                let data328 = data325["acts-on"];
-                if (typeof data328 !== "string") {
-                  const err831 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err831];
-                  } else {
-                    vErrors.push(err831);
-                  }
-                  errors++;
-                }
-                if (!(data328 === "spindle-nose" || data328 === "tool-tip")) {
-                  const err832 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties["acts-on"].enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err831 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err831];
+              } else {
+                vErrors.push(err831);
+              }
+              errors++;
+            }
+          }
+          if (data290["measure-effects"] !== void 0) {
+            let data327 = data290["measure-effects"];
+            if (data327 && typeof data327 == "object" && !Array.isArray(data327)) {
+              for (const key53 in data327) {
+                if (!(key53 === "position" || key53 === "spindle" || key53 === "coolant" || key53 === "length-offset")) {
+                  const err832 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key53 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err832];
                   } else {
@@ -10075,10 +10094,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data325["cancel-length-first"] !== void 0) {
-                let data329 = data325["cancel-length-first"];
-                if (typeof data329 !== "string") {
-                  const err833 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data327.position !== void 0) {
+                let data328 = data327.position;
+                if (typeof data328 !== "string") {
+                  const err833 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err833];
                   } else {
@@ -10086,8 +10105,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data329 === "yes" || data329 === "no")) {
-                  const err834 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data328 === "unchanged" || data328 === "unknown" || data328 === "swap-height")) {
+                  const err834 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err834];
                   } else {
@@ -10096,10 +10115,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data325.intermediate !== void 0) {
-                let data330 = data325.intermediate;
-                if (typeof data330 !== "string") {
-                  const err835 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data327.spindle !== void 0) {
+                let data329 = data327.spindle;
+                if (typeof data329 !== "string") {
+                  const err835 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err835];
                   } else {
@@ -10107,8 +10126,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data330 === "none" || data330 === "incremental-zero")) {
-                  const err836 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.intermediate.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data329 === "unchanged" || data329 === "stopped")) {
+                  const err836 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err836];
                   } else {
@@ -10117,28 +10136,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data325["change-position"] !== void 0) {
-                if (!validate29(data325["change-position"], { instancePath: instancePath + "/machine/retract/change-position", parentData: data325, parentDataProperty: "change-position", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                  errors = vErrors.length;
+              if (data327.coolant !== void 0) {
+                let data330 = data327.coolant;
+                if (typeof data330 !== "string") {
+                  const err837 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err837];
+                  } else {
+                    vErrors.push(err837);
+                  }
+                  errors++;
                 }
-              }
-            } else {
-              const err837 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err837];
-              } else {
-                vErrors.push(err837);
-              }
-              errors++;
-            }
-          }
-          if (data283["length-offset"] !== void 0) {
-            let data332 = data283["length-offset"];
-            if (data332 && typeof data332 == "object" && !Array.isArray(data332)) {
-              for (const key53 in data332) {
-                if (!(key53 === "form" || key53 === "select-moves" || key53 === "cancel-moves")) {
-                  const err838 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key53 }, message: "must NOT have additional properties" };
+                if (!(data330 === "unchanged" || data330 === "off")) {
+                  const err838 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err838];
                   } else {
@@ -10147,10 +10157,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data332.form !== void 0) {
-                let data333 = data332.form;
-                if (typeof data333 !== "string") {
-                  const err839 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data327["length-offset"] !== void 0) {
+                let data331 = data327["length-offset"];
+                if (typeof data331 !== "string") {
+                  const err839 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err839];
                   } else {
@@ -10158,8 +10168,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data333 === "with-first-z" || data333 === "own-block" || data333 === "in-tool-word" || data333 === "none")) {
-                  const err840 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["length-offset"].properties.form.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data331 === "unchanged" || data331 === "active" || data331 === "cancelled")) {
+                  const err840 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err840];
                   } else {
@@ -10168,19 +10178,22 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data332["select-moves"] !== void 0) {
-                let data334 = data332["select-moves"];
-                if (typeof data334 !== "string") {
-                  const err841 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err841];
-                  } else {
-                    vErrors.push(err841);
-                  }
-                  errors++;
-                }
-                if (!(data334 === "yes" || data334 === "no")) {
-                  const err842 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err841 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err841];
+              } else {
+                vErrors.push(err841);
+              }
+              errors++;
+            }
+          }
+          if (data290.retract !== void 0) {
+            let data332 = data290.retract;
+            if (data332 && typeof data332 == "object" && !Array.isArray(data332)) {
+              for (const key54 in data332) {
+                if (!(key54 === "by" || key54 === "z" || key54 === "acts-on" || key54 === "cancel-length-first" || key54 === "intermediate" || key54 === "change-position")) {
+                  const err842 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key54 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err842];
                   } else {
@@ -10189,10 +10202,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data332["cancel-moves"] !== void 0) {
-                let data335 = data332["cancel-moves"];
-                if (typeof data335 !== "string") {
-                  const err843 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data332.by !== void 0) {
+                let data333 = data332.by;
+                if (typeof data333 !== "string") {
+                  const err843 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err843];
                   } else {
@@ -10200,8 +10213,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data335 === "yes" || data335 === "no")) {
-                  const err844 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data333 === "machine-move" || data333 === "reference-return" || data333 === "clearance")) {
+                  const err844 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.by.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err844];
                   } else {
@@ -10210,79 +10223,86 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err845 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err845];
-              } else {
-                vErrors.push(err845);
-              }
-              errors++;
-            }
-          }
-          if (data283.lengths !== void 0) {
-            let data336 = data283.lengths;
-            if (typeof data336 !== "string") {
-              const err846 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err846];
-              } else {
-                vErrors.push(err846);
-              }
-              errors++;
-            }
-            if (!(data336 === "table" || data336 === "measured" || data336 === "operator")) {
-              const err847 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.lengths.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err847];
-              } else {
-                vErrors.push(err847);
-              }
-              errors++;
-            }
-          }
-          if (data283.drawbar !== void 0) {
-            let data337 = data283.drawbar;
-            const _errs1000 = errors;
-            let valid267 = false;
-            const _errs1001 = errors;
-            if (typeof data337 !== "string") {
-              const err848 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err848];
-              } else {
-                vErrors.push(err848);
-              }
-              errors++;
-            }
-            if ("none" !== data337) {
-              const err849 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err849];
-              } else {
-                vErrors.push(err849);
-              }
-              errors++;
-            }
-            var _valid29 = _errs1001 === errors;
-            valid267 = valid267 || _valid29;
-            const _errs1003 = errors;
-            if (data337 && typeof data337 == "object" && !Array.isArray(data337)) {
-              for (const key54 in data337) {
-                if (!(key54 === "travels" || key54 === "taper-air")) {
-                  const err850 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key54 }, message: "must NOT have additional properties" };
+              if (data332.z !== void 0) {
+                let data334 = data332.z;
+                const _errs1001 = errors;
+                let valid270 = false;
+                const _errs1002 = errors;
+                if (typeof data334 == "number" && isFinite(data334)) {
+                  if (data334 > 1e6 || isNaN(data334)) {
+                    const err845 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err845];
+                    } else {
+                      vErrors.push(err845);
+                    }
+                    errors++;
+                  }
+                  if (data334 < -1e6 || isNaN(data334)) {
+                    const err846 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err846];
+                    } else {
+                      vErrors.push(err846);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err847 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err847];
+                  } else {
+                    vErrors.push(err847);
+                  }
+                  errors++;
+                }
+                var _valid30 = _errs1002 === errors;
+                valid270 = valid270 || _valid30;
+                const _errs1004 = errors;
+                if (typeof data334 === "string") {
+                  if (!pattern24.test(data334)) {
+                    const err848 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err848];
+                    } else {
+                      vErrors.push(err848);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err849 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err849];
+                  } else {
+                    vErrors.push(err849);
+                  }
+                  errors++;
+                }
+                var _valid30 = _errs1004 === errors;
+                valid270 = valid270 || _valid30;
+                if (!valid270) {
+                  const err850 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err850];
                   } else {
                     vErrors.push(err850);
                   }
                   errors++;
+                } else {
+                  errors = _errs1001;
+                  if (vErrors !== null) {
+                    if (_errs1001) {
+                      vErrors.length = _errs1001;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-              if (data337.travels !== void 0) {
-                let data338 = data337.travels;
-                if (typeof data338 !== "string") {
-                  const err851 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data332["acts-on"] !== void 0) {
+                let data335 = data332["acts-on"];
+                if (typeof data335 !== "string") {
+                  const err851 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err851];
                   } else {
@@ -10290,8 +10310,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data338 === "clamped" || data338 === "released")) {
-                  const err852 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.drawbar.anyOf[1].properties.travels.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data335 === "spindle-nose" || data335 === "tool-tip")) {
+                  const err852 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties["acts-on"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err852];
                   } else {
@@ -10300,10 +10320,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data337["taper-air"] !== void 0) {
-                let data339 = data337["taper-air"];
-                if (typeof data339 !== "string") {
-                  const err853 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data332["cancel-length-first"] !== void 0) {
+                let data336 = data332["cancel-length-first"];
+                if (typeof data336 !== "string") {
+                  const err853 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err853];
                   } else {
@@ -10311,8 +10331,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data339 === "yes" || data339 === "no")) {
-                  const err854 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data336 === "yes" || data336 === "no")) {
+                  const err854 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err854];
                   } else {
@@ -10321,43 +10341,35 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err855 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err855];
-              } else {
-                vErrors.push(err855);
-              }
-              errors++;
-            }
-            var _valid29 = _errs1003 === errors;
-            valid267 = valid267 || _valid29;
-            if (!valid267) {
-              const err856 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err856];
-              } else {
-                vErrors.push(err856);
-              }
-              errors++;
-            } else {
-              errors = _errs1000;
-              if (vErrors !== null) {
-                if (_errs1000) {
-                  vErrors.length = _errs1000;
-                } else {
-                  vErrors = null;
+              if (data332.intermediate !== void 0) {
+                let data337 = data332.intermediate;
+                if (typeof data337 !== "string") {
+                  const err855 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err855];
+                  } else {
+                    vErrors.push(err855);
+                  }
+                  errors++;
+                }
+                if (!(data337 === "none" || data337 === "incremental-zero")) {
+                  const err856 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.intermediate.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err856];
+                  } else {
+                    vErrors.push(err856);
+                  }
+                  errors++;
                 }
               }
-            }
-          }
-          if (data283.rack !== void 0) {
-            let data340 = data283.rack;
-            const _errs1012 = errors;
-            let valid270 = false;
-            const _errs1013 = errors;
-            if (typeof data340 !== "string") {
-              const err857 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data332["change-position"] !== void 0) {
+                if (!validate29(data332["change-position"], { instancePath: instancePath + "/machine/retract/change-position", parentData: data332, parentDataProperty: "change-position", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                  errors = vErrors.length;
+                }
+              }
+            } else {
+              const err857 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err857];
               } else {
@@ -10365,22 +10377,25 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("none" !== data340) {
-              const err858 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err858];
-              } else {
-                vErrors.push(err858);
+          }
+          if (data290["length-offset"] !== void 0) {
+            let data339 = data290["length-offset"];
+            if (data339 && typeof data339 == "object" && !Array.isArray(data339)) {
+              for (const key55 in data339) {
+                if (!(key55 === "form" || key55 === "select-moves" || key55 === "cancel-moves")) {
+                  const err858 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key55 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err858];
+                  } else {
+                    vErrors.push(err858);
+                  }
+                  errors++;
+                }
               }
-              errors++;
-            }
-            var _valid30 = _errs1013 === errors;
-            valid270 = valid270 || _valid30;
-            const _errs1015 = errors;
-            if (data340 && typeof data340 == "object" && !Array.isArray(data340)) {
-              for (const key55 in data340) {
-                if (!func1.call(schema31.properties.machine.properties.rack.anyOf[1].properties, key55)) {
-                  const err859 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key55 }, message: "must NOT have additional properties" };
+              if (data339.form !== void 0) {
+                let data340 = data339.form;
+                if (typeof data340 !== "string") {
+                  const err859 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err859];
                   } else {
@@ -10388,11 +10403,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data340.style !== void 0) {
-                let data341 = data340.style;
-                if (typeof data341 !== "string") {
-                  const err860 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data340 === "with-first-z" || data340 === "own-block" || data340 === "in-tool-word" || data340 === "none")) {
+                  const err860 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["length-offset"].properties.form.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err860];
                   } else {
@@ -10400,8 +10412,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data341 === "drop-in" || data341 === "slide-in")) {
-                  const err861 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.style.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data339["select-moves"] !== void 0) {
+                let data341 = data339["select-moves"];
+                if (typeof data341 !== "string") {
+                  const err861 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err861];
                   } else {
@@ -10409,33 +10424,29 @@ var compiled = (() => {
                   }
                   errors++;
                 }
+                if (!(data341 === "yes" || data341 === "no")) {
+                  const err862 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err862];
+                  } else {
+                    vErrors.push(err862);
+                  }
+                  errors++;
+                }
               }
-              if (data340["clear-z"] !== void 0) {
-                let data342 = data340["clear-z"];
-                const _errs1022 = errors;
-                let valid273 = false;
-                const _errs1023 = errors;
-                if (typeof data342 == "number" && isFinite(data342)) {
-                  if (data342 > 1e6 || isNaN(data342)) {
-                    const err862 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err862];
-                    } else {
-                      vErrors.push(err862);
-                    }
-                    errors++;
+              if (data339["cancel-moves"] !== void 0) {
+                let data342 = data339["cancel-moves"];
+                if (typeof data342 !== "string") {
+                  const err863 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err863];
+                  } else {
+                    vErrors.push(err863);
                   }
-                  if (data342 < -1e6 || isNaN(data342)) {
-                    const err863 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err863];
-                    } else {
-                      vErrors.push(err863);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err864 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  errors++;
+                }
+                if (!(data342 === "yes" || data342 === "no")) {
+                  const err864 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err864];
                   } else {
@@ -10443,75 +10454,68 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid31 = _errs1023 === errors;
-                valid273 = valid273 || _valid31;
-                const _errs1025 = errors;
-                if (typeof data342 === "string") {
-                  if (!pattern24.test(data342)) {
-                    const err865 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err865];
-                    } else {
-                      vErrors.push(err865);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err866 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err866];
-                  } else {
-                    vErrors.push(err866);
-                  }
-                  errors++;
-                }
-                var _valid31 = _errs1025 === errors;
-                valid273 = valid273 || _valid31;
-                if (!valid273) {
-                  const err867 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err867];
-                  } else {
-                    vErrors.push(err867);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1022;
-                  if (vErrors !== null) {
-                    if (_errs1022) {
-                      vErrors.length = _errs1022;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
-                }
               }
-              if (data340["pocket-z"] !== void 0) {
-                let data343 = data340["pocket-z"];
-                const _errs1029 = errors;
-                let valid275 = false;
-                const _errs1030 = errors;
-                if (typeof data343 == "number" && isFinite(data343)) {
-                  if (data343 > 1e6 || isNaN(data343)) {
-                    const err868 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err868];
-                    } else {
-                      vErrors.push(err868);
-                    }
-                    errors++;
-                  }
-                  if (data343 < -1e6 || isNaN(data343)) {
-                    const err869 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err869];
-                    } else {
-                      vErrors.push(err869);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err870 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+            } else {
+              const err865 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err865];
+              } else {
+                vErrors.push(err865);
+              }
+              errors++;
+            }
+          }
+          if (data290.lengths !== void 0) {
+            let data343 = data290.lengths;
+            if (typeof data343 !== "string") {
+              const err866 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err866];
+              } else {
+                vErrors.push(err866);
+              }
+              errors++;
+            }
+            if (!(data343 === "table" || data343 === "measured" || data343 === "operator")) {
+              const err867 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.lengths.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err867];
+              } else {
+                vErrors.push(err867);
+              }
+              errors++;
+            }
+          }
+          if (data290.drawbar !== void 0) {
+            let data344 = data290.drawbar;
+            const _errs1028 = errors;
+            let valid275 = false;
+            const _errs1029 = errors;
+            if (typeof data344 !== "string") {
+              const err868 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err868];
+              } else {
+                vErrors.push(err868);
+              }
+              errors++;
+            }
+            if ("none" !== data344) {
+              const err869 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err869];
+              } else {
+                vErrors.push(err869);
+              }
+              errors++;
+            }
+            var _valid31 = _errs1029 === errors;
+            valid275 = valid275 || _valid31;
+            const _errs1031 = errors;
+            if (data344 && typeof data344 == "object" && !Array.isArray(data344)) {
+              for (const key56 in data344) {
+                if (!(key56 === "travels" || key56 === "taper-air")) {
+                  const err870 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key56 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err870];
                   } else {
@@ -10519,21 +10523,20 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid32 = _errs1030 === errors;
-                valid275 = valid275 || _valid32;
-                const _errs1032 = errors;
-                if (typeof data343 === "string") {
-                  if (!pattern24.test(data343)) {
-                    const err871 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err871];
-                    } else {
-                      vErrors.push(err871);
-                    }
-                    errors++;
+              }
+              if (data344.travels !== void 0) {
+                let data345 = data344.travels;
+                if (typeof data345 !== "string") {
+                  const err871 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err871];
+                  } else {
+                    vErrors.push(err871);
                   }
-                } else {
-                  const err872 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  errors++;
+                }
+                if (!(data345 === "clamped" || data345 === "released")) {
+                  const err872 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.drawbar.anyOf[1].properties.travels.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err872];
                   } else {
@@ -10541,142 +10544,134 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid32 = _errs1032 === errors;
-                valid275 = valid275 || _valid32;
-                if (!valid275) {
-                  const err873 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              }
+              if (data344["taper-air"] !== void 0) {
+                let data346 = data344["taper-air"];
+                if (typeof data346 !== "string") {
+                  const err873 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err873];
                   } else {
                     vErrors.push(err873);
                   }
                   errors++;
-                } else {
-                  errors = _errs1029;
-                  if (vErrors !== null) {
-                    if (_errs1029) {
-                      vErrors.length = _errs1029;
-                    } else {
-                      vErrors = null;
-                    }
+                }
+                if (!(data346 === "yes" || data346 === "no")) {
+                  const err874 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err874];
+                  } else {
+                    vErrors.push(err874);
                   }
+                  errors++;
                 }
               }
-              if (data340["descend-from"] !== void 0) {
-                let data344 = data340["descend-from"];
-                const _errs1036 = errors;
-                let valid277 = false;
-                const _errs1037 = errors;
-                if (typeof data344 == "number" && isFinite(data344)) {
-                  if (data344 > 1e6 || isNaN(data344)) {
-                    const err874 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err874];
-                    } else {
-                      vErrors.push(err874);
-                    }
-                    errors++;
-                  }
-                  if (data344 < -1e6 || isNaN(data344)) {
-                    const err875 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err875];
-                    } else {
-                      vErrors.push(err875);
-                    }
-                    errors++;
-                  }
+            } else {
+              const err875 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err875];
+              } else {
+                vErrors.push(err875);
+              }
+              errors++;
+            }
+            var _valid31 = _errs1031 === errors;
+            valid275 = valid275 || _valid31;
+            if (!valid275) {
+              const err876 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err876];
+              } else {
+                vErrors.push(err876);
+              }
+              errors++;
+            } else {
+              errors = _errs1028;
+              if (vErrors !== null) {
+                if (_errs1028) {
+                  vErrors.length = _errs1028;
                 } else {
-                  const err876 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err876];
-                  } else {
-                    vErrors.push(err876);
-                  }
-                  errors++;
+                  vErrors = null;
                 }
-                var _valid33 = _errs1037 === errors;
-                valid277 = valid277 || _valid33;
-                const _errs1039 = errors;
-                if (typeof data344 === "string") {
-                  if (!pattern24.test(data344)) {
-                    const err877 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err877];
-                    } else {
-                      vErrors.push(err877);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err878 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err878];
-                  } else {
-                    vErrors.push(err878);
-                  }
-                  errors++;
-                }
-                var _valid33 = _errs1039 === errors;
-                valid277 = valid277 || _valid33;
-                if (!valid277) {
-                  const err879 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              }
+            }
+          }
+          if (data290.rack !== void 0) {
+            let data347 = data290.rack;
+            const _errs1040 = errors;
+            let valid278 = false;
+            const _errs1041 = errors;
+            if (typeof data347 !== "string") {
+              const err877 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err877];
+              } else {
+                vErrors.push(err877);
+              }
+              errors++;
+            }
+            if ("none" !== data347) {
+              const err878 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err878];
+              } else {
+                vErrors.push(err878);
+              }
+              errors++;
+            }
+            var _valid32 = _errs1041 === errors;
+            valid278 = valid278 || _valid32;
+            const _errs1043 = errors;
+            if (data347 && typeof data347 == "object" && !Array.isArray(data347)) {
+              for (const key57 in data347) {
+                if (!func1.call(schema31.properties.machine.properties.rack.anyOf[1].properties, key57)) {
+                  const err879 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key57 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err879];
                   } else {
                     vErrors.push(err879);
                   }
                   errors++;
-                } else {
-                  errors = _errs1036;
-                  if (vErrors !== null) {
-                    if (_errs1036) {
-                      vErrors.length = _errs1036;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data340["descend-feed"] !== void 0) {
-                let data345 = data340["descend-feed"];
-                const _errs1043 = errors;
-                let valid279 = false;
-                const _errs1044 = errors;
-                if (typeof data345 == "number" && isFinite(data345)) {
-                  if (data345 > 1e6 || isNaN(data345)) {
-                    const err880 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err880];
-                    } else {
-                      vErrors.push(err880);
-                    }
-                    errors++;
-                  }
-                  if (data345 <= 0 || isNaN(data345)) {
-                    const err881 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err881];
-                    } else {
-                      vErrors.push(err881);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err882 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+              if (data347.style !== void 0) {
+                let data348 = data347.style;
+                if (typeof data348 !== "string") {
+                  const err880 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err882];
+                    vErrors = [err880];
                   } else {
-                    vErrors.push(err882);
+                    vErrors.push(err880);
                   }
                   errors++;
                 }
-                var _valid34 = _errs1044 === errors;
-                valid279 = valid279 || _valid34;
-                const _errs1046 = errors;
-                if (typeof data345 === "string") {
-                  if (!pattern93.test(data345)) {
-                    const err883 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                if (!(data348 === "drop-in" || data348 === "slide-in")) {
+                  const err881 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.style.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err881];
+                  } else {
+                    vErrors.push(err881);
+                  }
+                  errors++;
+                }
+              }
+              if (data347["clear-z"] !== void 0) {
+                let data349 = data347["clear-z"];
+                const _errs1050 = errors;
+                let valid281 = false;
+                const _errs1051 = errors;
+                if (typeof data349 == "number" && isFinite(data349)) {
+                  if (data349 > 1e6 || isNaN(data349)) {
+                    const err882 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err882];
+                    } else {
+                      vErrors.push(err882);
+                    }
+                    errors++;
+                  }
+                  if (data349 < -1e6 || isNaN(data349)) {
+                    const err883 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err883];
                     } else {
@@ -10685,7 +10680,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err884 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err884 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err884];
                   } else {
@@ -10693,90 +10688,75 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid34 = _errs1046 === errors;
-                valid279 = valid279 || _valid34;
-                if (!valid279) {
-                  const err885 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid33 = _errs1051 === errors;
+                valid281 = valid281 || _valid33;
+                const _errs1053 = errors;
+                if (typeof data349 === "string") {
+                  if (!pattern24.test(data349)) {
+                    const err885 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err885];
+                    } else {
+                      vErrors.push(err885);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err886 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err885];
+                    vErrors = [err886];
                   } else {
-                    vErrors.push(err885);
+                    vErrors.push(err886);
+                  }
+                  errors++;
+                }
+                var _valid33 = _errs1053 === errors;
+                valid281 = valid281 || _valid33;
+                if (!valid281) {
+                  const err887 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err887];
+                  } else {
+                    vErrors.push(err887);
                   }
                   errors++;
                 } else {
-                  errors = _errs1043;
+                  errors = _errs1050;
                   if (vErrors !== null) {
-                    if (_errs1043) {
-                      vErrors.length = _errs1043;
+                    if (_errs1050) {
+                      vErrors.length = _errs1050;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data340.pockets !== void 0) {
-                let data346 = data340.pockets;
-                const _errs1049 = errors;
-                let valid280 = false;
-                const _errs1050 = errors;
-                if (data346 && typeof data346 == "object" && !Array.isArray(data346)) {
-                  for (const key56 in data346) {
-                    if (!(key56 === "first" || key56 === "pitch" || key56 === "count")) {
-                      const err886 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key56 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err886];
-                      } else {
-                        vErrors.push(err886);
-                      }
-                      errors++;
+              if (data347["pocket-z"] !== void 0) {
+                let data350 = data347["pocket-z"];
+                const _errs1057 = errors;
+                let valid283 = false;
+                const _errs1058 = errors;
+                if (typeof data350 == "number" && isFinite(data350)) {
+                  if (data350 > 1e6 || isNaN(data350)) {
+                    const err888 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err888];
+                    } else {
+                      vErrors.push(err888);
                     }
+                    errors++;
                   }
-                  if (data346.first !== void 0) {
-                    if (!validate31(data346.first, { instancePath: instancePath + "/machine/rack/pockets/first", parentData: data346, parentDataProperty: "first", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-                      errors = vErrors.length;
+                  if (data350 < -1e6 || isNaN(data350)) {
+                    const err889 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err889];
+                    } else {
+                      vErrors.push(err889);
                     }
-                  }
-                  if (data346.pitch !== void 0) {
-                    if (!validate31(data346.pitch, { instancePath: instancePath + "/machine/rack/pockets/pitch", parentData: data346, parentDataProperty: "pitch", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-                      errors = vErrors.length;
-                    }
-                  }
-                  if (data346.count !== void 0) {
-                    let data349 = data346.count;
-                    if (!(typeof data349 == "number" && (!(data349 % 1) && !isNaN(data349)) && isFinite(data349))) {
-                      const err887 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                      if (vErrors === null) {
-                        vErrors = [err887];
-                      } else {
-                        vErrors.push(err887);
-                      }
-                      errors++;
-                    }
-                    if (typeof data349 == "number" && isFinite(data349)) {
-                      if (data349 > 200 || isNaN(data349)) {
-                        const err888 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/maximum", keyword: "maximum", params: { comparison: "<=", limit: 200 }, message: "must be <= 200" };
-                        if (vErrors === null) {
-                          vErrors = [err888];
-                        } else {
-                          vErrors.push(err888);
-                        }
-                        errors++;
-                      }
-                      if (data349 < 1 || isNaN(data349)) {
-                        const err889 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1" };
-                        if (vErrors === null) {
-                          vErrors = [err889];
-                        } else {
-                          vErrors.push(err889);
-                        }
-                        errors++;
-                      }
-                    }
+                    errors++;
                   }
                 } else {
-                  const err890 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err890 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err890];
                   } else {
@@ -10784,12 +10764,12 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid35 = _errs1050 === errors;
-                valid280 = valid280 || _valid35;
-                const _errs1057 = errors;
-                if (Array.isArray(data346)) {
-                  if (data346.length > 200) {
-                    const err891 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 200 }, message: "must NOT have more than 200 items" };
+                var _valid34 = _errs1058 === errors;
+                valid283 = valid283 || _valid34;
+                const _errs1060 = errors;
+                if (typeof data350 === "string") {
+                  if (!pattern24.test(data350)) {
+                    const err891 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                     if (vErrors === null) {
                       vErrors = [err891];
                     } else {
@@ -10797,80 +10777,62 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data346.length < 1) {
-                    const err892 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
-                    if (vErrors === null) {
-                      vErrors = [err892];
-                    } else {
-                      vErrors.push(err892);
-                    }
-                    errors++;
-                  }
-                  const len10 = data346.length;
-                  for (let i12 = 0; i12 < len10; i12++) {
-                    if (!validate31(data346[i12], { instancePath: instancePath + "/machine/rack/pockets/" + i12, parentData: data346, parentDataProperty: i12, rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-                      errors = vErrors.length;
-                    }
-                  }
                 } else {
-                  const err893 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err892 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err892];
+                  } else {
+                    vErrors.push(err892);
+                  }
+                  errors++;
+                }
+                var _valid34 = _errs1060 === errors;
+                valid283 = valid283 || _valid34;
+                if (!valid283) {
+                  const err893 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err893];
                   } else {
                     vErrors.push(err893);
                   }
                   errors++;
-                }
-                var _valid35 = _errs1057 === errors;
-                valid280 = valid280 || _valid35;
-                if (!valid280) {
-                  const err894 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err894];
-                  } else {
-                    vErrors.push(err894);
-                  }
-                  errors++;
                 } else {
-                  errors = _errs1049;
+                  errors = _errs1057;
                   if (vErrors !== null) {
-                    if (_errs1049) {
-                      vErrors.length = _errs1049;
+                    if (_errs1057) {
+                      vErrors.length = _errs1057;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data340.zone !== void 0) {
-                let data351 = data340.zone;
-                if (data351 && typeof data351 == "object" && !Array.isArray(data351)) {
-                  for (const key57 in data351) {
-                    if (!(key57 === "min" || key57 === "max")) {
-                      const err895 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key57 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err895];
-                      } else {
-                        vErrors.push(err895);
-                      }
-                      errors++;
+              if (data347["descend-from"] !== void 0) {
+                let data351 = data347["descend-from"];
+                const _errs1064 = errors;
+                let valid285 = false;
+                const _errs1065 = errors;
+                if (typeof data351 == "number" && isFinite(data351)) {
+                  if (data351 > 1e6 || isNaN(data351)) {
+                    const err894 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err894];
+                    } else {
+                      vErrors.push(err894);
                     }
+                    errors++;
                   }
-                  if (data351.min !== void 0) {
-                    if (!validate29(data351.min, { instancePath: instancePath + "/machine/rack/zone/min", parentData: data351, parentDataProperty: "min", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                      errors = vErrors.length;
+                  if (data351 < -1e6 || isNaN(data351)) {
+                    const err895 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err895];
+                    } else {
+                      vErrors.push(err895);
                     }
-                  }
-                  if (data351.max !== void 0) {
-                    if (!validate29(data351.max, { instancePath: instancePath + "/machine/rack/zone/max", parentData: data351, parentDataProperty: "max", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                      errors = vErrors.length;
-                    }
+                    errors++;
                   }
                 } else {
-                  const err896 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err896 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err896];
                   } else {
@@ -10878,157 +10840,177 @@ var compiled = (() => {
                   }
                   errors++;
                 }
+                var _valid35 = _errs1065 === errors;
+                valid285 = valid285 || _valid35;
+                const _errs1067 = errors;
+                if (typeof data351 === "string") {
+                  if (!pattern24.test(data351)) {
+                    const err897 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err897];
+                    } else {
+                      vErrors.push(err897);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err898 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err898];
+                  } else {
+                    vErrors.push(err898);
+                  }
+                  errors++;
+                }
+                var _valid35 = _errs1067 === errors;
+                valid285 = valid285 || _valid35;
+                if (!valid285) {
+                  const err899 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err899];
+                  } else {
+                    vErrors.push(err899);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1064;
+                  if (vErrors !== null) {
+                    if (_errs1064) {
+                      vErrors.length = _errs1064;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
               }
-              if (data340.slide !== void 0) {
-                let data354 = data340.slide;
-                if (data354 && typeof data354 == "object" && !Array.isArray(data354)) {
-                  for (const key58 in data354) {
-                    if (!(key58 === "direction" || key58 === "distance" || key58 === "feed")) {
-                      const err897 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key58 }, message: "must NOT have additional properties" };
+              if (data347["descend-feed"] !== void 0) {
+                let data352 = data347["descend-feed"];
+                const _errs1071 = errors;
+                let valid287 = false;
+                const _errs1072 = errors;
+                if (typeof data352 == "number" && isFinite(data352)) {
+                  if (data352 > 1e6 || isNaN(data352)) {
+                    const err900 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err900];
+                    } else {
+                      vErrors.push(err900);
+                    }
+                    errors++;
+                  }
+                  if (data352 <= 0 || isNaN(data352)) {
+                    const err901 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                    if (vErrors === null) {
+                      vErrors = [err901];
+                    } else {
+                      vErrors.push(err901);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err902 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err902];
+                  } else {
+                    vErrors.push(err902);
+                  }
+                  errors++;
+                }
+                var _valid36 = _errs1072 === errors;
+                valid287 = valid287 || _valid36;
+                const _errs1074 = errors;
+                if (typeof data352 === "string") {
+                  if (!pattern97.test(data352)) {
+                    const err903 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err903];
+                    } else {
+                      vErrors.push(err903);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err904 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err904];
+                  } else {
+                    vErrors.push(err904);
+                  }
+                  errors++;
+                }
+                var _valid36 = _errs1074 === errors;
+                valid287 = valid287 || _valid36;
+                if (!valid287) {
+                  const err905 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err905];
+                  } else {
+                    vErrors.push(err905);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1071;
+                  if (vErrors !== null) {
+                    if (_errs1071) {
+                      vErrors.length = _errs1071;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data347.pockets !== void 0) {
+                let data353 = data347.pockets;
+                const _errs1077 = errors;
+                let valid288 = false;
+                const _errs1078 = errors;
+                if (data353 && typeof data353 == "object" && !Array.isArray(data353)) {
+                  for (const key58 in data353) {
+                    if (!(key58 === "first" || key58 === "pitch" || key58 === "count")) {
+                      const err906 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key58 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
-                        vErrors = [err897];
+                        vErrors = [err906];
                       } else {
-                        vErrors.push(err897);
+                        vErrors.push(err906);
                       }
                       errors++;
                     }
                   }
-                  if (data354.direction !== void 0) {
-                    let data355 = data354.direction;
-                    if (typeof data355 !== "string") {
-                      const err898 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err898];
-                      } else {
-                        vErrors.push(err898);
-                      }
-                      errors++;
-                    }
-                    if (!(data355 === "+x" || data355 === "-x" || data355 === "+y" || data355 === "-y")) {
-                      const err899 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.slide.properties.direction.enum }, message: "must be equal to one of the allowed values" };
-                      if (vErrors === null) {
-                        vErrors = [err899];
-                      } else {
-                        vErrors.push(err899);
-                      }
-                      errors++;
+                  if (data353.first !== void 0) {
+                    if (!validate31(data353.first, { instancePath: instancePath + "/machine/rack/pockets/first", parentData: data353, parentDataProperty: "first", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
+                      errors = vErrors.length;
                     }
                   }
-                  if (data354.distance !== void 0) {
-                    let data356 = data354.distance;
-                    const _errs1072 = errors;
-                    let valid287 = false;
-                    const _errs1073 = errors;
+                  if (data353.pitch !== void 0) {
+                    if (!validate31(data353.pitch, { instancePath: instancePath + "/machine/rack/pockets/pitch", parentData: data353, parentDataProperty: "pitch", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                  if (data353.count !== void 0) {
+                    let data356 = data353.count;
+                    if (!(typeof data356 == "number" && (!(data356 % 1) && !isNaN(data356)) && isFinite(data356))) {
+                      const err907 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                      if (vErrors === null) {
+                        vErrors = [err907];
+                      } else {
+                        vErrors.push(err907);
+                      }
+                      errors++;
+                    }
                     if (typeof data356 == "number" && isFinite(data356)) {
-                      if (data356 > 1e6 || isNaN(data356)) {
-                        const err900 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                      if (data356 > 200 || isNaN(data356)) {
+                        const err908 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/maximum", keyword: "maximum", params: { comparison: "<=", limit: 200 }, message: "must be <= 200" };
                         if (vErrors === null) {
-                          vErrors = [err900];
+                          vErrors = [err908];
                         } else {
-                          vErrors.push(err900);
+                          vErrors.push(err908);
                         }
                         errors++;
                       }
-                      if (data356 < -1e6 || isNaN(data356)) {
-                        const err901 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err901];
-                        } else {
-                          vErrors.push(err901);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err902 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err902];
-                      } else {
-                        vErrors.push(err902);
-                      }
-                      errors++;
-                    }
-                    var _valid36 = _errs1073 === errors;
-                    valid287 = valid287 || _valid36;
-                    const _errs1075 = errors;
-                    if (typeof data356 === "string") {
-                      if (!pattern24.test(data356)) {
-                        const err903 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                        if (vErrors === null) {
-                          vErrors = [err903];
-                        } else {
-                          vErrors.push(err903);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err904 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err904];
-                      } else {
-                        vErrors.push(err904);
-                      }
-                      errors++;
-                    }
-                    var _valid36 = _errs1075 === errors;
-                    valid287 = valid287 || _valid36;
-                    if (!valid287) {
-                      const err905 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                      if (vErrors === null) {
-                        vErrors = [err905];
-                      } else {
-                        vErrors.push(err905);
-                      }
-                      errors++;
-                    } else {
-                      errors = _errs1072;
-                      if (vErrors !== null) {
-                        if (_errs1072) {
-                          vErrors.length = _errs1072;
-                        } else {
-                          vErrors = null;
-                        }
-                      }
-                    }
-                  }
-                  if (data354.feed !== void 0) {
-                    let data357 = data354.feed;
-                    const _errs1079 = errors;
-                    let valid289 = false;
-                    const _errs1080 = errors;
-                    if (typeof data357 == "number" && isFinite(data357)) {
-                      if (data357 > 1e6 || isNaN(data357)) {
-                        const err906 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err906];
-                        } else {
-                          vErrors.push(err906);
-                        }
-                        errors++;
-                      }
-                      if (data357 <= 0 || isNaN(data357)) {
-                        const err907 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                        if (vErrors === null) {
-                          vErrors = [err907];
-                        } else {
-                          vErrors.push(err907);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err908 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err908];
-                      } else {
-                        vErrors.push(err908);
-                      }
-                      errors++;
-                    }
-                    var _valid37 = _errs1080 === errors;
-                    valid289 = valid289 || _valid37;
-                    const _errs1082 = errors;
-                    if (typeof data357 === "string") {
-                      if (!pattern93.test(data357)) {
-                        const err909 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                      if (data356 < 1 || isNaN(data356)) {
+                        const err909 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1" };
                         if (vErrors === null) {
                           vErrors = [err909];
                         } else {
@@ -11036,237 +11018,249 @@ var compiled = (() => {
                         }
                         errors++;
                       }
+                    }
+                  }
+                } else {
+                  const err910 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  if (vErrors === null) {
+                    vErrors = [err910];
+                  } else {
+                    vErrors.push(err910);
+                  }
+                  errors++;
+                }
+                var _valid37 = _errs1078 === errors;
+                valid288 = valid288 || _valid37;
+                const _errs1085 = errors;
+                if (Array.isArray(data353)) {
+                  if (data353.length > 200) {
+                    const err911 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 200 }, message: "must NOT have more than 200 items" };
+                    if (vErrors === null) {
+                      vErrors = [err911];
                     } else {
-                      const err910 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      vErrors.push(err911);
+                    }
+                    errors++;
+                  }
+                  if (data353.length < 1) {
+                    const err912 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+                    if (vErrors === null) {
+                      vErrors = [err912];
+                    } else {
+                      vErrors.push(err912);
+                    }
+                    errors++;
+                  }
+                  const len10 = data353.length;
+                  for (let i12 = 0; i12 < len10; i12++) {
+                    if (!validate31(data353[i12], { instancePath: instancePath + "/machine/rack/pockets/" + i12, parentData: data353, parentDataProperty: i12, rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                } else {
+                  const err913 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  if (vErrors === null) {
+                    vErrors = [err913];
+                  } else {
+                    vErrors.push(err913);
+                  }
+                  errors++;
+                }
+                var _valid37 = _errs1085 === errors;
+                valid288 = valid288 || _valid37;
+                if (!valid288) {
+                  const err914 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err914];
+                  } else {
+                    vErrors.push(err914);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1077;
+                  if (vErrors !== null) {
+                    if (_errs1077) {
+                      vErrors.length = _errs1077;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data347.zone !== void 0) {
+                let data358 = data347.zone;
+                if (data358 && typeof data358 == "object" && !Array.isArray(data358)) {
+                  for (const key59 in data358) {
+                    if (!(key59 === "min" || key59 === "max")) {
+                      const err915 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key59 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
-                        vErrors = [err910];
+                        vErrors = [err915];
                       } else {
-                        vErrors.push(err910);
+                        vErrors.push(err915);
                       }
                       errors++;
                     }
-                    var _valid37 = _errs1082 === errors;
-                    valid289 = valid289 || _valid37;
-                    if (!valid289) {
-                      const err911 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  }
+                  if (data358.min !== void 0) {
+                    if (!validate29(data358.min, { instancePath: instancePath + "/machine/rack/zone/min", parentData: data358, parentDataProperty: "min", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                  if (data358.max !== void 0) {
+                    if (!validate29(data358.max, { instancePath: instancePath + "/machine/rack/zone/max", parentData: data358, parentDataProperty: "max", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                } else {
+                  const err916 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  if (vErrors === null) {
+                    vErrors = [err916];
+                  } else {
+                    vErrors.push(err916);
+                  }
+                  errors++;
+                }
+              }
+              if (data347.slide !== void 0) {
+                let data361 = data347.slide;
+                if (data361 && typeof data361 == "object" && !Array.isArray(data361)) {
+                  for (const key60 in data361) {
+                    if (!(key60 === "direction" || key60 === "distance" || key60 === "feed")) {
+                      const err917 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key60 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
-                        vErrors = [err911];
+                        vErrors = [err917];
                       } else {
-                        vErrors.push(err911);
+                        vErrors.push(err917);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data361.direction !== void 0) {
+                    let data362 = data361.direction;
+                    if (typeof data362 !== "string") {
+                      const err918 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err918];
+                      } else {
+                        vErrors.push(err918);
+                      }
+                      errors++;
+                    }
+                    if (!(data362 === "+x" || data362 === "-x" || data362 === "+y" || data362 === "-y")) {
+                      const err919 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.slide.properties.direction.enum }, message: "must be equal to one of the allowed values" };
+                      if (vErrors === null) {
+                        vErrors = [err919];
+                      } else {
+                        vErrors.push(err919);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data361.distance !== void 0) {
+                    let data363 = data361.distance;
+                    const _errs1100 = errors;
+                    let valid295 = false;
+                    const _errs1101 = errors;
+                    if (typeof data363 == "number" && isFinite(data363)) {
+                      if (data363 > 1e6 || isNaN(data363)) {
+                        const err920 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err920];
+                        } else {
+                          vErrors.push(err920);
+                        }
+                        errors++;
+                      }
+                      if (data363 < -1e6 || isNaN(data363)) {
+                        const err921 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err921];
+                        } else {
+                          vErrors.push(err921);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err922 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err922];
+                      } else {
+                        vErrors.push(err922);
+                      }
+                      errors++;
+                    }
+                    var _valid38 = _errs1101 === errors;
+                    valid295 = valid295 || _valid38;
+                    const _errs1103 = errors;
+                    if (typeof data363 === "string") {
+                      if (!pattern24.test(data363)) {
+                        const err923 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err923];
+                        } else {
+                          vErrors.push(err923);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err924 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err924];
+                      } else {
+                        vErrors.push(err924);
+                      }
+                      errors++;
+                    }
+                    var _valid38 = _errs1103 === errors;
+                    valid295 = valid295 || _valid38;
+                    if (!valid295) {
+                      const err925 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err925];
+                      } else {
+                        vErrors.push(err925);
                       }
                       errors++;
                     } else {
-                      errors = _errs1079;
+                      errors = _errs1100;
                       if (vErrors !== null) {
-                        if (_errs1079) {
-                          vErrors.length = _errs1079;
+                        if (_errs1100) {
+                          vErrors.length = _errs1100;
                         } else {
                           vErrors = null;
                         }
                       }
                     }
                   }
-                } else {
-                  const err912 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-                  if (vErrors === null) {
-                    vErrors = [err912];
-                  } else {
-                    vErrors.push(err912);
-                  }
-                  errors++;
-                }
-              }
-              if (data340.widest !== void 0) {
-                let data358 = data340.widest;
-                const _errs1086 = errors;
-                let valid291 = false;
-                const _errs1087 = errors;
-                if (typeof data358 == "number" && isFinite(data358)) {
-                  if (data358 > 1e6 || isNaN(data358)) {
-                    const err913 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err913];
-                    } else {
-                      vErrors.push(err913);
-                    }
-                    errors++;
-                  }
-                  if (data358 < 0 || isNaN(data358)) {
-                    const err914 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err914];
-                    } else {
-                      vErrors.push(err914);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err915 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err915];
-                  } else {
-                    vErrors.push(err915);
-                  }
-                  errors++;
-                }
-                var _valid38 = _errs1087 === errors;
-                valid291 = valid291 || _valid38;
-                const _errs1089 = errors;
-                if (typeof data358 === "string") {
-                  if (!pattern22.test(data358)) {
-                    const err916 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err916];
-                    } else {
-                      vErrors.push(err916);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err917 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err917];
-                  } else {
-                    vErrors.push(err917);
-                  }
-                  errors++;
-                }
-                var _valid38 = _errs1089 === errors;
-                valid291 = valid291 || _valid38;
-                if (!valid291) {
-                  const err918 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err918];
-                  } else {
-                    vErrors.push(err918);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1086;
-                  if (vErrors !== null) {
-                    if (_errs1086) {
-                      vErrors.length = _errs1086;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
-                }
-              }
-              if (data340.longest !== void 0) {
-                let data359 = data340.longest;
-                const _errs1093 = errors;
-                let valid293 = false;
-                const _errs1094 = errors;
-                if (typeof data359 == "number" && isFinite(data359)) {
-                  if (data359 > 1e6 || isNaN(data359)) {
-                    const err919 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err919];
-                    } else {
-                      vErrors.push(err919);
-                    }
-                    errors++;
-                  }
-                  if (data359 < 0 || isNaN(data359)) {
-                    const err920 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err920];
-                    } else {
-                      vErrors.push(err920);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err921 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err921];
-                  } else {
-                    vErrors.push(err921);
-                  }
-                  errors++;
-                }
-                var _valid39 = _errs1094 === errors;
-                valid293 = valid293 || _valid39;
-                const _errs1096 = errors;
-                if (typeof data359 === "string") {
-                  if (!pattern22.test(data359)) {
-                    const err922 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err922];
-                    } else {
-                      vErrors.push(err922);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err923 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err923];
-                  } else {
-                    vErrors.push(err923);
-                  }
-                  errors++;
-                }
-                var _valid39 = _errs1096 === errors;
-                valid293 = valid293 || _valid39;
-                if (!valid293) {
-                  const err924 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err924];
-                  } else {
-                    vErrors.push(err924);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1093;
-                  if (vErrors !== null) {
-                    if (_errs1093) {
-                      vErrors.length = _errs1093;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
-                }
-              }
-              if (data340.cover !== void 0) {
-                let data360 = data340.cover;
-                if (typeof data360 !== "string") {
-                  const err925 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err925];
-                  } else {
-                    vErrors.push(err925);
-                  }
-                  errors++;
-                }
-                if (!(data360 === "yes" || data360 === "no")) {
-                  const err926 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err926];
-                  } else {
-                    vErrors.push(err926);
-                  }
-                  errors++;
-                }
-              }
-              if (data340["at-end"] !== void 0) {
-                let data361 = data340["at-end"];
-                if (data361 && typeof data361 == "object" && !Array.isArray(data361)) {
-                  for (const key59 in data361) {
-                    if (!(key59 === "tool")) {
-                      const err927 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key59 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err927];
-                      } else {
-                        vErrors.push(err927);
+                  if (data361.feed !== void 0) {
+                    let data364 = data361.feed;
+                    const _errs1107 = errors;
+                    let valid297 = false;
+                    const _errs1108 = errors;
+                    if (typeof data364 == "number" && isFinite(data364)) {
+                      if (data364 > 1e6 || isNaN(data364)) {
+                        const err926 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err926];
+                        } else {
+                          vErrors.push(err926);
+                        }
+                        errors++;
                       }
-                      errors++;
-                    }
-                  }
-                  if (data361.tool !== void 0) {
-                    let data362 = data361.tool;
-                    if (typeof data362 !== "string") {
-                      const err928 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (data364 <= 0 || isNaN(data364)) {
+                        const err927 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                        if (vErrors === null) {
+                          vErrors = [err927];
+                        } else {
+                          vErrors.push(err927);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err928 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err928];
                       } else {
@@ -11274,146 +11268,152 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                    if (!(data362 === "return" || data362 === "keep")) {
-                      const err929 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties["at-end"].properties.tool.enum }, message: "must be equal to one of the allowed values" };
+                    var _valid39 = _errs1108 === errors;
+                    valid297 = valid297 || _valid39;
+                    const _errs1110 = errors;
+                    if (typeof data364 === "string") {
+                      if (!pattern97.test(data364)) {
+                        const err929 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                        if (vErrors === null) {
+                          vErrors = [err929];
+                        } else {
+                          vErrors.push(err929);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err930 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err929];
+                        vErrors = [err930];
                       } else {
-                        vErrors.push(err929);
+                        vErrors.push(err930);
                       }
                       errors++;
                     }
+                    var _valid39 = _errs1110 === errors;
+                    valid297 = valid297 || _valid39;
+                    if (!valid297) {
+                      const err931 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err931];
+                      } else {
+                        vErrors.push(err931);
+                      }
+                      errors++;
+                    } else {
+                      errors = _errs1107;
+                      if (vErrors !== null) {
+                        if (_errs1107) {
+                          vErrors.length = _errs1107;
+                        } else {
+                          vErrors = null;
+                        }
+                      }
+                    }
                   }
                 } else {
-                  const err930 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err932 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
-                    vErrors = [err930];
+                    vErrors = [err932];
                   } else {
-                    vErrors.push(err930);
+                    vErrors.push(err932);
                   }
                   errors++;
                 }
               }
-            } else {
-              const err931 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err931];
-              } else {
-                vErrors.push(err931);
-              }
-              errors++;
-            }
-            var _valid30 = _errs1015 === errors;
-            valid270 = valid270 || _valid30;
-            if (!valid270) {
-              const err932 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err932];
-              } else {
-                vErrors.push(err932);
-              }
-              errors++;
-            } else {
-              errors = _errs1012;
-              if (vErrors !== null) {
-                if (_errs1012) {
-                  vErrors.length = _errs1012;
+              if (data347.widest !== void 0) {
+                let data365 = data347.widest;
+                const _errs1114 = errors;
+                let valid299 = false;
+                const _errs1115 = errors;
+                if (typeof data365 == "number" && isFinite(data365)) {
+                  if (data365 > 1e6 || isNaN(data365)) {
+                    const err933 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err933];
+                    } else {
+                      vErrors.push(err933);
+                    }
+                    errors++;
+                  }
+                  if (data365 < 0 || isNaN(data365)) {
+                    const err934 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err934];
+                    } else {
+                      vErrors.push(err934);
+                    }
+                    errors++;
+                  }
                 } else {
-                  vErrors = null;
-                }
-              }
-            }
-          }
-          if (data283.park !== void 0) {
-            if (!validate31(data283.park, { instancePath: instancePath + "/machine/park", parentData: data283, parentDataProperty: "park", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-              errors = vErrors.length;
-            }
-          }
-          if (data283.outputs !== void 0) {
-            let data364 = data283.outputs;
-            if (data364 && typeof data364 == "object" && !Array.isArray(data364)) {
-              for (const key60 in data364) {
-                if (!pattern99.test(key60)) {
-                  const err933 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key60 }, message: "must NOT have additional properties" };
+                  const err935 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
-                    vErrors = [err933];
+                    vErrors = [err935];
                   } else {
-                    vErrors.push(err933);
+                    vErrors.push(err935);
                   }
                   errors++;
                 }
-              }
-              for (const key61 in data364) {
-                if (pattern99.test(key61)) {
-                  let data365 = data364[key61];
-                  if (data365 && typeof data365 == "object" && !Array.isArray(data365)) {
-                    for (const key62 in data365) {
-                      if (!(key62 === "number" || key62 === "during")) {
-                        const err934 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key62 }, message: "must NOT have additional properties" };
-                        if (vErrors === null) {
-                          vErrors = [err934];
-                        } else {
-                          vErrors.push(err934);
-                        }
-                        errors++;
-                      }
+                var _valid40 = _errs1115 === errors;
+                valid299 = valid299 || _valid40;
+                const _errs1117 = errors;
+                if (typeof data365 === "string") {
+                  if (!pattern22.test(data365)) {
+                    const err936 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err936];
+                    } else {
+                      vErrors.push(err936);
                     }
-                    if (data365.number !== void 0) {
-                      let data366 = data365.number;
-                      if (!(typeof data366 == "number" && (!(data366 % 1) && !isNaN(data366)) && isFinite(data366))) {
-                        const err935 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                        if (vErrors === null) {
-                          vErrors = [err935];
-                        } else {
-                          vErrors.push(err935);
-                        }
-                        errors++;
-                      }
-                      if (typeof data366 == "number" && isFinite(data366)) {
-                        if (data366 > 9999 || isNaN(data366)) {
-                          const err936 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                          if (vErrors === null) {
-                            vErrors = [err936];
-                          } else {
-                            vErrors.push(err936);
-                          }
-                          errors++;
-                        }
-                        if (data366 < 0 || isNaN(data366)) {
-                          const err937 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                          if (vErrors === null) {
-                            vErrors = [err937];
-                          } else {
-                            vErrors.push(err937);
-                          }
-                          errors++;
-                        }
-                      }
-                    }
-                    if (data365.during !== void 0) {
-                      let data367 = data365.during;
-                      if (typeof data367 !== "string") {
-                        const err938 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                        if (vErrors === null) {
-                          vErrors = [err938];
-                        } else {
-                          vErrors.push(err938);
-                        }
-                        errors++;
-                      }
-                      if (!(data367 === "cutting" || data367 === "program")) {
-                        const err939 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.outputs.patternProperties["^[a-z][a-z0-9-]{0,30}$"].properties.during.enum }, message: "must be equal to one of the allowed values" };
-                        if (vErrors === null) {
-                          vErrors = [err939];
-                        } else {
-                          vErrors.push(err939);
-                        }
-                        errors++;
-                      }
-                    }
+                    errors++;
+                  }
+                } else {
+                  const err937 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err937];
                   } else {
-                    const err940 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                    vErrors.push(err937);
+                  }
+                  errors++;
+                }
+                var _valid40 = _errs1117 === errors;
+                valid299 = valid299 || _valid40;
+                if (!valid299) {
+                  const err938 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err938];
+                  } else {
+                    vErrors.push(err938);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1114;
+                  if (vErrors !== null) {
+                    if (_errs1114) {
+                      vErrors.length = _errs1114;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data347.longest !== void 0) {
+                let data366 = data347.longest;
+                const _errs1121 = errors;
+                let valid301 = false;
+                const _errs1122 = errors;
+                if (typeof data366 == "number" && isFinite(data366)) {
+                  if (data366 > 1e6 || isNaN(data366)) {
+                    const err939 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err939];
+                    } else {
+                      vErrors.push(err939);
+                    }
+                    errors++;
+                  }
+                  if (data366 < 0 || isNaN(data366)) {
+                    const err940 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err940];
                     } else {
@@ -11421,85 +11421,97 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                }
-              }
-            } else {
-              const err941 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err941];
-              } else {
-                vErrors.push(err941);
-              }
-              errors++;
-            }
-          }
-          if (data283.hood !== void 0) {
-            let data368 = data283.hood;
-            if (typeof data368 !== "string") {
-              const err942 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err942];
-              } else {
-                vErrors.push(err942);
-              }
-              errors++;
-            }
-            if (!(data368 === "yes" || data368 === "no")) {
-              const err943 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err943];
-              } else {
-                vErrors.push(err943);
-              }
-              errors++;
-            }
-          }
-          if (data283["keep-out"] !== void 0) {
-            let data369 = data283["keep-out"];
-            if (Array.isArray(data369)) {
-              if (data369.length > 50) {
-                const err944 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/maxItems", keyword: "maxItems", params: { limit: 50 }, message: "must NOT have more than 50 items" };
-                if (vErrors === null) {
-                  vErrors = [err944];
                 } else {
-                  vErrors.push(err944);
+                  const err941 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err941];
+                  } else {
+                    vErrors.push(err941);
+                  }
+                  errors++;
                 }
-                errors++;
+                var _valid41 = _errs1122 === errors;
+                valid301 = valid301 || _valid41;
+                const _errs1124 = errors;
+                if (typeof data366 === "string") {
+                  if (!pattern22.test(data366)) {
+                    const err942 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err942];
+                    } else {
+                      vErrors.push(err942);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err943 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err943];
+                  } else {
+                    vErrors.push(err943);
+                  }
+                  errors++;
+                }
+                var _valid41 = _errs1124 === errors;
+                valid301 = valid301 || _valid41;
+                if (!valid301) {
+                  const err944 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err944];
+                  } else {
+                    vErrors.push(err944);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1121;
+                  if (vErrors !== null) {
+                    if (_errs1121) {
+                      vErrors.length = _errs1121;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
               }
-              const len11 = data369.length;
-              for (let i13 = 0; i13 < len11; i13++) {
-                let data370 = data369[i13];
-                if (data370 && typeof data370 == "object" && !Array.isArray(data370)) {
-                  if (data370.name === void 0) {
-                    const err945 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'" };
-                    if (vErrors === null) {
-                      vErrors = [err945];
-                    } else {
-                      vErrors.push(err945);
-                    }
-                    errors++;
+              if (data347.cover !== void 0) {
+                let data367 = data347.cover;
+                if (typeof data367 !== "string") {
+                  const err945 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err945];
+                  } else {
+                    vErrors.push(err945);
                   }
-                  if (data370.min === void 0) {
-                    const err946 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "min" }, message: "must have required property 'min'" };
-                    if (vErrors === null) {
-                      vErrors = [err946];
-                    } else {
-                      vErrors.push(err946);
-                    }
-                    errors++;
+                  errors++;
+                }
+                if (!(data367 === "yes" || data367 === "no")) {
+                  const err946 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err946];
+                  } else {
+                    vErrors.push(err946);
                   }
-                  if (data370.max === void 0) {
-                    const err947 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "max" }, message: "must have required property 'max'" };
-                    if (vErrors === null) {
-                      vErrors = [err947];
-                    } else {
-                      vErrors.push(err947);
+                  errors++;
+                }
+              }
+              if (data347["at-end"] !== void 0) {
+                let data368 = data347["at-end"];
+                if (data368 && typeof data368 == "object" && !Array.isArray(data368)) {
+                  for (const key61 in data368) {
+                    if (!(key61 === "tool")) {
+                      const err947 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key61 }, message: "must NOT have additional properties" };
+                      if (vErrors === null) {
+                        vErrors = [err947];
+                      } else {
+                        vErrors.push(err947);
+                      }
+                      errors++;
                     }
-                    errors++;
                   }
-                  for (const key63 in data370) {
-                    if (!(key63 === "name" || key63 === "min" || key63 === "max")) {
-                      const err948 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key63 }, message: "must NOT have additional properties" };
+                  if (data368.tool !== void 0) {
+                    let data369 = data368.tool;
+                    if (typeof data369 !== "string") {
+                      const err948 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
                         vErrors = [err948];
                       } else {
@@ -11507,150 +11519,157 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                  }
-                  if (data370.name !== void 0) {
-                    let data371 = data370.name;
-                    if (typeof data371 === "string") {
-                      if (func2(data371) > 60) {
-                        const err949 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 60 }, message: "must NOT have more than 60 characters" };
-                        if (vErrors === null) {
-                          vErrors = [err949];
-                        } else {
-                          vErrors.push(err949);
-                        }
-                        errors++;
-                      }
-                      if (func2(data371) < 1) {
-                        const err950 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                        if (vErrors === null) {
-                          vErrors = [err950];
-                        } else {
-                          vErrors.push(err950);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err951 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (!(data369 === "return" || data369 === "keep")) {
+                      const err949 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties["at-end"].properties.tool.enum }, message: "must be equal to one of the allowed values" };
                       if (vErrors === null) {
-                        vErrors = [err951];
+                        vErrors = [err949];
                       } else {
-                        vErrors.push(err951);
+                        vErrors.push(err949);
                       }
                       errors++;
                     }
                   }
-                  if (data370.min !== void 0) {
-                    if (!validate29(data370.min, { instancePath: instancePath + "/machine/keep-out/" + i13 + "/min", parentData: data370, parentDataProperty: "min", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                      errors = vErrors.length;
-                    }
-                  }
-                  if (data370.max !== void 0) {
-                    if (!validate29(data370.max, { instancePath: instancePath + "/machine/keep-out/" + i13 + "/max", parentData: data370, parentDataProperty: "max", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                      errors = vErrors.length;
-                    }
-                  }
                 } else {
-                  const err952 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err950 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
-                    vErrors = [err952];
+                    vErrors = [err950];
                   } else {
-                    vErrors.push(err952);
+                    vErrors.push(err950);
                   }
                   errors++;
                 }
               }
             } else {
-              const err953 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+              const err951 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err953];
+                vErrors = [err951];
               } else {
-                vErrors.push(err953);
+                vErrors.push(err951);
               }
               errors++;
             }
+            var _valid32 = _errs1043 === errors;
+            valid278 = valid278 || _valid32;
+            if (!valid278) {
+              const err952 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err952];
+              } else {
+                vErrors.push(err952);
+              }
+              errors++;
+            } else {
+              errors = _errs1040;
+              if (vErrors !== null) {
+                if (_errs1040) {
+                  vErrors.length = _errs1040;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
           }
-          if (data283.tapping !== void 0) {
-            let data374 = data283.tapping;
-            if (data374 && typeof data374 == "object" && !Array.isArray(data374)) {
-              for (const key64 in data374) {
-                if (!(key64 === "kind" || key64 === "reversal" || key64 === "longhand")) {
-                  const err954 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key64 }, message: "must NOT have additional properties" };
+          if (data290.park !== void 0) {
+            if (!validate31(data290.park, { instancePath: instancePath + "/machine/park", parentData: data290, parentDataProperty: "park", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
+              errors = vErrors.length;
+            }
+          }
+          if (data290.outputs !== void 0) {
+            let data371 = data290.outputs;
+            if (data371 && typeof data371 == "object" && !Array.isArray(data371)) {
+              for (const key62 in data371) {
+                if (!pattern103.test(key62)) {
+                  const err953 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key62 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err954];
+                    vErrors = [err953];
                   } else {
-                    vErrors.push(err954);
+                    vErrors.push(err953);
                   }
                   errors++;
                 }
               }
-              if (data374.kind !== void 0) {
-                let data375 = data374.kind;
-                if (typeof data375 !== "string") {
-                  const err955 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err955];
+              for (const key63 in data371) {
+                if (pattern103.test(key63)) {
+                  let data372 = data371[key63];
+                  if (data372 && typeof data372 == "object" && !Array.isArray(data372)) {
+                    for (const key64 in data372) {
+                      if (!(key64 === "number" || key64 === "during")) {
+                        const err954 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key64 }, message: "must NOT have additional properties" };
+                        if (vErrors === null) {
+                          vErrors = [err954];
+                        } else {
+                          vErrors.push(err954);
+                        }
+                        errors++;
+                      }
+                    }
+                    if (data372.number !== void 0) {
+                      let data373 = data372.number;
+                      if (!(typeof data373 == "number" && (!(data373 % 1) && !isNaN(data373)) && isFinite(data373))) {
+                        const err955 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                        if (vErrors === null) {
+                          vErrors = [err955];
+                        } else {
+                          vErrors.push(err955);
+                        }
+                        errors++;
+                      }
+                      if (typeof data373 == "number" && isFinite(data373)) {
+                        if (data373 > 9999 || isNaN(data373)) {
+                          const err956 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                          if (vErrors === null) {
+                            vErrors = [err956];
+                          } else {
+                            vErrors.push(err956);
+                          }
+                          errors++;
+                        }
+                        if (data373 < 0 || isNaN(data373)) {
+                          const err957 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                          if (vErrors === null) {
+                            vErrors = [err957];
+                          } else {
+                            vErrors.push(err957);
+                          }
+                          errors++;
+                        }
+                      }
+                    }
+                    if (data372.during !== void 0) {
+                      let data374 = data372.during;
+                      if (typeof data374 !== "string") {
+                        const err958 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                        if (vErrors === null) {
+                          vErrors = [err958];
+                        } else {
+                          vErrors.push(err958);
+                        }
+                        errors++;
+                      }
+                      if (!(data374 === "cutting" || data374 === "program")) {
+                        const err959 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.outputs.patternProperties["^[a-z][a-z0-9-]{0,30}$"].properties.during.enum }, message: "must be equal to one of the allowed values" };
+                        if (vErrors === null) {
+                          vErrors = [err959];
+                        } else {
+                          vErrors.push(err959);
+                        }
+                        errors++;
+                      }
+                    }
                   } else {
-                    vErrors.push(err955);
-                  }
-                  errors++;
-                }
-                if (!(data375 === "none" || data375 === "floating" || data375 === "synchronised")) {
-                  const err956 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.tapping.properties.kind.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err956];
-                  } else {
-                    vErrors.push(err956);
-                  }
-                  errors++;
-                }
-              }
-              if (data374.reversal !== void 0) {
-                let data376 = data374.reversal;
-                if (typeof data376 === "string") {
-                  if (!pattern84.test(data376)) {
-                    const err957 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    const err960 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                     if (vErrors === null) {
-                      vErrors = [err957];
+                      vErrors = [err960];
                     } else {
-                      vErrors.push(err957);
+                      vErrors.push(err960);
                     }
                     errors++;
                   }
-                } else {
-                  const err958 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err958];
-                  } else {
-                    vErrors.push(err958);
-                  }
-                  errors++;
-                }
-              }
-              if (data374.longhand !== void 0) {
-                let data377 = data374.longhand;
-                if (typeof data377 !== "string") {
-                  const err959 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err959];
-                  } else {
-                    vErrors.push(err959);
-                  }
-                  errors++;
-                }
-                if (!(data377 === "yes" || data377 === "no")) {
-                  const err960 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err960];
-                  } else {
-                    vErrors.push(err960);
-                  }
-                  errors++;
                 }
               }
             } else {
-              const err961 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err961 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err961];
               } else {
@@ -11659,59 +11678,54 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data283.feed !== void 0) {
-            let data378 = data283.feed;
-            if (data378 && typeof data378 == "object" && !Array.isArray(data378)) {
-              for (const key65 in data378) {
-                if (!(key65 === "least" || key65 === "most")) {
-                  const err962 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key65 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err962];
-                  } else {
-                    vErrors.push(err962);
-                  }
-                  errors++;
-                }
+          if (data290.hood !== void 0) {
+            let data375 = data290.hood;
+            if (typeof data375 !== "string") {
+              const err962 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err962];
+              } else {
+                vErrors.push(err962);
               }
-              if (data378.least !== void 0) {
-                let data379 = data378.least;
-                const _errs1145 = errors;
-                let valid307 = false;
-                const _errs1146 = errors;
-                if (typeof data379 == "number" && isFinite(data379)) {
-                  if (data379 > 1e6 || isNaN(data379)) {
-                    const err963 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err963];
-                    } else {
-                      vErrors.push(err963);
-                    }
-                    errors++;
-                  }
-                  if (data379 <= 0 || isNaN(data379)) {
-                    const err964 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err964];
-                    } else {
-                      vErrors.push(err964);
-                    }
-                    errors++;
-                  }
+              errors++;
+            }
+            if (!(data375 === "yes" || data375 === "no")) {
+              const err963 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err963];
+              } else {
+                vErrors.push(err963);
+              }
+              errors++;
+            }
+          }
+          if (data290["keep-out"] !== void 0) {
+            let data376 = data290["keep-out"];
+            if (Array.isArray(data376)) {
+              if (data376.length > 50) {
+                const err964 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/maxItems", keyword: "maxItems", params: { limit: 50 }, message: "must NOT have more than 50 items" };
+                if (vErrors === null) {
+                  vErrors = [err964];
                 } else {
-                  const err965 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err965];
-                  } else {
-                    vErrors.push(err965);
-                  }
-                  errors++;
+                  vErrors.push(err964);
                 }
-                var _valid40 = _errs1146 === errors;
-                valid307 = valid307 || _valid40;
-                const _errs1148 = errors;
-                if (typeof data379 === "string") {
-                  if (!pattern93.test(data379)) {
-                    const err966 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                errors++;
+              }
+              const len11 = data376.length;
+              for (let i13 = 0; i13 < len11; i13++) {
+                let data377 = data376[i13];
+                if (data377 && typeof data377 == "object" && !Array.isArray(data377)) {
+                  if (data377.name === void 0) {
+                    const err965 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'" };
+                    if (vErrors === null) {
+                      vErrors = [err965];
+                    } else {
+                      vErrors.push(err965);
+                    }
+                    errors++;
+                  }
+                  if (data377.min === void 0) {
+                    const err966 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "min" }, message: "must have required property 'min'" };
                     if (vErrors === null) {
                       vErrors = [err966];
                     } else {
@@ -11719,128 +11733,116 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                } else {
-                  const err967 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err967];
-                  } else {
-                    vErrors.push(err967);
-                  }
-                  errors++;
-                }
-                var _valid40 = _errs1148 === errors;
-                valid307 = valid307 || _valid40;
-                if (!valid307) {
-                  const err968 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err968];
-                  } else {
-                    vErrors.push(err968);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1145;
-                  if (vErrors !== null) {
-                    if (_errs1145) {
-                      vErrors.length = _errs1145;
+                  if (data377.max === void 0) {
+                    const err967 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "max" }, message: "must have required property 'max'" };
+                    if (vErrors === null) {
+                      vErrors = [err967];
                     } else {
-                      vErrors = null;
+                      vErrors.push(err967);
+                    }
+                    errors++;
+                  }
+                  for (const key65 in data377) {
+                    if (!(key65 === "name" || key65 === "min" || key65 === "max")) {
+                      const err968 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key65 }, message: "must NOT have additional properties" };
+                      if (vErrors === null) {
+                        vErrors = [err968];
+                      } else {
+                        vErrors.push(err968);
+                      }
+                      errors++;
                     }
                   }
+                  if (data377.name !== void 0) {
+                    let data378 = data377.name;
+                    if (typeof data378 === "string") {
+                      if (func2(data378) > 60) {
+                        const err969 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 60 }, message: "must NOT have more than 60 characters" };
+                        if (vErrors === null) {
+                          vErrors = [err969];
+                        } else {
+                          vErrors.push(err969);
+                        }
+                        errors++;
+                      }
+                      if (func2(data378) < 1) {
+                        const err970 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                        if (vErrors === null) {
+                          vErrors = [err970];
+                        } else {
+                          vErrors.push(err970);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err971 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err971];
+                      } else {
+                        vErrors.push(err971);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data377.min !== void 0) {
+                    if (!validate29(data377.min, { instancePath: instancePath + "/machine/keep-out/" + i13 + "/min", parentData: data377, parentDataProperty: "min", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                  if (data377.max !== void 0) {
+                    if (!validate29(data377.max, { instancePath: instancePath + "/machine/keep-out/" + i13 + "/max", parentData: data377, parentDataProperty: "max", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                } else {
+                  const err972 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  if (vErrors === null) {
+                    vErrors = [err972];
+                  } else {
+                    vErrors.push(err972);
+                  }
+                  errors++;
                 }
               }
-              if (data378.most !== void 0) {
-                let data380 = data378.most;
-                const _errs1152 = errors;
-                let valid309 = false;
-                const _errs1153 = errors;
-                if (typeof data380 == "number" && isFinite(data380)) {
-                  if (data380 > 1e6 || isNaN(data380)) {
-                    const err969 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err969];
-                    } else {
-                      vErrors.push(err969);
-                    }
-                    errors++;
-                  }
-                  if (data380 <= 0 || isNaN(data380)) {
-                    const err970 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err970];
-                    } else {
-                      vErrors.push(err970);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err971 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err971];
-                  } else {
-                    vErrors.push(err971);
-                  }
-                  errors++;
-                }
-                var _valid41 = _errs1153 === errors;
-                valid309 = valid309 || _valid41;
-                const _errs1155 = errors;
-                if (typeof data380 === "string") {
-                  if (!pattern93.test(data380)) {
-                    const err972 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
-                    if (vErrors === null) {
-                      vErrors = [err972];
-                    } else {
-                      vErrors.push(err972);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err973 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err973];
-                  } else {
-                    vErrors.push(err973);
-                  }
-                  errors++;
-                }
-                var _valid41 = _errs1155 === errors;
-                valid309 = valid309 || _valid41;
-                if (!valid309) {
-                  const err974 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            } else {
+              const err973 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+              if (vErrors === null) {
+                vErrors = [err973];
+              } else {
+                vErrors.push(err973);
+              }
+              errors++;
+            }
+          }
+          if (data290.tapping !== void 0) {
+            let data381 = data290.tapping;
+            if (data381 && typeof data381 == "object" && !Array.isArray(data381)) {
+              for (const key66 in data381) {
+                if (!(key66 === "kind" || key66 === "reversal" || key66 === "longhand")) {
+                  const err974 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key66 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err974];
                   } else {
                     vErrors.push(err974);
                   }
                   errors++;
-                } else {
-                  errors = _errs1152;
-                  if (vErrors !== null) {
-                    if (_errs1152) {
-                      vErrors.length = _errs1152;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-            } else {
-              const err975 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err975];
-              } else {
-                vErrors.push(err975);
-              }
-              errors++;
-            }
-          }
-          if (data283["work-zero"] !== void 0) {
-            let data381 = data283["work-zero"];
-            if (data381 && typeof data381 == "object" && !Array.isArray(data381)) {
-              for (const key66 in data381) {
-                if (!pattern104.test(key66)) {
-                  const err976 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key66 }, message: "must NOT have additional properties" };
+              if (data381.kind !== void 0) {
+                let data382 = data381.kind;
+                if (typeof data382 !== "string") {
+                  const err975 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err975];
+                  } else {
+                    vErrors.push(err975);
+                  }
+                  errors++;
+                }
+                if (!(data382 === "none" || data382 === "floating" || data382 === "synchronised")) {
+                  const err976 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.tapping.properties.kind.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err976];
                   } else {
@@ -11849,64 +11851,51 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              for (const key67 in data381) {
-                if (pattern104.test(key67)) {
-                  if (!validate29(data381[key67], { instancePath: instancePath + "/machine/work-zero/" + key67.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data381, parentDataProperty: key67, rootData, dynamicAnchors })) {
-                    vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                    errors = vErrors.length;
+              if (data381.reversal !== void 0) {
+                let data383 = data381.reversal;
+                if (typeof data383 === "string") {
+                  if (!pattern88.test(data383)) {
+                    const err977 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err977];
+                    } else {
+                      vErrors.push(err977);
+                    }
+                    errors++;
                   }
+                } else {
+                  const err978 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err978];
+                  } else {
+                    vErrors.push(err978);
+                  }
+                  errors++;
+                }
+              }
+              if (data381.longhand !== void 0) {
+                let data384 = data381.longhand;
+                if (typeof data384 !== "string") {
+                  const err979 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err979];
+                  } else {
+                    vErrors.push(err979);
+                  }
+                  errors++;
+                }
+                if (!(data384 === "yes" || data384 === "no")) {
+                  const err980 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err980];
+                  } else {
+                    vErrors.push(err980);
+                  }
+                  errors++;
                 }
               }
             } else {
-              const err977 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err977];
-              } else {
-                vErrors.push(err977);
-              }
-              errors++;
-            }
-          }
-        } else {
-          const err978 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err978];
-          } else {
-            vErrors.push(err978);
-          }
-          errors++;
-        }
-      }
-      if (data.confirm !== void 0) {
-        let data383 = data.confirm;
-        if (data383 && typeof data383 == "object" && !Array.isArray(data383)) {
-          for (const key68 in data383) {
-            if (!(key68 === "at-speed" || key68 === "stopped" || key68 === "released" || key68 === "clamped" || key68 === "air")) {
-              const err979 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key68 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err979];
-              } else {
-                vErrors.push(err979);
-              }
-              errors++;
-            }
-          }
-          if (data383["at-speed"] !== void 0) {
-            let data384 = data383["at-speed"];
-            const _errs1165 = errors;
-            let valid312 = false;
-            const _errs1166 = errors;
-            if (typeof data384 !== "string") {
-              const err980 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err980];
-              } else {
-                vErrors.push(err980);
-              }
-              errors++;
-            }
-            if ("operator" !== data384) {
-              const err981 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              const err981 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err981];
               } else {
@@ -11914,232 +11903,488 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid42 = _errs1166 === errors;
-            valid312 = valid312 || _valid42;
-            const _errs1168 = errors;
-            if (!validate41(data384, { instancePath: instancePath + "/confirm/at-speed", parentData: data383, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
+          }
+          if (data290.feed !== void 0) {
+            let data385 = data290.feed;
+            if (data385 && typeof data385 == "object" && !Array.isArray(data385)) {
+              for (const key67 in data385) {
+                if (!(key67 === "least" || key67 === "most")) {
+                  const err982 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key67 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err982];
+                  } else {
+                    vErrors.push(err982);
+                  }
+                  errors++;
+                }
+              }
+              if (data385.least !== void 0) {
+                let data386 = data385.least;
+                const _errs1173 = errors;
+                let valid315 = false;
+                const _errs1174 = errors;
+                if (typeof data386 == "number" && isFinite(data386)) {
+                  if (data386 > 1e6 || isNaN(data386)) {
+                    const err983 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err983];
+                    } else {
+                      vErrors.push(err983);
+                    }
+                    errors++;
+                  }
+                  if (data386 <= 0 || isNaN(data386)) {
+                    const err984 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                    if (vErrors === null) {
+                      vErrors = [err984];
+                    } else {
+                      vErrors.push(err984);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err985 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err985];
+                  } else {
+                    vErrors.push(err985);
+                  }
+                  errors++;
+                }
+                var _valid42 = _errs1174 === errors;
+                valid315 = valid315 || _valid42;
+                const _errs1176 = errors;
+                if (typeof data386 === "string") {
+                  if (!pattern97.test(data386)) {
+                    const err986 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err986];
+                    } else {
+                      vErrors.push(err986);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err987 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err987];
+                  } else {
+                    vErrors.push(err987);
+                  }
+                  errors++;
+                }
+                var _valid42 = _errs1176 === errors;
+                valid315 = valid315 || _valid42;
+                if (!valid315) {
+                  const err988 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err988];
+                  } else {
+                    vErrors.push(err988);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1173;
+                  if (vErrors !== null) {
+                    if (_errs1173) {
+                      vErrors.length = _errs1173;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data385.most !== void 0) {
+                let data387 = data385.most;
+                const _errs1180 = errors;
+                let valid317 = false;
+                const _errs1181 = errors;
+                if (typeof data387 == "number" && isFinite(data387)) {
+                  if (data387 > 1e6 || isNaN(data387)) {
+                    const err989 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err989];
+                    } else {
+                      vErrors.push(err989);
+                    }
+                    errors++;
+                  }
+                  if (data387 <= 0 || isNaN(data387)) {
+                    const err990 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                    if (vErrors === null) {
+                      vErrors = [err990];
+                    } else {
+                      vErrors.push(err990);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err991 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err991];
+                  } else {
+                    vErrors.push(err991);
+                  }
+                  errors++;
+                }
+                var _valid43 = _errs1181 === errors;
+                valid317 = valid317 || _valid43;
+                const _errs1183 = errors;
+                if (typeof data387 === "string") {
+                  if (!pattern97.test(data387)) {
+                    const err992 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err992];
+                    } else {
+                      vErrors.push(err992);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err993 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err993];
+                  } else {
+                    vErrors.push(err993);
+                  }
+                  errors++;
+                }
+                var _valid43 = _errs1183 === errors;
+                valid317 = valid317 || _valid43;
+                if (!valid317) {
+                  const err994 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err994];
+                  } else {
+                    vErrors.push(err994);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1180;
+                  if (vErrors !== null) {
+                    if (_errs1180) {
+                      vErrors.length = _errs1180;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+            } else {
+              const err995 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err995];
+              } else {
+                vErrors.push(err995);
+              }
+              errors++;
+            }
+          }
+          if (data290["work-zero"] !== void 0) {
+            let data388 = data290["work-zero"];
+            if (data388 && typeof data388 == "object" && !Array.isArray(data388)) {
+              for (const key68 in data388) {
+                if (!pattern108.test(key68)) {
+                  const err996 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key68 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err996];
+                  } else {
+                    vErrors.push(err996);
+                  }
+                  errors++;
+                }
+              }
+              for (const key69 in data388) {
+                if (pattern108.test(key69)) {
+                  if (!validate29(data388[key69], { instancePath: instancePath + "/machine/work-zero/" + key69.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data388, parentDataProperty: key69, rootData, dynamicAnchors })) {
+                    vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                    errors = vErrors.length;
+                  }
+                }
+              }
+            } else {
+              const err997 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err997];
+              } else {
+                vErrors.push(err997);
+              }
+              errors++;
+            }
+          }
+        } else {
+          const err998 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err998];
+          } else {
+            vErrors.push(err998);
+          }
+          errors++;
+        }
+      }
+      if (data.confirm !== void 0) {
+        let data390 = data.confirm;
+        if (data390 && typeof data390 == "object" && !Array.isArray(data390)) {
+          for (const key70 in data390) {
+            if (!(key70 === "at-speed" || key70 === "stopped" || key70 === "released" || key70 === "clamped" || key70 === "air")) {
+              const err999 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key70 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err999];
+              } else {
+                vErrors.push(err999);
+              }
+              errors++;
+            }
+          }
+          if (data390["at-speed"] !== void 0) {
+            let data391 = data390["at-speed"];
+            const _errs1193 = errors;
+            let valid320 = false;
+            const _errs1194 = errors;
+            if (typeof data391 !== "string") {
+              const err1000 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1000];
+              } else {
+                vErrors.push(err1000);
+              }
+              errors++;
+            }
+            if ("operator" !== data391) {
+              const err1001 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1001];
+              } else {
+                vErrors.push(err1001);
+              }
+              errors++;
+            }
+            var _valid44 = _errs1194 === errors;
+            valid320 = valid320 || _valid44;
+            const _errs1196 = errors;
+            if (!validate41(data391, { instancePath: instancePath + "/confirm/at-speed", parentData: data390, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
               vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
               errors = vErrors.length;
             }
-            var _valid42 = _errs1168 === errors;
-            valid312 = valid312 || _valid42;
-            if (!valid312) {
-              const err982 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            var _valid44 = _errs1196 === errors;
+            valid320 = valid320 || _valid44;
+            if (!valid320) {
+              const err1002 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
-                vErrors = [err982];
+                vErrors = [err1002];
               } else {
-                vErrors.push(err982);
+                vErrors.push(err1002);
               }
               errors++;
             } else {
-              errors = _errs1165;
+              errors = _errs1193;
               if (vErrors !== null) {
-                if (_errs1165) {
-                  vErrors.length = _errs1165;
+                if (_errs1193) {
+                  vErrors.length = _errs1193;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data383.stopped !== void 0) {
-            let data385 = data383.stopped;
-            const _errs1170 = errors;
-            let valid313 = false;
-            const _errs1171 = errors;
-            if (typeof data385 !== "string") {
-              const err983 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data390.stopped !== void 0) {
+            let data392 = data390.stopped;
+            const _errs1198 = errors;
+            let valid321 = false;
+            const _errs1199 = errors;
+            if (typeof data392 !== "string") {
+              const err1003 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err983];
+                vErrors = [err1003];
               } else {
-                vErrors.push(err983);
+                vErrors.push(err1003);
               }
               errors++;
             }
-            if ("operator" !== data385) {
-              const err984 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+            if ("operator" !== data392) {
+              const err1004 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
-                vErrors = [err984];
+                vErrors = [err1004];
               } else {
-                vErrors.push(err984);
+                vErrors.push(err1004);
               }
               errors++;
             }
-            var _valid43 = _errs1171 === errors;
-            valid313 = valid313 || _valid43;
-            const _errs1173 = errors;
-            if (!validate41(data385, { instancePath: instancePath + "/confirm/stopped", parentData: data383, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
+            var _valid45 = _errs1199 === errors;
+            valid321 = valid321 || _valid45;
+            const _errs1201 = errors;
+            if (!validate41(data392, { instancePath: instancePath + "/confirm/stopped", parentData: data390, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
               vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
               errors = vErrors.length;
             }
-            var _valid43 = _errs1173 === errors;
-            valid313 = valid313 || _valid43;
-            if (!valid313) {
-              const err985 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            var _valid45 = _errs1201 === errors;
+            valid321 = valid321 || _valid45;
+            if (!valid321) {
+              const err1005 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
-                vErrors = [err985];
+                vErrors = [err1005];
               } else {
-                vErrors.push(err985);
+                vErrors.push(err1005);
               }
               errors++;
             } else {
-              errors = _errs1170;
+              errors = _errs1198;
               if (vErrors !== null) {
-                if (_errs1170) {
-                  vErrors.length = _errs1170;
+                if (_errs1198) {
+                  vErrors.length = _errs1198;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data383.released !== void 0) {
-            let data386 = data383.released;
-            const _errs1175 = errors;
-            let valid314 = false;
-            const _errs1176 = errors;
-            if (typeof data386 !== "string") {
-              const err986 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data390.released !== void 0) {
+            let data393 = data390.released;
+            const _errs1203 = errors;
+            let valid322 = false;
+            const _errs1204 = errors;
+            if (typeof data393 !== "string") {
+              const err1006 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err986];
+                vErrors = [err1006];
               } else {
-                vErrors.push(err986);
+                vErrors.push(err1006);
               }
               errors++;
             }
-            if ("operator" !== data386) {
-              const err987 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+            if ("operator" !== data393) {
+              const err1007 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
-                vErrors = [err987];
+                vErrors = [err1007];
               } else {
-                vErrors.push(err987);
+                vErrors.push(err1007);
               }
               errors++;
             }
-            var _valid44 = _errs1176 === errors;
-            valid314 = valid314 || _valid44;
-            const _errs1178 = errors;
-            if (!validate41(data386, { instancePath: instancePath + "/confirm/released", parentData: data383, parentDataProperty: "released", rootData, dynamicAnchors })) {
+            var _valid46 = _errs1204 === errors;
+            valid322 = valid322 || _valid46;
+            const _errs1206 = errors;
+            if (!validate41(data393, { instancePath: instancePath + "/confirm/released", parentData: data390, parentDataProperty: "released", rootData, dynamicAnchors })) {
               vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
               errors = vErrors.length;
             }
-            var _valid44 = _errs1178 === errors;
-            valid314 = valid314 || _valid44;
-            if (!valid314) {
-              const err988 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            var _valid46 = _errs1206 === errors;
+            valid322 = valid322 || _valid46;
+            if (!valid322) {
+              const err1008 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
-                vErrors = [err988];
+                vErrors = [err1008];
               } else {
-                vErrors.push(err988);
+                vErrors.push(err1008);
               }
               errors++;
             } else {
-              errors = _errs1175;
+              errors = _errs1203;
               if (vErrors !== null) {
-                if (_errs1175) {
-                  vErrors.length = _errs1175;
+                if (_errs1203) {
+                  vErrors.length = _errs1203;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data383.clamped !== void 0) {
-            let data387 = data383.clamped;
-            const _errs1180 = errors;
-            let valid315 = false;
-            const _errs1181 = errors;
-            if (typeof data387 !== "string") {
-              const err989 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data390.clamped !== void 0) {
+            let data394 = data390.clamped;
+            const _errs1208 = errors;
+            let valid323 = false;
+            const _errs1209 = errors;
+            if (typeof data394 !== "string") {
+              const err1009 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err989];
+                vErrors = [err1009];
               } else {
-                vErrors.push(err989);
+                vErrors.push(err1009);
               }
               errors++;
             }
-            if ("operator" !== data387) {
-              const err990 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+            if ("operator" !== data394) {
+              const err1010 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
-                vErrors = [err990];
+                vErrors = [err1010];
               } else {
-                vErrors.push(err990);
+                vErrors.push(err1010);
               }
               errors++;
             }
-            var _valid45 = _errs1181 === errors;
-            valid315 = valid315 || _valid45;
-            const _errs1183 = errors;
-            if (!validate41(data387, { instancePath: instancePath + "/confirm/clamped", parentData: data383, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
+            var _valid47 = _errs1209 === errors;
+            valid323 = valid323 || _valid47;
+            const _errs1211 = errors;
+            if (!validate41(data394, { instancePath: instancePath + "/confirm/clamped", parentData: data390, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
               vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
               errors = vErrors.length;
             }
-            var _valid45 = _errs1183 === errors;
-            valid315 = valid315 || _valid45;
-            if (!valid315) {
-              const err991 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            var _valid47 = _errs1211 === errors;
+            valid323 = valid323 || _valid47;
+            if (!valid323) {
+              const err1011 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
-                vErrors = [err991];
+                vErrors = [err1011];
               } else {
-                vErrors.push(err991);
+                vErrors.push(err1011);
               }
               errors++;
             } else {
-              errors = _errs1180;
+              errors = _errs1208;
               if (vErrors !== null) {
-                if (_errs1180) {
-                  vErrors.length = _errs1180;
+                if (_errs1208) {
+                  vErrors.length = _errs1208;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data383.air !== void 0) {
-            let data388 = data383.air;
-            const _errs1185 = errors;
-            let valid316 = false;
-            const _errs1186 = errors;
-            if (typeof data388 !== "string") {
-              const err992 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data390.air !== void 0) {
+            let data395 = data390.air;
+            const _errs1213 = errors;
+            let valid324 = false;
+            const _errs1214 = errors;
+            if (typeof data395 !== "string") {
+              const err1012 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err992];
+                vErrors = [err1012];
               } else {
-                vErrors.push(err992);
+                vErrors.push(err1012);
               }
               errors++;
             }
-            if ("operator" !== data388) {
-              const err993 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+            if ("operator" !== data395) {
+              const err1013 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
-                vErrors = [err993];
+                vErrors = [err1013];
               } else {
-                vErrors.push(err993);
+                vErrors.push(err1013);
               }
               errors++;
             }
-            var _valid46 = _errs1186 === errors;
-            valid316 = valid316 || _valid46;
-            const _errs1188 = errors;
-            if (!validate41(data388, { instancePath: instancePath + "/confirm/air", parentData: data383, parentDataProperty: "air", rootData, dynamicAnchors })) {
+            var _valid48 = _errs1214 === errors;
+            valid324 = valid324 || _valid48;
+            const _errs1216 = errors;
+            if (!validate41(data395, { instancePath: instancePath + "/confirm/air", parentData: data390, parentDataProperty: "air", rootData, dynamicAnchors })) {
               vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
               errors = vErrors.length;
             }
-            var _valid46 = _errs1188 === errors;
-            valid316 = valid316 || _valid46;
-            if (!valid316) {
-              const err994 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            var _valid48 = _errs1216 === errors;
+            valid324 = valid324 || _valid48;
+            if (!valid324) {
+              const err1014 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
-                vErrors = [err994];
+                vErrors = [err1014];
               } else {
-                vErrors.push(err994);
+                vErrors.push(err1014);
               }
               errors++;
             } else {
-              errors = _errs1185;
+              errors = _errs1213;
               if (vErrors !== null) {
-                if (_errs1185) {
-                  vErrors.length = _errs1185;
+                if (_errs1213) {
+                  vErrors.length = _errs1213;
                 } else {
                   vErrors = null;
                 }
@@ -12147,21 +12392,21 @@ var compiled = (() => {
             }
           }
         } else {
-          const err995 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err1015 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err995];
+            vErrors = [err1015];
           } else {
-            vErrors.push(err995);
+            vErrors.push(err1015);
           }
           errors++;
         }
       }
     } else {
-      const err996 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+      const err1016 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
       if (vErrors === null) {
-        vErrors = [err996];
+        vErrors = [err1016];
       } else {
-        vErrors.push(err996);
+        vErrors.push(err1016);
       }
       errors++;
     }

@@ -130,6 +130,8 @@ export interface Format {
   readonly motion: {
     /** Whether a move in machine coordinates leaves the work offset suspended until one is stated anew. */
     readonly machineMoveLasts: "block" | "until-work-offset";
+    /** What F counts in inverse time; undefined where there is no inverse time. */
+    readonly inverseTimeUnit: "per-minute" | "per-second" | undefined;
   };
   readonly unitsIn: "job" | UnitSystem;
   readonly distance: "absolute" | "incremental";

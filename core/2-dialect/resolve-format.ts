@@ -19,7 +19,7 @@ export function resolveFormat(resolving: Resolving, idioms: IdiomParts): Format 
     ...resolveBlocks(resolving),
     numbers: resolveNumbers(resolving),
     modal: resolveModal(resolving),
-    motion: { machineMoveLasts: choice(resolving, "motion.machine-move-lasts", "block") },
+    motion: resolveMotion(resolving),
     unitsIn: choice(resolving, "units.programs-in", "job"),
     distance: choice(resolving, "distance.programs-in", "absolute"),
     codes: readCodes(tree),
@@ -145,6 +145,13 @@ function resolveModal(resolving: Resolving): Format["modal"] {
     arcEnd: choice(resolving, "modal.arc-end", "changed"),
     arcCentre: choice(resolving, "modal.arc-centre", "both"),
     feed: choice(resolving, "modal.feed", "modal"),
+  };
+}
+
+function resolveMotion(resolving: Resolving): Format["motion"] {
+  return {
+    machineMoveLasts: choice(resolving, "motion.machine-move-lasts", "block"),
+    inverseTimeUnit: word<"per-minute" | "per-second">(resolving.tree, "feed.inverse-time-unit"),
   };
 }
 

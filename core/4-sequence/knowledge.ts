@@ -76,6 +76,8 @@ const consequences: { readonly [Kind in StepKind]: Consequence<Kind> } = {
   "arc-centre": none,
   "feed-mode": (run, step) => (run.state.modes.feedMode = step.value),
   path: (run, step) => (run.state.modes.path = step.value),
+  "look-ahead": none,
+  "corner-feed": none,
   overrides: none,
   cycle: none,
   "local-shift": none,

@@ -43,6 +43,8 @@ export const orderOfExecution = [
   readLengthOffset, // 14
   readWorkOffset, // 15
   readMode("path"), // 16
+  readMode("look-ahead"), // 16
+  readMode("corner-feed"), // 16
   readMode("distance"), // 17
   readMode("arc-centre"), // 17
   readCycleReturn, // 18

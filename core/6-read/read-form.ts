@@ -97,6 +97,8 @@ const modeGroups = [
   "compensation",
   "work-offset",
   "path",
+  "look-ahead",
+  "corner-feed",
   "arc-centre",
   "rotation",
   "scale",

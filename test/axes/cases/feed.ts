@@ -40,6 +40,14 @@ export const cases: readonly AxisCase[] = [
     otherRefuses: "lower/feed-mode",
   },
   {
+    axis: 72,
+    title: "inverse time in 1/minutes, or in 1/seconds",
+    base: "rs274ngc",
+    one: "feed: { inverse-time-unit: per-minute }",
+    other: "feed: { inverse-time-unit: per-second }",
+    job: byTime,
+  },
+  {
     axis: 73,
     title: "a highest feed that holds the job's, or one below it",
     base: "rs274ngc",

@@ -34,6 +34,20 @@ const upright = jobWith([
   { arc: { z: 1, x: 10, cz: 1, cx: 5 }, turn: "cw", plane: "zx", feed: 600 },
 ]);
 
+const compensated = jobWith(
+  [
+    ...into,
+    { comp: "left" },
+    { line: { x: 10, y: 5 }, feed: 600 },
+    { line: { x: 30 } },
+    { line: { y: 25 } },
+    { comp: "off" },
+    { line: { x: 40 } },
+  ],
+  {},
+  { tools: [{ number: 1, kind: "end-mill", diameter: 6, radiusOffset: 1 }] },
+);
+
 const exact = jobWith([...into, { line: { x: 20 } }], { path: "exact" });
 
 const allowedToo = "fewer or smaller arcs are arcs there, too";
@@ -164,5 +178,22 @@ export const cases: readonly AxisCase[] = [
     one: "path: { exact: G61, stop: none, blend: G64 }",
     other: "path: { exact: none, stop: G61.1, blend: G64 }",
     job: exact,
+  },
+  {
+    axis: 77,
+    title: "look-ahead that is turned on and off, or left to the control",
+    base: "rs274ngc",
+    one: "path: { look-ahead: { on: G5.1 Q1, off: G5.1 Q0 } }",
+    other: "path: { look-ahead: none }",
+    oneTakes: "it is the guard of the one that asks for the word at the start",
+  },
+  {
+    axis: 78,
+    title: "the feed lowered at inside corners while compensation acts, or not",
+    base: "rs274ngc",
+    one: "compensation: { corner-feed: { on: G62, off: G63 } }",
+    other: "compensation: { corner-feed: none }",
+    job: compensated,
+    oneTakes: "it is the guard of the one that asks for the word at the start",
   },
 ];
