@@ -624,6 +624,42 @@ export type ZerosInAnArcCentre = "non-zero" | "both";
  */
 export type FeedWord = "modal" | "after-rapid" | "each-block";
 /**
+ * Letter of the linear axis X of ISO 841.
+ *
+ * If wrong: another axis moves.
+ */
+export type LetterOfX = "X" | "Y" | "Z" | "A" | "B" | "C" | "U" | "V" | "W";
+/**
+ * Letter of the linear axis Y of ISO 841.
+ *
+ * If wrong: another axis moves.
+ */
+export type LetterOfY = "X" | "Y" | "Z" | "A" | "B" | "C" | "U" | "V" | "W";
+/**
+ * Letter of the linear axis Z of ISO 841.
+ *
+ * If wrong: another axis moves.
+ */
+export type LetterOfZ = "X" | "Y" | "Z" | "A" | "B" | "C" | "U" | "V" | "W";
+/**
+ * Letter of the rotary axis A of ISO 841.
+ *
+ * If wrong: another axis moves.
+ */
+export type LetterOfA = "X" | "Y" | "Z" | "A" | "B" | "C" | "U" | "V" | "W";
+/**
+ * Letter of the rotary axis B of ISO 841.
+ *
+ * If wrong: another axis moves.
+ */
+export type LetterOfB = "X" | "Y" | "Z" | "A" | "B" | "C" | "U" | "V" | "W";
+/**
+ * Letter of the rotary axis C of ISO 841.
+ *
+ * If wrong: another axis moves.
+ */
+export type LetterOfC = "X" | "Y" | "Z" | "A" | "B" | "C" | "U" | "V" | "W";
+/**
  * Code of the rapid.
  *
  * If wrong: a rapid is run as a feed, or a feed as a rapid into the work.
@@ -2239,6 +2275,13 @@ export type Code = string;
  */
 export type CodeOrNone = string;
 /**
+ * one of X Y Z A B C U V W
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "axisLetter".
+ */
+export type AxisLetter = "X" | "Y" | "Z" | "A" | "B" | "C" | "U" | "V" | "W";
+/**
  * one capital letter, or none
  *
  * This interface was referenced by `DialectSchema`'s JSON-Schema
@@ -2306,6 +2349,7 @@ export interface DialectSchema {
   blocks?: Blocks;
   numbers?: Numbers;
   modal?: ModalWords;
+  axes?: LettersOfTheAxes;
   motion?: StraightMotion;
   units?: Units;
   plane?: Planes;
@@ -2457,6 +2501,17 @@ export interface ModalWords {
   "arc-end"?: EndOfAnArc;
   "arc-centre"?: ZerosInAnArcCentre;
   feed?: FeedWord;
+}
+/**
+ * The letters by which the controller knows the axes of ISO 841, where Z is the axis of the spindle.
+ */
+export interface LettersOfTheAxes {
+  x?: LetterOfX;
+  y?: LetterOfY;
+  z?: LetterOfZ;
+  a?: LetterOfA;
+  b?: LetterOfB;
+  c?: LetterOfC;
 }
 /**
  * Rapid and straight motion.

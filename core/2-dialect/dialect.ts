@@ -1,5 +1,6 @@
 import type {
   AuxiliaryAction,
+  Axis,
   Capabilities,
   CoolantMedium,
   CycleKind,
@@ -130,6 +131,8 @@ export interface Format {
   readonly motion: {
     /** Whether a move in machine coordinates leaves the work offset suspended until one is stated anew. */
     readonly machineMoveLasts: "block" | "until-work-offset";
+    /** Letters of the axes. */
+    readonly letters: Readonly<Record<Axis, string>>;
     /** What F counts in inverse time; undefined where there is no inverse time. */
     readonly inverseTimeUnit: "per-minute" | "per-second" | undefined;
   };

@@ -1,4 +1,4 @@
-import { microDegreesPerTurn } from "#base";
+import { axes, microDegreesPerTurn } from "#base";
 import type { Plane } from "#base";
 import { readCodes } from "./code-keys.ts";
 import type { Format } from "./dialect.ts";
@@ -150,6 +150,9 @@ function resolveModal(resolving: Resolving): Format["modal"] {
 
 function resolveMotion(resolving: Resolving): Format["motion"] {
   return {
+    letters: Object.fromEntries(
+      axes.map((axis) => [axis, choice(resolving, `axes.${axis}`, axis.toUpperCase())]),
+    ) as Format["motion"]["letters"],
     machineMoveLasts: choice(resolving, "motion.machine-move-lasts", "block"),
     inverseTimeUnit: word<"per-minute" | "per-second">(resolving.tree, "feed.inverse-time-unit"),
   };

@@ -77,7 +77,11 @@ export const plain: Format = {
     width: { G: 1, M: 1, T: 1, H: 1, D: 1 },
   },
   modal: { motion: "modal", axes: "changed", arcEnd: "changed", arcCentre: "both", feed: "modal" },
-  motion: { machineMoveLasts: "block", inverseTimeUnit: "per-minute" },
+  motion: {
+    letters: { x: "X", y: "Y", z: "Z", a: "A", b: "B", c: "C" },
+    machineMoveLasts: "block",
+    inverseTimeUnit: "per-minute",
+  },
   unitsIn: "job",
   distance: "absolute",
   codes: {

@@ -118,7 +118,11 @@ export const format: Format = {
   stopsAct: "before-motion",
   numbers: numberFormats(),
   modal: { motion: "modal", axes: "changed", arcEnd: "changed", arcCentre: "non-zero", feed: "modal" },
-  motion: { machineMoveLasts: "block", inverseTimeUnit: "per-minute" },
+  motion: {
+    letters: { x: "X", y: "Y", z: "Z", a: "A", b: "B", c: "C" },
+    machineMoveLasts: "block",
+    inverseTimeUnit: "per-minute",
+  },
   unitsIn: "job",
   distance: "absolute",
   codes,

@@ -11,10 +11,10 @@ import { forgetMotion, forgetPlaces } from "../write-state.ts";
  * point where the controller has one (NISTIR 6556 3.5.8), and otherwise only names the axis.
  */
 export function writeReferenceReturn(context: Context): Statement[] {
-  const { codes, referenceIntermediate } = context.format;
+  const { codes, motion, referenceIntermediate } = context.format;
   if (referenceIntermediate === undefined) return [faultOn("machine.retract.intermediate")];
   const axes = (["x", "y", "z"] as const).map((axis) => {
-    const zero = numberWord(axis.toUpperCase(), "writeLength", 0);
+    const zero = numberWord(motion.letters[axis], "writeLength", 0);
     return given(
       both(get("step", "axes"), axisBit[axis]),
       keyed(context, "machine.retract.intermediate", zero),

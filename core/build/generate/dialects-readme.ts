@@ -23,7 +23,7 @@ const chapters = [
   { title: "Modal words", keys: ["modal"] },
   {
     title: "Units and coordinates",
-    keys: ["units", "distance", "plane", "work-offset", "machine-move", "reference-return", "cancel"],
+    keys: ["axes", "units", "distance", "plane", "work-offset", "machine-move", "reference-return", "cancel"],
   },
   { title: "Motion", keys: ["motion", "arc", "path", "feed", "dwell"] },
   { title: "Spindle and coolant", keys: ["spindle", "coolant"] },

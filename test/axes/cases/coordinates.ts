@@ -101,6 +101,21 @@ export const cases: readonly AxisCase[] = [
     other: "plane: { xy: none, zx: none, yz: none }\narc: { planes: [xy] }",
   },
   {
+    axis: 56,
+    title: "the axis of the spindle is Z, or W",
+    base: "rs274ngc",
+    one: "axes: { z: Z }",
+    other:
+      "axes: { z: W }\nblocks: { order: [N, G, X, Y, W, A, B, C, I, J, K, R, P, Q, L, F, S, T, H, D, M] }",
+  },
+  {
+    axis: 56,
+    title: "the long axis of the table is X, or Y",
+    base: "rs274ngc",
+    one: "axes: { x: X, y: Y }",
+    other: "axes: { x: Y, y: X }",
+  },
+  {
     axis: 58,
     title: "a travel that holds the work, or one that is too short",
     base: "rs274ngc",
