@@ -1,3 +1,4 @@
+import { axes } from "#base";
 import { allCodeKeys, codeAt } from "./code-keys.ts";
 import type { ExtraCode, Format } from "./dialect.ts";
 import type { Resolving } from "./resolving.ts";
@@ -10,6 +11,7 @@ export function checkAddresses(resolving: Resolving, format: Format): void {
     ...lettersOfForms(resolving, format),
     ...lettersOfExtraCodes(format.extraCodes),
   ];
+  checkAxisLetters(resolving, format, used);
   for (const { letter, key } of used) {
     if (format.order.includes(letter)) continue;
     const message = `The letter ${letter}, which \`${key}\` writes, has no place in \`blocks.order\`.`;
@@ -23,6 +25,28 @@ export function checkAddresses(resolving: Resolving, format: Format): void {
       "Block numbers stand first in a block.",
       "Begin the order with N.",
     );
+  }
+}
+
+/**
+ * Each axis has a letter of its own. Where letters are not those of ISO 841, no other word may have one of them, nor one that
+ * was freed: a reader could not tell the two apart.
+ */
+function checkAxisLetters({ fail }: Resolving, { motion }: Format, used: readonly UsedLetter[]): void {
+  const own = axes.map((axis) => motion.letters[axis]);
+  for (const [index, letter] of own.entries()) {
+    if (own.indexOf(letter) === index) continue;
+    const other = axes[own.indexOf(letter)];
+    const message = `The axes ${other.toUpperCase()} and ${axes[index].toUpperCase()} have one letter, ${letter}.`;
+    fail("dialect/order", `axes.${axes[index]}`, message, "Give each axis a letter of its own.");
+  }
+  const moved = axes.flatMap((axis, index) =>
+    own[index] === axis.toUpperCase() ? [] : [own[index], axis.toUpperCase()],
+  );
+  for (const { letter, key } of used) {
+    if (!moved.includes(letter) || key.startsWith("axes.") || key.startsWith("machine.travel.")) continue;
+    const message = `\`${key}\` writes ${letter}, which \`axes\` gives to an axis or takes from one.`;
+    fail("dialect/order", key, message, "Take another letter.");
   }
 }
 
@@ -54,19 +78,23 @@ function lettersOfKeys({ tree }: Resolving): UsedLetter[] {
 function lettersOfForms({ tree }: Resolving, format: Format): UsedLetter[] {
   const codes = allCodeKeys().flatMap((key) => {
     const code = codeAt(tree, key);
-    return code === undefined || code === null ? [] : [{ letter: code.letter, key }];
+    if (code === undefined || code === null) return [];
+    return [code.letter, ...(code.word ? [code.word.letter] : [])].map((letter) => ({ letter, key }));
   });
   const { form, radiusWord } = format.arc;
   const centre = form === "incremental-centre" || form === "absolute-centre";
-  const rotary = ["a", "b", "c"].filter((axis) => nodeAt(tree, `machine.travel.${axis}`) !== undefined);
+  const { letters } = format.motion;
+  const rotary = (["a", "b", "c"] as const).filter(
+    (axis) => nodeAt(tree, `machine.travel.${axis}`) !== undefined,
+  );
   return [
     ...codes,
-    ...[..."XYZ"].map((letter) => ({ letter, key: "motion" })),
+    ...(["x", "y", "z"] as const).map((axis) => ({ letter: letters[axis], key: `axes.${axis}` })),
     { letter: "F", key: "feed" },
     { letter: "S", key: "spindle" },
     ...(form === "radius" ? [{ letter: radiusWord, key: "arc.radius-word" }] : []),
     ...(centre ? [..."IJK"].map((letter) => ({ letter, key: "arc.form" })) : []),
-    ...rotary.map((axis) => ({ letter: axis.toUpperCase(), key: `machine.travel.${axis}` })),
+    ...rotary.map((axis) => ({ letter: letters[axis], key: `machine.travel.${axis}` })),
     ...(format.codes.toolChange ? [{ letter: "T", key: "tools" }] : []),
   ];
 }

@@ -7,6 +7,8 @@ import { codeText } from "./values.ts";
 /** A code with the key that gives it. */
 interface Use {
   readonly code: string;
+  /** The word beside it, such as P2; empty for none. */
+  readonly word: string;
   readonly key: string;
   readonly extra: ExtraCode | undefined;
 }
@@ -15,15 +17,14 @@ interface Use {
 export function checkCodes(resolving: Resolving, extraCodes: readonly ExtraCode[]): void {
   const uses = [
     ...keyUses(resolving),
-    ...extraCodes.map((extra) => ({ code: codeText(extra), key: extra.key, extra })),
+    ...extraCodes.map((extra) => ({ code: codeText(extra), word: "", key: extra.key, extra })),
   ];
   for (const use of uses) checkStandard(resolving, use);
   for (const [index, use] of uses.entries()) {
-    const other = uses
-      .slice(0, index)
-      .find((before) => before.code === use.code && !tellApart(before.extra, use.extra));
+    const other = uses.slice(0, index).find((before) => before.code === use.code && !areApart(before, use));
     if (other === undefined) continue;
-    const message = `\`${use.key}\` and \`${other.key}\` are both ${use.code}; when a program is read, a code has one meaning.`;
+    const text = use.word === other.word && use.word !== "" ? `${use.code} ${use.word}` : use.code;
+    const message = `\`${use.key}\` and \`${other.key}\` are both ${text}; when a program is read, a code has one meaning.`;
     const rule = use.extra === undefined ? "dialect/code-twice" : "dialect/idiom-meaning";
     resolving.fail(rule, use.key, message, "Give one of the two another code, or `none`.");
   }
@@ -32,8 +33,16 @@ export function checkCodes(resolving: Resolving, extraCodes: readonly ExtraCode[
 function keyUses({ tree }: Resolving): Use[] {
   return allCodeKeys().flatMap((key) => {
     const code = codeAt(tree, key);
-    return code === undefined || code === null ? [] : [{ code: codeText(code), key, extra: undefined }];
+    if (code === undefined || code === null) return [];
+    const word = code.word ? code.word.letter + String(Number(code.word.digits)) : "";
+    return [{ code: codeText(code), word, key, extra: undefined }];
   });
+}
+
+/** Two keys may share a code where each has a word beside it, of one letter and not the same number: G54.1 P1, G54.1 P2. */
+function areApart(first: Use, second: Use): boolean {
+  if (first.extra !== undefined || second.extra !== undefined) return tellApart(first.extra, second.extra);
+  return first.word !== "" && first.word.charAt(0) === second.word.charAt(0) && first.word !== second.word;
 }
 
 /** Two idioms may share a code where a word beside it has a fixed number in both, and not the same. */

@@ -1,5 +1,5 @@
-import { atomsPerUnit, inverseTimeUnit, microsecondsPerSecond, milliPerRpm } from "#base";
-import { timeGrid } from "./resolve-capabilities.ts";
+import { atomsPerUnit, microsecondsPerSecond, milliPerRpm } from "#base";
+import { inverseTimeOf, timeGrid } from "./resolve-capabilities.ts";
 import type { NumberKey } from "./resolve-numbers.ts";
 import { decimalsOf } from "./resolve-numbers.ts";
 import type { Resolving } from "./resolving.ts";
@@ -53,7 +53,7 @@ function gridsOf(tree: TreeNode): Grid[] {
   return [
     ...lengths,
     one("angle", 1_000_000),
-    one("inverse-time", inverseTimeUnit),
+    one("inverse-time", inverseTimeOf(tree)),
     one("speed", milliPerRpm),
     one("dwell", timeUnit(tree, "dwell.unit")),
     one("cycle-dwell", timeUnit(tree, "cycles.words.dwell-unit")),

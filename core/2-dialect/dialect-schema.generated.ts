@@ -624,6 +624,42 @@ export type ZerosInAnArcCentre = "non-zero" | "both";
  */
 export type FeedWord = "modal" | "after-rapid" | "each-block";
 /**
+ * Letter of the linear axis X of ISO 841.
+ *
+ * If wrong: another axis moves.
+ */
+export type LetterOfX = "X" | "Y" | "Z" | "A" | "B" | "C" | "U" | "V" | "W";
+/**
+ * Letter of the linear axis Y of ISO 841.
+ *
+ * If wrong: another axis moves.
+ */
+export type LetterOfY = "X" | "Y" | "Z" | "A" | "B" | "C" | "U" | "V" | "W";
+/**
+ * Letter of the linear axis Z of ISO 841.
+ *
+ * If wrong: another axis moves.
+ */
+export type LetterOfZ = "X" | "Y" | "Z" | "A" | "B" | "C" | "U" | "V" | "W";
+/**
+ * Letter of the rotary axis A of ISO 841.
+ *
+ * If wrong: another axis moves.
+ */
+export type LetterOfA = "X" | "Y" | "Z" | "A" | "B" | "C" | "U" | "V" | "W";
+/**
+ * Letter of the rotary axis B of ISO 841.
+ *
+ * If wrong: another axis moves.
+ */
+export type LetterOfB = "X" | "Y" | "Z" | "A" | "B" | "C" | "U" | "V" | "W";
+/**
+ * Letter of the rotary axis C of ISO 841.
+ *
+ * If wrong: another axis moves.
+ */
+export type LetterOfC = "X" | "Y" | "Z" | "A" | "B" | "C" | "U" | "V" | "W";
+/**
  * Code of the rapid.
  *
  * If wrong: a rapid is run as a feed, or a feed as a rapid into the work.
@@ -641,6 +677,12 @@ export type StraightLineAtFeed = string;
  * If wrong: on a dog-leg the tool sweeps through a clamp that lies beside the straight path.
  */
 export type PathOfARapid = "straight" | "dog-leg";
+/**
+ * block: the code of `machine-move` acts in its own block alone; until-work-offset: it suspends the work offset, and all motion is in machine coordinates until a work offset is stated anew.
+ *
+ * If wrong: the tool goes to places of the work as if they were places of the machine.
+ */
+export type HowLongAMoveInMachineCoordinatesLasts = "block" | "until-work-offset";
 /**
  * Code for millimetres, or none where the controller has no word for it.
  *
@@ -846,6 +888,31 @@ export type ContinuousPath = string;
  */
 export type BlendToleranceWord = string;
 /**
+ * Codes that turn looking ahead over many blocks on, for operations that are blended, and off, for those on the exact path; or none.
+ */
+export type LookAhead =
+  | None3
+  | {
+      on?: LookAheadOn;
+      off?: LookAheadOff;
+    };
+/**
+ * The control looks ahead by itself, or not at all.
+ */
+export type None3 = "none";
+/**
+ * Code that turns look-ahead on.
+ *
+ * If wrong: the motion stutters, or details are rounded off.
+ */
+export type LookAheadOn = string;
+/**
+ * Code that turns look-ahead off.
+ *
+ * If wrong: details are rounded off.
+ */
+export type LookAheadOff = string;
+/**
  * Code for feed in length units a minute.
  *
  * If wrong: the feed is wrong by the spindle speed.
@@ -863,6 +930,12 @@ export type FeedPerRevolution1 = string;
  * If wrong: the tool moves at a wildly wrong feed.
  */
 export type InverseTime = string;
+/**
+ * What F counts in inverse time: per-minute: 1/minutes; per-second: 1/seconds.
+ *
+ * If wrong: the tool moves 60 times too fast or too slow.
+ */
+export type UnitOfInverseTime = "per-minute" | "per-second";
 /**
  * Code of the dwell.
  *
@@ -885,17 +958,18 @@ export type DwellUnit = "s" | "ms";
  * Words for compensation by the tool's radius, or none.
  */
 export type CutterRadiusCompensation =
-  | None3
+  | None4
   | {
       off?: CompensationOff;
       left?: CompensationLeft;
       right?: CompensationRight;
       word?: RadiusOffsetWord;
+      "corner-feed"?: FeedAtInsideCorners;
     };
 /**
  * The controller does not compensate.
  */
-export type None3 = "none";
+export type None4 = "none";
 /**
  * Code that ends compensation.
  *
@@ -921,10 +995,35 @@ export type CompensationRight = string;
  */
 export type RadiusOffsetWord = string;
 /**
+ * Codes that turn the slowing at inside corners on, where compensation begins, and off, where it has ended; or none.
+ */
+export type FeedAtInsideCorners =
+  | None5
+  | {
+      on?: SlowAtInsideCorners;
+      off?: FeedAsStated;
+    };
+/**
+ * There are no words for it.
+ */
+export type None5 = "none";
+/**
+ * Code that has the feed lowered at inside corners.
+ *
+ * If wrong: the tool digs in at inside corners.
+ */
+export type SlowAtInsideCorners = string;
+/**
+ * Code that ends the slowing.
+ *
+ * If wrong: later contours are cut slower than meant.
+ */
+export type FeedAsStated = string;
+/**
  * Words that make the length of the tool act, or none.
  */
 export type ToolLengthOffset =
-  | None4
+  | None6
   | {
       on?: LengthOffsetOn;
       off?: LengthOffsetOff;
@@ -933,7 +1032,7 @@ export type ToolLengthOffset =
 /**
  * No word makes a tool length act; the operator sets Z.
  */
-export type None4 = "none";
+export type None6 = "none";
 /**
  * Code that makes a length offset act.
  *
@@ -956,70 +1055,104 @@ export type LengthOffsetWord = string;
  * If wrong: the work is cut at the place of another set-up.
  */
 export type WorkOffsets =
-  | None5
-  | [CodeOrNone]
-  | [CodeOrNone, CodeOrNone]
-  | [CodeOrNone, CodeOrNone, CodeOrNone]
-  | [CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone]
-  | [CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone]
-  | [CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone]
-  | [CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone]
-  | [CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone, CodeOrNone]
+  | None7
+  | [CodeWithWordOrNone]
+  | [CodeWithWordOrNone, CodeWithWordOrNone]
+  | [CodeWithWordOrNone, CodeWithWordOrNone, CodeWithWordOrNone]
+  | [CodeWithWordOrNone, CodeWithWordOrNone, CodeWithWordOrNone, CodeWithWordOrNone]
+  | [CodeWithWordOrNone, CodeWithWordOrNone, CodeWithWordOrNone, CodeWithWordOrNone, CodeWithWordOrNone]
   | [
-      CodeOrNone,
-      CodeOrNone,
-      CodeOrNone,
-      CodeOrNone,
-      CodeOrNone,
-      CodeOrNone,
-      CodeOrNone,
-      CodeOrNone,
-      CodeOrNone
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone
+    ]
+  | [
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone
+    ]
+  | [
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone
+    ]
+  | [
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone,
+      CodeWithWordOrNone
     ];
 /**
  * There are no words for work offsets; the operator sets the origin.
  */
-export type None5 = "none";
+export type None7 = "none";
 /**
- * a code such as G54 or M6, or none
+ * a code such as G53, if need be with a word that belongs to it (G54.1 P2), or none
  *
  * This interface was referenced by `DialectSchema`'s JSON-Schema
- * via the `definition` "codeOrNone".
+ * via the `definition` "codeWithWordOrNone".
  */
-export type CodeOrNone = string;
+export type CodeWithWordOrNone = string;
 /**
- * a code such as G54 or M6, or none
+ * a code such as G53, if need be with a word that belongs to it (G54.1 P2), or none
  */
 export type MoveInMachineCoordinates = string;
 /**
- * a code such as G54 or M6, or none
+ * a code such as G53, if need be with a word that belongs to it (G54.1 P2), or none
  */
 export type ReturnToTheReferencePosition = string;
 /**
- * a code such as G54 or M6, or none
+ * Code that ends fixed cycles.
+ *
+ * If wrong: a hole is drilled at every place that follows.
  */
 export type CyclesOff = string;
 /**
- * a code such as G54 or M6, or none
+ * Code that cancels a shift of the origin, or none.
+ *
+ * If wrong: the work is cut at a shifted place.
  */
 export type LocalShiftOff = string;
 /**
- * a code such as G54 or M6, or none
+ * Code that cancels a rotation, or none.
+ *
+ * If wrong: the work is cut rotated.
  */
 export type RotationOff = string;
 /**
- * a code such as G54 or M6, or none
+ * Code that cancels scaling and mirroring, or none.
+ *
+ * If wrong: the work is cut at another size or mirrored.
  */
 export type ScaleOff = string;
 /**
- * a code such as G54 or M6, or none
+ * Code that makes the feed and speed overrides act, or none.
+ *
+ * If wrong: the override knob is dead while the program is proved out.
  */
 export type OverridesOn = string;
 /**
  * Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.
  */
 export type FixedCycles =
-  | None6
+  | None8
   | {
       drill?: Drill;
       dwell?: DrillWithDwell;
@@ -1041,53 +1174,77 @@ export type FixedCycles =
 /**
  * The controller has no fixed cycles.
  */
-export type None6 = "none";
+export type None8 = "none";
 /**
- * a code such as G54 or M6, or none
+ * Feed in, rapid out, or none: it is written longhand.
+ *
+ * If wrong: the hole has another depth, or the tool breaks on its way out.
  */
 export type Drill = string;
 /**
- * a code such as G54 or M6, or none
+ * Feed in, dwell, rapid out, or none: it is written longhand.
+ *
+ * If wrong: the hole has another depth, or the tool breaks on its way out.
  */
 export type DrillWithDwell = string;
 /**
- * a code such as G54 or M6, or none
+ * Pecks with a rapid out of the hole after each, or none: it is written longhand.
+ *
+ * If wrong: the hole has another depth, or the tool breaks on its way out.
  */
 export type Peck = string;
 /**
- * a code such as G54 or M6, or none
+ * Pecks with a small back-off, or none: it is written longhand.
+ *
+ * If wrong: the hole has another depth, or the tool breaks on its way out.
  */
 export type ChipBreaking = string;
 /**
- * a code such as G54 or M6, or none
+ * Feed in, reverse, feed out, or none: it is written longhand.
+ *
+ * If wrong: the hole has another depth, or the tool breaks on its way out.
  */
 export type TapRightHand = string;
 /**
- * a code such as G54 or M6, or none
+ * The same with a left-hand tap, or none: it is written longhand.
+ *
+ * If wrong: the hole has another depth, or the tool breaks on its way out.
  */
 export type TapLeftHand = string;
 /**
- * a code such as G54 or M6, or none
+ * Feed in, feed out, or none: it is written longhand.
+ *
+ * If wrong: the hole has another depth, or the tool breaks on its way out.
  */
 export type Ream = string;
 /**
- * a code such as G54 or M6, or none
+ * Feed in, dwell, feed out, or none: it is written longhand.
+ *
+ * If wrong: the hole has another depth, or the tool breaks on its way out.
  */
 export type BoreWithDwell = string;
 /**
- * a code such as G54 or M6, or none
+ * Feed in, dwell, spindle stop, rapid out, or none: it is written longhand.
+ *
+ * If wrong: the hole has another depth, or the tool breaks on its way out.
  */
 export type BoreWithSpindleStop = string;
 /**
- * a code such as G54 or M6, or none
+ * Feed in, dwell, spindle stop, program stop, or none: it is written longhand.
+ *
+ * If wrong: the hole has another depth, or the tool breaks on its way out.
  */
 export type BoreWithManualRetract = string;
 /**
- * a code such as G54 or M6, or none
+ * Code for the level at which the tool stood before the first hole, or none.
+ *
+ * If wrong: the tool is dragged through a clamp between two holes.
  */
 export type InitialLevel = string;
 /**
- * a code such as G54 or M6, or none
+ * Code for the retract level of the cycle, or none.
+ *
+ * If wrong: the tool is dragged through a clamp between two holes.
  */
 export type RetractLevel = string;
 /**
@@ -1151,19 +1308,25 @@ export type LaterHoles = "positions" | "all";
  */
 export type EndOfACycle = "any-motion" | "cancel-code";
 /**
- * a code such as G54 or M6, or none
+ * Code that starts the spindle clockwise, as for a right-hand tool.
+ *
+ * If wrong: the spindle turns the wrong way and the tool breaks.
  */
 export type SpindleClockwise = string;
 /**
- * a code such as G54 or M6, or none
+ * Code that starts it counter-clockwise, or none.
+ *
+ * If wrong: the spindle turns the wrong way and the tool breaks.
  */
 export type SpindleCounterClockwise = string;
 /**
- * a code such as G54 or M6, or none
+ * Code that stops the spindle.
+ *
+ * If wrong: the spindle runs on into the swap or past the end of the program.
  */
 export type SpindleStop = string;
 /**
- * a code such as G54 or M6, or none
+ * a code such as G53, if need be with a word that belongs to it (G54.1 P2), or none
  */
 export type SpindleOrientation = string;
 /**
@@ -1179,27 +1342,39 @@ export type OrderOfSpeedAndStart = "speed-first" | "start-first";
  */
 export type SpeedAndStartInABlock = "together" | "apart";
 /**
- * a code such as G54 or M6, or none
+ * Code that turns mist on, or none.
+ *
+ * If wrong: the tool runs dry.
  */
 export type Mist = string;
 /**
- * a code such as G54 or M6, or none
+ * Code that turns flood coolant on, or none.
+ *
+ * If wrong: the tool runs dry.
  */
 export type Flood = string;
 /**
- * a code such as G54 or M6, or none
+ * Code that turns air on, or none.
+ *
+ * If wrong: chips stay in the cut.
  */
 export type Air = string;
 /**
- * a code such as G54 or M6, or none
+ * Code that turns coolant through the tool on, or none.
+ *
+ * If wrong: a deep hole is drilled dry.
  */
 export type CoolantThroughTheTool = string;
 /**
- * a code such as G54 or M6, or none
+ * Code that turns all of them off.
+ *
+ * If wrong: coolant runs during the swap, into the taper and the rack.
  */
 export type AllOff = string;
 /**
- * a code such as G54 or M6, or none
+ * Code of the controller's own tool change, or none.
+ *
+ * If wrong: the tool is not changed, and the next operation runs with the last one.
  */
 export type ToolChange = string;
 /**
@@ -1221,15 +1396,21 @@ export type OrderOfSelectionAndChange = "select-first" | "change-first";
  */
 export type Preselection = "yes" | "no";
 /**
- * a code such as G54 or M6, or none
+ * Code of a stop that the operator ends.
+ *
+ * If wrong: the program runs on while a hand is in the machine.
  */
 export type ProgramStop = string;
 /**
- * a code such as G54 or M6, or none
+ * Code of a stop that acts when its switch is on, or none.
+ *
+ * If wrong: the program runs on although a check was meant.
  */
 export type OptionalStop = string;
 /**
- * a code such as G54 or M6, or none
+ * Code of the end of the program.
+ *
+ * If wrong: the controller alarms, does not rewind, or moves a pallet.
  */
 export type EndOfProgram = string;
 /**
@@ -1688,7 +1869,7 @@ export type ToolLengths = "table" | "measured" | "operator";
  * How the drawbar is worked at a rack, or none.
  */
 export type Drawbar =
-  | None7
+  | None9
   | {
       travels?: TravelOfAnEmptySpindle;
       "taper-air"?: TaperAir;
@@ -1696,7 +1877,7 @@ export type Drawbar =
 /**
  * There is no drawbar that the program works.
  */
-export type None7 = "none";
+export type None9 = "none";
 /**
  * Whether an empty spindle travels along the rack clamped or released.
  *
@@ -1713,7 +1894,7 @@ export type TaperAir = "yes" | "no";
  * Where tools wait and how they are fetched, or none.
  */
 export type Rack =
-  | None8
+  | None10
   | {
       style?: StyleOfTheRack;
       "clear-z"?: ClearHeight;
@@ -1731,7 +1912,7 @@ export type Rack =
 /**
  * There is no rack that the program drives to.
  */
-export type None8 = "none";
+export type None10 = "none";
 /**
  * drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.
  *
@@ -2087,6 +2268,20 @@ export type YesNo = "yes" | "no";
  */
 export type Code = string;
 /**
+ * a code such as G54 or M6, or none
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "codeOrNone".
+ */
+export type CodeOrNone = string;
+/**
+ * one of X Y Z A B C U V W
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "axisLetter".
+ */
+export type AxisLetter = "X" | "Y" | "Z" | "A" | "B" | "C" | "U" | "V" | "W";
+/**
  * one capital letter, or none
  *
  * This interface was referenced by `DialectSchema`'s JSON-Schema
@@ -2154,6 +2349,7 @@ export interface DialectSchema {
   blocks?: Blocks;
   numbers?: Numbers;
   modal?: ModalWords;
+  axes?: LettersOfTheAxes;
   motion?: StraightMotion;
   units?: Units;
   plane?: Planes;
@@ -2307,12 +2503,24 @@ export interface ModalWords {
   feed?: FeedWord;
 }
 /**
+ * The letters by which the controller knows the axes of ISO 841, where Z is the axis of the spindle.
+ */
+export interface LettersOfTheAxes {
+  x?: LetterOfX;
+  y?: LetterOfY;
+  z?: LetterOfZ;
+  a?: LetterOfA;
+  b?: LetterOfB;
+  c?: LetterOfC;
+}
+/**
  * Rapid and straight motion.
  */
 export interface StraightMotion {
   rapid?: Rapid;
   line?: StraightLineAtFeed;
   rapids?: PathOfARapid;
+  "machine-move-lasts"?: HowLongAMoveInMachineCoordinatesLasts;
 }
 /**
  * Words for the units of the program.
@@ -2381,6 +2589,7 @@ export interface PathModes {
   stop?: ExactStop;
   blend?: ContinuousPath;
   "tolerance-word"?: BlendToleranceWord;
+  "look-ahead"?: LookAhead;
 }
 /**
  * Words for what F means.
@@ -2389,6 +2598,7 @@ export interface FeedModes {
   "per-minute"?: FeedPerMinute1;
   "per-revolution"?: FeedPerRevolution1;
   "inverse-time"?: InverseTime;
+  "inverse-time-unit"?: UnitOfInverseTime;
 }
 /**
  * A pause of a set time.

@@ -1,5 +1,6 @@
 import type {
   AuxiliaryAction,
+  Axis,
   Capabilities,
   CoolantMedium,
   CycleKind,
@@ -34,6 +35,8 @@ export interface Dialect {
 export interface Code {
   readonly letter: "G" | "M";
   readonly value: number;
+  /** A word with a fixed number that belongs to the code, such as P2 in G54.1 P2. */
+  readonly word?: { readonly letter: string; /** As the file has them. */ readonly digits: string };
 }
 
 /** How numbers of one address are written. */
@@ -124,6 +127,14 @@ export interface Format {
     readonly arcCentre: "non-zero" | "both";
     /** modal: when it changes; after-rapid: also on the first feed block after a rapid; each-block: on every feed block. */
     readonly feed: "modal" | "after-rapid" | "each-block";
+  };
+  readonly motion: {
+    /** Whether a move in machine coordinates leaves the work offset suspended until one is stated anew. */
+    readonly machineMoveLasts: "block" | "until-work-offset";
+    /** Letters of the axes. */
+    readonly letters: Readonly<Record<Axis, string>>;
+    /** What F counts in inverse time; undefined where there is no inverse time. */
+    readonly inverseTimeUnit: "per-minute" | "per-second" | undefined;
   };
   readonly unitsIn: "job" | UnitSystem;
   readonly distance: "absolute" | "incremental";

@@ -19,7 +19,7 @@ export function resolveCapabilities(tree: TreeNode): Capabilities {
     angleGrid: grid(tree, "angle", 1_000_000),
     feedPerMinuteGrid: unitGrid(tree, "feed-per-minute"),
     feedPerRevolutionGrid: unitGrid(tree, "feed-per-revolution"),
-    inverseTimeGrid: grid(tree, "inverse-time", inverseTimeUnit),
+    inverseTimeGrid: grid(tree, "inverse-time", inverseTimeOf(tree)),
     speedGrid: grid(tree, "speed", milliPerRpm),
     dwellGrid: timeGrid(tree, "dwell", "dwell.unit"),
     rapids: word<"straight" | "dog-leg">(tree, "motion.rapids"),
@@ -38,6 +38,11 @@ function increment(decimals: number | undefined, unit: number): number | undefin
 
 function grid(tree: TreeNode, key: NumberKey, unit: number): number | undefined {
   return increment(decimalsOf(tree, key), unit);
+}
+
+/** Base units in 1 of the inverse time word. */
+export function inverseTimeOf(tree: TreeNode): number {
+  return word(tree, "feed.inverse-time-unit") === "per-second" ? 60 * inverseTimeUnit : inverseTimeUnit;
 }
 
 function unitGrid(tree: TreeNode, key: NumberKey): PerUnit | undefined {

@@ -1,4 +1,4 @@
-import { microDegreesPerTurn } from "#base";
+import { axes, microDegreesPerTurn } from "#base";
 import type { Plane } from "#base";
 import { readCodes } from "./code-keys.ts";
 import type { Format } from "./dialect.ts";
@@ -19,6 +19,7 @@ export function resolveFormat(resolving: Resolving, idioms: IdiomParts): Format 
     ...resolveBlocks(resolving),
     numbers: resolveNumbers(resolving),
     modal: resolveModal(resolving),
+    motion: resolveMotion(resolving),
     unitsIn: choice(resolving, "units.programs-in", "job"),
     distance: choice(resolving, "distance.programs-in", "absolute"),
     codes: readCodes(tree),
@@ -144,6 +145,16 @@ function resolveModal(resolving: Resolving): Format["modal"] {
     arcEnd: choice(resolving, "modal.arc-end", "changed"),
     arcCentre: choice(resolving, "modal.arc-centre", "both"),
     feed: choice(resolving, "modal.feed", "modal"),
+  };
+}
+
+function resolveMotion(resolving: Resolving): Format["motion"] {
+  return {
+    letters: Object.fromEntries(
+      axes.map((axis) => [axis, choice(resolving, `axes.${axis}`, axis.toUpperCase())]),
+    ) as Format["motion"]["letters"],
+    machineMoveLasts: choice(resolving, "motion.machine-move-lasts", "block"),
+    inverseTimeUnit: word<"per-minute" | "per-second">(resolving.tree, "feed.inverse-time-unit"),
   };
 }
 

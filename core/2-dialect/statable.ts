@@ -11,6 +11,8 @@ const wordsOf = {
   "arc-centre": ["arc.centre-words.absolute", "arc.centre-words.incremental"],
   "feed-mode": ["feed.per-minute"],
   path: ["path.exact", "path.stop", "path.blend"],
+  "look-ahead": ["path.look-ahead.off"],
+  "corner-feed": ["compensation.corner-feed.off"],
   overrides: ["cancel.overrides"],
   cycle: ["cancel.cycles"],
   "local-shift": ["cancel.local-shift"],

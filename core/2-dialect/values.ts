@@ -38,14 +38,16 @@ export function code(tree: TreeNode, path: string): Code | null | undefined {
   return isNone(node) ? null : parseCode(String(node.value));
 }
 
-/** G59.1 -> { letter: "G", value: 591 }. */
+/** G59.1 -> { letter: "G", value: 591 }; G54.1 P2 has a `word`, too. */
 export function parseCode(text: string): Code {
-  const letter = text.startsWith("M") ? "M" : "G";
-  const [whole = "", tenth = "0"] = text.slice(1).split(".");
-  return { letter, value: Number(whole) * 10 + Number(tenth) };
+  const [code = "", word = ""] = text.split(" ");
+  const letter = code.startsWith("M") ? "M" : "G";
+  const [whole = "", tenth = "0"] = code.slice(1).split(".");
+  const parsed = { letter, value: Number(whole) * 10 + Number(tenth) } as const;
+  return word === "" ? parsed : { ...parsed, word: { letter: word.charAt(0), digits: word.slice(1) } };
 }
 
-/** { letter: "G", value: 591 } -> G59.1; the way codes are named in findings. */
+/** { letter: "G", value: 591 } -> G59.1; the way codes are named in findings. A word beside the code is left out. */
 export function codeText({ letter, value }: Pick<Code, "letter" | "value">): string {
   return value % 10 === 0 ? `${letter}${value / 10}` : `${letter}${Math.floor(value / 10)}.${value % 10}`;
 }

@@ -3,7 +3,7 @@ import type { LoweredStep } from "#lower";
 import { setCoolant } from "./coolant.ts";
 import { setDistance } from "./distance.ts";
 import { showText } from "./message.ts";
-import { resumeDistance } from "./modes.ts";
+import { putCompensation, resumeDistance } from "./modes.ts";
 import { enterOperation, leaveOperation } from "./operation.ts";
 import { restartAfterTapping } from "./pass.ts";
 import { pause } from "./pause.ts";
@@ -38,6 +38,10 @@ export function handleAside(run: Run, step: LoweredStep, source: number): void {
       break;
     case "cycle":
       endCycle(run);
+      break;
+    case "compensation":
+      if (run.state.awaiting === "nothing") resumeDistance(run);
+      putCompensation(run, step);
       break;
     default:
       if (run.state.awaiting === "nothing") resumeDistance(run);

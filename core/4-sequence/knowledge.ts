@@ -29,6 +29,7 @@ function changeLengthOffset(run: Run, step: StepOf<"length-offset">): void {
 
 function changeWorkOffset(run: Run, step: StepOf<"work-offset">): void {
   const { state } = run;
+  state.workSuspended = false;
   if (state.workOffset === step.number) return;
   state.workOffset = step.number;
   state.work.known = 0;
@@ -75,6 +76,8 @@ const consequences: { readonly [Kind in StepKind]: Consequence<Kind> } = {
   "arc-centre": none,
   "feed-mode": (run, step) => (run.state.modes.feedMode = step.value),
   path: (run, step) => (run.state.modes.path = step.value),
+  "look-ahead": none,
+  "corner-feed": none,
   overrides: none,
   cycle: none,
   "local-shift": none,

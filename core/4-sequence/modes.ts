@@ -28,6 +28,7 @@ export function stateAllModes(run: Run, first: Operation | undefined): void {
   state(run, `units.${units}`, { kind: "units", value: units });
   state(run, "compensation.off", { kind: "compensation", value: "off", offset: 0 });
   if (first) statePath(run, first);
+  state(run, "compensation.corner-feed.off", { kind: "corner-feed", value: "off" });
   stateDistance(run);
   stateArcCentre(run);
   state(run, "cancel.local-shift", { kind: "local-shift", value: "off" });
@@ -64,7 +65,9 @@ export function stateRackModes(run: Run): void {
   const { modes } = run.state;
   if (modes.feedMode !== "per-minute") stateFeedMode(run, "per-minute");
   const exact = run.request.capabilities.words["path.exact"] === true;
-  if (modes.path !== "exact" && exact) put(run, { kind: "path", value: "exact" });
+  if (modes.path === "exact" || !exact) return;
+  put(run, { kind: "path", value: "exact" });
+  stateLookAhead(run, "off");
 }
 
 /** Absolute, since an approach starts where there is nothing to count increments from; the rest follows when it moves. */
@@ -109,6 +112,20 @@ function stateArcCentre(run: Run): void {
 function statePath(run: Run, operation: Operation): void {
   const value = pathOf(run, operation);
   if (value) put(run, { kind: "path", value });
+  stateLookAhead(run, operation.path === "exact" ? "off" : "on");
+}
+
+/** Blended operations are looked ahead over, those on the exact path are not. */
+function stateLookAhead(run: Run, value: "on" | "off"): void {
+  state(run, `path.look-ahead.${value}`, { kind: "look-ahead", value });
+}
+
+/** Compensation, with the slowing at inside corners turned on before it begins and off once it has ended. */
+export function putCompensation(run: Run, step: Extract<Step, { kind: "compensation" }>): void {
+  const value = step.value === "off" ? "off" : "on";
+  if (value === "off") put(run, step);
+  state(run, `compensation.corner-feed.${value}`, { kind: "corner-feed", value });
+  if (value === "on") put(run, step);
 }
 
 function pathOf(run: Run, operation: Operation): Extract<ModeStep, { kind: "path" }>["value"] | undefined {

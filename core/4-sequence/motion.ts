@@ -2,6 +2,7 @@ import { axisBit, frame, rowKind } from "#base";
 import { setDistance } from "./distance.ts";
 import type { Run } from "./run.ts";
 import type { Place } from "./state.ts";
+import { put } from "./steps.ts";
 import { need } from "./words.ts";
 import { writeRow } from "./writer.ts";
 
@@ -47,17 +48,26 @@ function setTarget(place: Place, target: Target): number {
 /** Motions of our own are absolute: most of them start where an increment has nothing to count from. */
 function move(run: Run, place: Place, other: Place, stated: number, feed: number): void {
   const { state } = run;
+  const inWork = place === state.work;
+  if (inWork) restoreWorkOffset(run);
   setDistance(run, "absolute");
   place.known |= stated;
   other.known &= ~stated;
   if (stated & axisBit.z) state.atSwapHeight = false;
+  if (!inWork) state.workSuspended = run.machine.machineMoveLasts === "until-work-offset";
   writeRow(run.writer, {
     kind: feed === 0 ? rowKind.rapid : rowKind.line,
-    frame: place === state.work ? frame.work : frame.machine,
+    frame: inWork ? frame.work : frame.machine,
     known: place.known,
     stated,
     at: place.at,
     feed,
     source: state.source,
   });
+}
+
+/** States the work offset anew where a move in machine coordinates has suspended it. */
+function restoreWorkOffset(run: Run): void {
+  const { workOffset, workSuspended } = run.state;
+  if (workSuspended && workOffset !== undefined) put(run, { kind: "work-offset", number: workOffset });
 }

@@ -40,6 +40,8 @@ export interface State {
   /** Whether Z stands at swap height (by machine move or reference return). */
   atSwapHeight: boolean;
   workOffset: number | undefined;
+  /** Whether a move in machine coordinates has suspended the work offset. */
+  workSuspended: boolean;
   /** Number of the length offset in force, 0 for cancelled, undefined for unknown. */
   lengthOffset: number | undefined;
   /** Tool in the spindle, 0 for none, undefined for unknown. */
@@ -83,6 +85,7 @@ export function createState(request: SequenceRequest, clearance: number): State 
     machine: { known: 0, at: new Float64Array(6) },
     atSwapHeight: false,
     workOffset: undefined,
+    workSuspended: false,
     lengthOffset: undefined,
     held: facts.spindleHolds,
     released: false,

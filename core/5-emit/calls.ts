@@ -57,6 +57,8 @@ export const stepFunctions = {
   "arc-centre": "writeArcCentreMode",
   "feed-mode": "writeFeedMode",
   path: "writePath",
+  "look-ahead": "writeLookAhead",
+  "corner-feed": "writeCornerFeed",
   overrides: "writeOverrides",
   cycle: "writeCycleOff",
   "local-shift": "writeLocalShift",

@@ -105,6 +105,8 @@ export type Step =
   | { readonly kind: "arc-centre"; readonly value: "absolute" | "incremental" }
   | { readonly kind: "feed-mode"; readonly value: FeedMode }
   | { readonly kind: "path"; readonly value: "exact" | "stop" | "blend" }
+  | { readonly kind: "look-ahead"; readonly value: "on" | "off" }
+  | { readonly kind: "corner-feed"; readonly value: "on" | "off" }
   | { readonly kind: "overrides"; readonly value: "on" | "off" }
   | { readonly kind: "cycle"; readonly value: "off" }
   | { readonly kind: "local-shift"; readonly value: "off" }

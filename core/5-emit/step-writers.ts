@@ -32,6 +32,8 @@ const stepWriters = {
   "arc-centre": writeMode("arc-centre"),
   "feed-mode": writeMode("feed-mode"),
   path: writeMode("path"),
+  "look-ahead": writeMode("look-ahead"),
+  "corner-feed": writeMode("corner-feed"),
   overrides: writeMode("overrides"),
   cycle: writeMode("cycle"),
   "local-shift": writeMode("local-shift"),

@@ -55,6 +55,15 @@ export function codeWord(context: Context, key: string, code: Code | null | unde
   };
 }
 
+/** The words of a code that may have one with a fixed number beside it, such as G54.1 P2. */
+export function codeWords(context: Context, key: string, code: Code | null | undefined): Word[] {
+  const word = codeWord(context, key, code);
+  if (!code?.word) return [word];
+  const { letter, digits } = code.word;
+  const beside = writing(letter + digits + context.format.separator);
+  return [word, { address: letter, statements: [...tracing(context, key), beside] }];
+}
+
 /** A word whose value one of the number writers prints; they report the key of the number themselves. */
 export function numberWord(address: string, writer: EmitterFunction, value: Value): Word {
   return { address, statements: [set("at", call(writer, "state", "at", character(address), value))] };

@@ -107,7 +107,11 @@ function depthWord(context: Context): Word {
   return keyed(
     context,
     "cycles.levels",
-    numberWord("Z", "writeLength", relativeLevel(context.format, depth, retract, retract)),
+    numberWord(
+      context.format.motion.letters.z,
+      "writeLength",
+      relativeLevel(context.format, depth, retract, retract),
+    ),
   );
 }
 

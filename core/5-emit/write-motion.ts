@@ -23,9 +23,6 @@ import { canBeIncremental } from "./context.ts";
 import type { Word } from "./words.ts";
 import { codeWithSeparator, given, keyed, missing, numberWord, tracing, writing } from "./words.ts";
 
-/** Addresses of the axes. */
-const addresses = { x: "X", y: "Y", z: "Z", a: "A", b: "B", c: "C" } as const satisfies Record<Axis, string>;
-
 /** A column of the batch at the row that is being written. */
 export function column(
   name: "kind" | "frame" | "known" | "stated" | "x" | "y" | "z" | "feed" | "c1" | "c2" | "turns" | "aside",
@@ -49,7 +46,10 @@ export function axesOfRow({ format }: Context): Statement {
 /** The words of the axes in `axes`; in work coordinates they may be differences from the place before. */
 export function axisWords(context: Context, of: readonly Axis[], frame: "work" | "machine"): Word[] {
   return of
-    .filter((axis) => axisBit[axis] < axisBit.a || context.format.order.includes(addresses[axis]))
+    .filter(
+      (axis) =>
+        axisBit[axis] < axisBit.a || context.format.order.includes(context.format.motion.letters[axis]),
+    )
     .map((axis) =>
       given(both("axes", axisBit[axis]), keyed(context, "modal.axes", axisWord(context, axis, frame))),
     );
@@ -59,7 +59,7 @@ function axisWord(context: Context, axis: Axis, frame: "work" | "machine"): Word
   const value =
     frame === "work" && canBeIncremental(context.format) ? fromLast(place(axis), axis) : place(axis);
   return numberWord(
-    addresses[axis],
+    context.format.motion.letters[axis],
     axis === "x" || axis === "y" || axis === "z" ? "writeLength" : "writeAngle",
     value,
   );
@@ -73,7 +73,7 @@ export function fromLast(value: Value, axis: Axis): Expression {
 /** Rotary axes that the dialect's blocks have no address for. */
 export function rotaryWithoutWord(context: Context): number {
   const missingAxes = (["a", "b", "c"] as const).filter(
-    (axis) => !context.format.order.includes(addresses[axis]),
+    (axis) => !context.format.order.includes(context.format.motion.letters[axis]),
   );
   return missingAxes.reduce((mask, axis) => mask | axisBit[axis], 0) & rotaryAxes;
 }

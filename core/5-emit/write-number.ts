@@ -23,7 +23,7 @@ interface Writer {
 }
 
 /** The writers of all numbers that a block may hold. */
-function writers({ format: { numbers, dwell, cycles, waitValues } }: Context): Writer[] {
+function writers({ format: { numbers, motion, dwell, cycles, waitValues } }: Context): Writer[] {
   const timeUnit = (unit: "s" | "ms" | undefined): number =>
     unit === "ms" ? microsecondsPerSecond / 1000 : microsecondsPerSecond;
   return [
@@ -46,7 +46,7 @@ function writers({ format: { numbers, dwell, cycles, waitValues } }: Context): W
       name: "writeInverseTime",
       key: "numbers.inverse-time",
       formats: numbers.inverseTime,
-      unit: inverseTimeUnit,
+      unit: motion.inverseTimeUnit === "per-second" ? 60 * inverseTimeUnit : inverseTimeUnit,
     },
     { name: "writeSpeed", key: "numbers.speed", formats: numbers.speed, unit: milliPerRpm },
     {

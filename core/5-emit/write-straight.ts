@@ -6,7 +6,7 @@ import { hasWord } from "./code-text.ts";
 import type { Context } from "./context.ts";
 import { faultOn } from "./fault.ts";
 import type { Word } from "./words.ts";
-import { blockOf, codeWithSeparator, codeWord, given, inOrder, settled } from "./words.ts";
+import { blockOf, codeWithSeparator, codeWord, codeWords, given, inOrder, settled } from "./words.ts";
 import { feedWord } from "./write-feed.ts";
 import { lengthWords, release } from "./write-held.ts";
 import { axesOfRow, axisWords, column, motionWord, placesNeeded, rotaryWithoutWord } from "./write-motion.ts";
@@ -89,7 +89,7 @@ function machineRow(context: Context, key: "motion.rapid" | "motion.line"): Stat
   const code = key === "motion.rapid" ? codes.rapid : codes.line;
   const motion = codeWord(context, key, code);
   const words = [
-    codeWord(context, "machine-move", codes.machineMove),
+    ...codeWords(context, "machine-move", codes.machineMove),
     motion,
     ...axisWords(context, axisNames, "machine"),
   ];

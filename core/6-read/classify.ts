@@ -3,9 +3,11 @@ import { noCode } from "./block.ts";
 import * as findings from "./findings-meaning.ts";
 import { subprogramCodes } from "./keywords.ts";
 import { letterBit, letterG, letterM, letterName, letterNumber } from "./letters.ts";
+import type { Meaning } from "./meanings.ts";
 import { groupOf } from "./modal-groups.ts";
 import { plainValue, textAt, wordText } from "./read-number.ts";
 import type { Reader } from "./reader.ts";
+import type { WordedMeaning } from "./tables.ts";
 import { codeIndex } from "./tables.ts";
 
 /**
@@ -28,9 +30,12 @@ export function classify(reader: Reader): void {
 function classifyCode(reader: Reader, letter: number, tenths: number, at: number): void {
   const { slots, tables, block } = reader;
   const index = tenths === noCode ? -1 : codeIndex(letter, tenths);
-  const meaning = index < 0 ? undefined : tables.meaningOf.get(index);
+  const plain = index < 0 ? undefined : tables.meaningOf.get(index);
+  const worded = tables.worded.get(index);
+  const meaning = worded === undefined ? plain : (wordedMeaning(reader, worded, at) ?? plain);
   if (meaning === undefined) {
-    reportUnknown(reader, letter, tenths, at);
+    if (worded === undefined) reportUnknown(reader, letter, tenths, at);
+    else reportWordless(reader, worded, at);
     return;
   }
   if (meaning.kind === "extra") {
@@ -46,6 +51,29 @@ function classifyCode(reader: Reader, letter: number, tenths: number, at: number
     const reason = `is of the same modal group as ${textAt(reader, taken.at)}, which stands in the same block`;
     reader.report(findings.modalConflict(block.start + at, textAt(reader, at), reason));
   }
+}
+
+/** The meaning of a code with the word beside it that the block has; that word belongs to the code from here on. */
+function wordedMeaning(reader: Reader, worded: readonly WordedMeaning[], at: number): Meaning | undefined {
+  const { block } = reader;
+  const found = worded.find(
+    ({ letter, value }) => (block.mask & (1 << letter)) !== 0 && plainValue(reader, letter) === value,
+  );
+  if (found === undefined) return undefined;
+  reserve(reader, 1 << found.letter, at);
+  block.used |= 1 << found.letter;
+  return found.meaning;
+}
+
+/** A code that means nothing without one of its words. */
+function reportWordless(reader: Reader, worded: readonly WordedMeaning[], at: number): void {
+  const { block } = reader;
+  const words = worded.map(({ letter, value }) => letterName(letter) + String(value)).join(" or ");
+  block.unclear = true;
+  block.used = block.mask;
+  reader.report(
+    findings.wordMissing(block.start + at, `${textAt(reader, at)} needs ${words}.`, `Add ${words}.`),
+  );
 }
 
 /**

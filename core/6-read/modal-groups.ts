@@ -23,6 +23,8 @@ export const groups = [
   "coolant", // M 8
   "overrides", // M 9
   "arc-centre",
+  "look-ahead",
+  "corner-feed",
   "rotation",
   "scale",
   "extra",
@@ -47,6 +49,8 @@ const groupOfMode = {
   "arc-centre": "arc-centre",
   "feed-mode": "feed-mode",
   path: "path",
+  "look-ahead": "look-ahead",
+  "corner-feed": "corner-feed",
   overrides: "overrides",
   cycle: "motion",
   "local-shift": "non-modal",

@@ -61,6 +61,16 @@ function time(format: NumberFormat, unit: "s" | "ms", key: string): Quantity {
   return quantity(format, microsecondsIn[unit], key, unit);
 }
 
+/** Unit, key and name of inverse time. */
+function inverseTimeOf({ motion }: Format): [number, string, string] {
+  const seconds = motion.inverseTimeUnit === "per-second";
+  return [
+    seconds ? 60 * inverseTimeUnit : inverseTimeUnit,
+    "numbers.inverse-time",
+    seconds ? "1/s" : "1/min",
+  ];
+}
+
 /** Makes the quantities of a dialect. */
 export function createQuantities(format: Format): Quantities {
   const { numbers } = format;
@@ -71,8 +81,7 @@ export function createQuantities(format: Format): Quantities {
     perRevolution:
       numbers.feedPerRevolution &&
       byUnits(numbers.feedPerRevolution, "numbers.feed-per-revolution", " a revolution"),
-    inverseTime:
-      numbers.inverseTime && quantity(numbers.inverseTime, inverseTimeUnit, "numbers.inverse-time", "1/min"),
+    inverseTime: numbers.inverseTime && quantity(numbers.inverseTime, ...inverseTimeOf(format)),
     angle: quantity(numbers.angle, 1_000_000, "numbers.angle", "degrees"),
     speed: quantity(numbers.speed, milliPerRpm, "numbers.speed", "rpm"),
     dwell: time(numbers.dwell, format.dwell?.unit ?? "s", "numbers.dwell"),

@@ -43,6 +43,8 @@ export const orderOfExecution = [
   readLengthOffset, // 14
   readWorkOffset, // 15
   readMode("path"), // 16
+  readMode("look-ahead"), // 16
+  readMode("corner-feed"), // 16
   readMode("distance"), // 17
   readMode("arc-centre"), // 17
   readCycleReturn, // 18
@@ -63,7 +65,11 @@ const motionLetters = axisLetters | centreLetters | (1 << letterR) | (1 << lette
 export function readBlock(reader: Reader): void {
   const { block, state, tables } = reader;
   const isPlain =
-    state.phase === "body" && !block.careful && block.mCount === 0 && (block.mask & ~motionLetters) === 0;
+    state.phase === "body" &&
+    state.standingFrame === 0 &&
+    !block.careful &&
+    block.mCount === 0 &&
+    (block.mask & ~motionLetters) === 0;
   if (isPlain && block.gCount === 0) {
     if (state.motion >= 0 && state.motion !== motion.cycle) return readPlainMotion(reader, false);
   } else if (isPlain && block.gCount === 1 && state.cycle.kind === undefined) {

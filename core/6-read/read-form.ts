@@ -30,10 +30,11 @@ export function checkWriting(reader: Reader): void {
 const separatorNames = { "": "nothing", " ": "one blank", "\t": "one tab" } as const;
 
 function checkNumber(reader: Reader): void {
-  const { block, tables } = reader;
+  const { block, format, tables } = reader;
   const has = (block.mask & (1 << letterN)) !== 0;
   if (has) readWhole(reader, letterN);
-  if (has && tables.refused) reader.report(formFindings.blockNumber(block.start + block.at[letterN], false));
+  if (has && format.blockNumber === null)
+    reader.report(formFindings.blockNumber(block.start + block.at[letterN], false));
   if (!has && tables.required && hasWords(reader)) reader.report(formFindings.blockNumber(block.start, true));
 }
 
@@ -97,6 +98,8 @@ const modeGroups = [
   "compensation",
   "work-offset",
   "path",
+  "look-ahead",
+  "corner-feed",
   "arc-centre",
   "rotation",
   "scale",

@@ -45,6 +45,8 @@ const apply: Apply = {
     // The tolerance of a blend has no place in the step: it only bounds what the step allows anyway.
     block.used |= block.mask & letterBit(format.pathToleranceWord);
   },
+  "look-ahead": () => undefined,
+  "corner-feed": () => undefined,
   overrides: () => undefined,
   cycle: () => undefined,
   "local-shift": cancelShift,

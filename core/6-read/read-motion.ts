@@ -27,11 +27,18 @@ export function readMotion(reader: Reader): void {
     state.motion = slot.meaning.motion;
   }
   if (slot?.meaning.kind === "cycle") state.motion = motion.cycle;
-  const inFrame = slots["non-modal"]?.meaning.kind === "machine-move" ? frame.machine : frame.work;
+  const inFrame = frameOfBlock(reader);
   if (inFrame === frame.machine && !mayUseMachineFrame(reader)) return;
   if (state.motion === motion.cycle)
     readCycle(reader, slot?.meaning.kind === "cycle" ? slot.meaning.cycle : undefined);
   else move(reader, slot !== undefined, inFrame);
+}
+
+/** The frame that a block moves in. Where a move in machine coordinates suspends the work offset, all that follow do, too. */
+function frameOfBlock({ slots, state, format }: Reader): 0 | 1 {
+  if (slots["non-modal"]?.meaning.kind !== "machine-move") return state.standingFrame;
+  if (format.motion.machineMoveLasts === "until-work-offset") state.standingFrame = frame.machine;
+  return frame.machine;
 }
 
 /** The cancel code of cycles leaves no motion word in force. */
@@ -55,9 +62,13 @@ function cancelCycle(reader: Reader, at: number): void {
 /** Motion in machine coordinates is a rapid or a line with axis words in absolute mode (NISTIR 6556 3.5.12). */
 function mayUseMachineFrame(reader: Reader): boolean {
   const { slots, block, state } = reader;
-  const at = slots["non-modal"]?.at ?? 0;
+  const words = (freeLetters(block) | block.unknown) & (axisLetters | centreLetters);
+  // Where machine coordinates stand, the code may stand alone, and blocks without axes are nobody's motion.
+  if (words === 0 && state.standingFrame === frame.machine) return false;
+  const stated = slots["non-modal"]?.meaning.kind === "machine-move" ? slots["non-modal"].at : undefined;
+  const at = stated ?? firstOf(reader, words);
   const place = block.start + at;
-  const text = textAt(reader, at);
+  const text = stated === undefined ? "Motion in machine coordinates" : textAt(reader, at);
   if (state.motion !== motion.rapid && state.motion !== motion.line)
     reader.report(
       findings.wordMissing(

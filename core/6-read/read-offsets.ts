@@ -54,6 +54,7 @@ export function readWorkOffset(reader: Reader): void {
   const meaning = slots["work-offset"]?.meaning;
   if (meaning?.kind !== "work-offset") return;
   pushStep(reader, { kind: "work-offset", number: meaning.number });
+  state.standingFrame = 0;
   if (state.workOffset === meaning.number) return;
   state.workOffset = meaning.number;
   loseWork(state, 63);

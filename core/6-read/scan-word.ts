@@ -14,7 +14,7 @@ export function scanWord(reader: Reader, index: number, end: number): number {
   let next = index + 1;
   while (next < end && isLetter(bytes[next])) next++;
   if (next > index + 1) return scanRun(reader, index, next, end);
-  const letter = letterOf(bytes[index]);
+  const letter = reader.tables.letters[letterOf(bytes[index])];
   noteWord(reader, letter, index - from);
   const value = skipBlanks(bytes, next, end);
   if (value > next && value < end) noteBlank(reader, next);

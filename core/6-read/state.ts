@@ -77,6 +77,8 @@ export interface State {
   /** Number of the length offset in force, 0 for none; undefined while unknown. */
   lengthOffset: number | undefined;
   workOffset: number | undefined;
+  /** Frame of motion blocks that do not say theirs: the machine's (1) while the work offset is suspended, else the work's (0). */
+  standingFrame: 0 | 1;
   /** Whether a local shift, rotation and scale are known to be off. */
   readonly cancelled: Set<"local-shift" | "rotation" | "scale">;
   /** Whether the spindle was started, and a speed said, since it last stopped: for the order of the two. */
@@ -113,6 +115,7 @@ export function createState(format: Format, quantities: Quantities, units: UnitS
     machine: new Float64Array(6),
     lengthOffset: undefined,
     workOffset: undefined,
+    standingFrame: 0,
     cancelled: new Set(),
     spindle: "unknown",
     startedAt: 0,

@@ -1,3 +1,4 @@
+import { axes } from "#base";
 import type { ExtraCode, Format } from "#dialect";
 import { letterBit, letterG, letterNumber, letterR } from "./letters.ts";
 import type { CodeMeaning, Meaning } from "./meanings.ts";
@@ -14,14 +15,25 @@ export interface MessageForm {
   readonly mark: "(" | ";";
 }
 
+/** A code with a word of a fixed number beside it, such as G54.1 P2, and what the two mean. */
+export interface WordedMeaning {
+  readonly letter: number;
+  readonly value: number;
+  readonly meaning: Meaning;
+}
+
 /** A dialect as the reader looks it up. */
 export interface Tables {
   /** What a code means, by `codeIndex`. */
   readonly meaningOf: ReadonlyMap<number, Meaning>;
+  /** Codes that have a word with a fixed number beside them, by `codeIndex`. */
+  readonly worded: ReadonlyMap<number, readonly WordedMeaning[]>;
   /** Motion mode by G code in tenths, -1 for other codes: the fast way for motion blocks. */
   readonly motionOf: Int8Array;
   /** Extra codes by `codeIndex`; several may differ by the fixed values of their words. */
   readonly extras: ReadonlyMap<number, readonly ExtraCode[]>;
+  /** Letters as the reader knows them, by those of the text: axes have the letters of ISO 841 from the scanner on. */
+  readonly letters: Uint8Array;
   /** Place of a letter in the order of a block, from 1 on; 0 for a letter that the dialect does not know. */
   readonly ranks: Uint8Array;
   /** Byte between words; -1 for none, which no byte is. */
@@ -42,6 +54,9 @@ export interface Tables {
   readonly statable: number;
 }
 
+/** Bits of all letters. */
+const everyLetter = (1 << 26) - 1;
+
 /** The most bytes of a line; a longer one is refused unread. */
 export const longestLine = 65_536;
 
@@ -54,17 +69,22 @@ export function codeIndex(letter: number, tenths: number): number {
 /** Looks a dialect up once. */
 export function createTables(format: Format, fragment: boolean): Tables {
   const meanings = meaningsOf(format);
+  const letters = letterTable(format.motion.letters);
+  const renamed = letters.some((letter, index) => letter !== index);
   const number = 1 << letterNumber("N");
   return {
     meaningOf: meaningTable(meanings),
+    worded: wordedTable(meanings),
     motionOf: motionTable(meanings),
     extras: extraTable(format.extraCodes),
-    ranks: rankTable(format.order),
+    letters,
+    ranks: rankTable(format.order, letters),
     separator: byteOf(format.separator),
     blockEnd: byteOf(format.blockEnd),
     longest: format.longest === 0 ? longestLine : Math.min(format.longest, longestLine),
     required: format.blockNumber?.on === "all" && !fragment ? number : 0,
-    refused: format.blockNumber === null ? number : 0,
+    // The plain scanner knows no letters but those of ISO 841; every block has a letter or is not plain at all.
+    refused: renamed ? everyLetter : format.blockNumber === null ? number : 0,
     message: messageForm(format),
     radiusLetter: format.arc.radiusWord === "" ? letterR : letterNumber(format.arc.radiusWord),
     turnsBit: letterBit(format.arc.turnsWord),
@@ -79,8 +99,20 @@ function byteOf(character: string): number {
 function meaningTable(meanings: readonly CodeMeaning[]): Map<number, Meaning> {
   const table = new Map<number, Meaning>();
   for (const [code, meaning] of meanings) {
+    if (code.word) continue;
     const index = codeIndex(letterNumber(code.letter), code.value);
     if (!table.has(index)) table.set(index, meaning);
+  }
+  return table;
+}
+
+function wordedTable(meanings: readonly CodeMeaning[]): Map<number, WordedMeaning[]> {
+  const table = new Map<number, WordedMeaning[]>();
+  for (const [{ letter, value, word }, meaning] of meanings) {
+    if (!word) continue;
+    const index = codeIndex(letterNumber(letter), value);
+    const one = { letter: letterNumber(word.letter), value: Number(word.digits), meaning };
+    table.set(index, [...(table.get(index) ?? []), one]);
   }
   return table;
 }
@@ -101,10 +133,22 @@ function extraTable(extras: readonly ExtraCode[]): Map<number, ExtraCode[]> {
   return table;
 }
 
-function rankTable(order: readonly string[]): Uint8Array {
+function rankTable(order: readonly string[], letters: Uint8Array): Uint8Array {
   const ranks = new Uint8Array(26);
-  order.forEach((letter, index) => (ranks[letterNumber(letter)] = index + 1));
+  order.forEach((letter, index) => (ranks[letters[letterNumber(letter)]] = index + 1));
   return ranks;
+}
+
+/** Axes by their letters of ISO 841, whatever the text calls them; a letter that is freed takes the place of one taken. */
+function letterTable(names: Format["motion"]["letters"]): Uint8Array {
+  const letters = Uint8Array.from({ length: 26 }, (_, letter) => letter);
+  const taken = axes.map((axis) => letterNumber(names[axis]));
+  const standard = axes.map((axis) => letterNumber(axis.toUpperCase()));
+  const freed = standard.filter((letter) => !taken.includes(letter));
+  const unused = taken.filter((letter) => !standard.includes(letter));
+  taken.forEach((letter, axis) => (letters[letter] = standard[axis]));
+  freed.forEach((letter, index) => (letters[letter] = unused[index]));
+  return letters;
 }
 
 /** The first literal of the message idiom, such as "(MSG, ": a mark for a comment and a prefix that tells it apart. */

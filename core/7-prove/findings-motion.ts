@@ -70,6 +70,13 @@ export const offsetFindings = {
       "State the work offset first.",
       "work-offset.1",
     ),
+  "offset/suspended": () =>
+    error(
+      "offset/active",
+      "The tool goes to a place of the work while a move in machine coordinates still has the work offset suspended.",
+      "State the work offset anew behind the move in machine coordinates.",
+      "motion.machine-move-lasts",
+    ),
   "offset/other-number": (detail: { tool: number; offset: number }) =>
     ({
       rule: "offset/active",

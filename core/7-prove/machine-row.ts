@@ -25,6 +25,7 @@ export function machineRow(watch: Watch): void {
   checkMachineTravel(watch);
   if (right) leaveHeight(watch, reaches);
   if (row.moved & xyAxes) state.approach.mustXy = true;
+  state.offsets.suspended = watch.facts.machineMoveLasts === "until-work-offset";
   arrive(row, state.machine, state.work);
 }
 

@@ -10,6 +10,7 @@ import type { Watch } from "./watch.ts";
 export function workOffset(watch: Watch, number: number): void {
   const { offsets, windows, program, approach, compensation, cycle } = watch.state;
   const changes = offsets.work !== number;
+  offsets.suspended = false;
   if (changes && program.moved) {
     const say = (fault: "height" | "compensation" | "cycle"): void =>
       tell(watch, findings["offset/change"]({ fault, number }));
@@ -63,6 +64,14 @@ export function lengthCancelled(watch: Watch): void {
   tell(watch, findings["offset/not-cancelled"]());
   offsets.length = 0;
   offsets.lengthByEffect = false;
+}
+
+/** offset/active: no motion in work coordinates while a motion in machine coordinates has the work offset suspended. */
+export function checkSuspended(watch: Watch): void {
+  const { offsets } = watch.state;
+  if (!offsets.suspended) return;
+  tell(watch, findings["offset/suspended"]());
+  offsets.suspended = false;
 }
 
 /** offset/active, before motion in work coordinates. */

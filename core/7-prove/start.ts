@@ -16,6 +16,8 @@ const startWords = {
   "feed-mode": "the feed mode",
   path: "the path mode",
   compensation: "compensation off",
+  "look-ahead": "look-ahead",
+  "corner-feed": "the slowing at inside corners off",
   cycle: "cycles off",
   "local-shift": "the local shift off",
   rotation: "rotation off",

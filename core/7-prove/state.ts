@@ -121,6 +121,8 @@ export interface SwapState {
 export interface OffsetState {
   /** 0: none stated yet. */
   work: number;
+  /** Whether a motion in machine coordinates has suspended it. */
+  suspended: boolean;
   /** The missing work offset was named. */
   workExcused: boolean;
   length: number;
@@ -331,6 +333,7 @@ export function createState(facts: MachineFacts, job: JobFacts): State {
     swap: createSwap(facts, job),
     offsets: {
       work: 0,
+      suspended: false,
       workExcused: false,
       length: unknownTool,
       lengthByEffect: false,

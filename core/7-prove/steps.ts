@@ -29,6 +29,8 @@ const handlers: { readonly [K in StepKind]: (watch: Watch, step: StepOf<K>) => v
     watch.state.windows.staleFeed = true;
   },
   path: () => undefined,
+  "look-ahead": () => undefined,
+  "corner-feed": () => undefined,
   overrides: () => undefined,
   cycle: (watch) => {
     watch.state.cycle = undefined;
@@ -106,6 +108,7 @@ function workAuxiliary(watch: Watch, step: StepOf<"auxiliary">): void {
 function isStart(step: Step): boolean {
   if (step.kind === "compensation") return step.value === "off";
   if (step.kind === "coolant") return !step.on && step.medium === "all";
+  if (step.kind === "corner-feed") return step.value === "off";
   return step.kind !== "overrides" || step.value === "on";
 }
 

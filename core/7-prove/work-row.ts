@@ -6,7 +6,7 @@ import { forgetAir, howToConfirm } from "./confirm.ts";
 import { checkFeed, lineLength } from "./feed.ts";
 import { findings } from "./findings.ts";
 import { checkHole, touchesSpindle } from "./holes.ts";
-import { checkOffsets } from "./offsets.ts";
+import { checkOffsets, checkSuspended } from "./offsets.ts";
 import { arrive, findMoved, xyAxes } from "./position.ts";
 import { checkAtSpeed, leaveCycle } from "./spindle.ts";
 import { nowhere } from "./state.ts";
@@ -21,6 +21,7 @@ export function workRow(watch: Watch): void {
   const { row, state } = watch;
   findMoved(row, state.work);
   checkHeldForWork(watch);
+  checkSuspended(watch);
   if (checkApproach(watch)) checkOffsets(watch);
   checkKnown(watch);
   noteSpans(watch);

@@ -1,7 +1,7 @@
 import type { Batch, Finding } from "#base";
 import { read } from "#read";
 import type { ReadyDialect } from "../../core/index.ts";
-import { postText } from "../../core/index.ts";
+import { postText, proveText } from "../../core/index.ts";
 import { printSteps } from "../support/print-steps.ts";
 import { errorRules, ready } from "../support/ready.ts";
 import { sampleJob } from "./sample-job.ts";
@@ -25,6 +25,14 @@ export interface AxisCase {
   readonly otherRefuses?: string;
   /** Where text alone does not show it: a program that the two read in different ways. */
   readonly program?: string;
+  /** Why both write the same: what differs is how a program of somebody else's is read. */
+  readonly sameText?: string;
+  /** Why the one has nothing against what the other wrote: a stricter form, which is right there, too. */
+  readonly oneTakes?: string;
+  /** Why the other has nothing against what the one wrote: the words are the same, and what differs shows in no reading. */
+  readonly otherTakes?: string;
+  /** The two read alike, but their machines do not do the same: it is the guard by which the other objects. */
+  readonly guarded?: true;
 }
 
 /** What became of a case: texts, and how each reader takes the other's text. */
@@ -51,7 +59,9 @@ export async function tryCase(axisCase: AxisCase): Promise<AxisResult> {
     oneText: first.program,
     otherText: second.program,
     otherRules: errorRules(second.outcome.findings),
-    otherDisagrees: disagree(shown, one, other, first.outcome.summary.units),
+    otherDisagrees: axisCase.guarded
+      ? objects(shown, other) && !objects(shown, one)
+      : disagree(shown, one, other, first.outcome.summary.units),
     oneDisagrees:
       second.program === undefined || disagree(second.program, other, one, second.outcome.summary.units),
   };
@@ -73,6 +83,11 @@ function listed(findings: readonly Finding[]): string {
     .filter(({ severity }) => severity === "error")
     .map(({ rule, message, key }) => `${rule}: ${message} (${key ?? "-"})`)
     .join("\n");
+}
+
+/** Whether the guard has anything against a text, read without a job. */
+function objects(text: string, reader: ReadyDialect): boolean {
+  return errorRules(proveText(text, reader).findings).length > 0;
 }
 
 /** Whether a text that `writer` reads without a word is objected to, or read as other steps, by `reader`. */

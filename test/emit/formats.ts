@@ -1,8 +1,10 @@
 import type { Code, Format, NumberFormat } from "#dialect";
 
-/** A code as in a dialect file: "G59.1". */
+/** A code as in a dialect file: "G59.1", "G5.1 Q1". */
 export function code(text: string): Code {
-  return { letter: text.charAt(0) as "G" | "M", value: Math.round(Number(text.slice(1)) * 10) };
+  const [own = "", word = ""] = text.split(" ");
+  const plainCode = { letter: own.charAt(0) as "G" | "M", value: Math.round(Number(own.slice(1)) * 10) };
+  return word === "" ? plainCode : { ...plainCode, word: { letter: word.charAt(0), digits: word.slice(1) } };
 }
 
 function pointed(decimals: number, changes: Partial<NumberFormat> = {}): NumberFormat {
@@ -75,6 +77,11 @@ export const plain: Format = {
     width: { G: 1, M: 1, T: 1, H: 1, D: 1 },
   },
   modal: { motion: "modal", axes: "changed", arcEnd: "changed", arcCentre: "both", feed: "modal" },
+  motion: {
+    letters: { x: "X", y: "Y", z: "Z", a: "A", b: "B", c: "C" },
+    machineMoveLasts: "block",
+    inverseTimeUnit: "per-minute",
+  },
   unitsIn: "job",
   distance: "absolute",
   codes: {
@@ -89,6 +96,8 @@ export const plain: Format = {
       "arc-centre": { absolute: null, incremental: null },
       "feed-mode": { "per-minute": code("G94"), "per-revolution": null, "inverse-time": code("G93") },
       path: { exact: code("G61"), stop: code("G61.1"), blend: code("G64") },
+      "look-ahead": { on: code("G5.1 Q1"), off: code("G5.1 Q0") },
+      "corner-feed": { on: code("G62"), off: code("G63") },
       overrides: { on: code("M48") },
       cycle: { off: code("G80") },
       "local-shift": { off: code("G92.2") },
@@ -314,6 +323,8 @@ export const leastIncrement: Format = {
       distance: { absolute: code("G90"), incremental: null },
       "feed-mode": { "per-minute": code("G94") },
       path: {},
+      "look-ahead": {},
+      "corner-feed": {},
       overrides: {},
       "local-shift": {},
     },

@@ -48,6 +48,18 @@ export const cases: { readonly [Kind in StepKind]: { readonly parts: Parts } & T
     explicit: ["N10 G64"],
     least: "path.blend",
   },
+  "look-ahead": {
+    parts: [{ kind: "look-ahead", value: "on" }],
+    plain: ["G5.1 Q1"],
+    explicit: ["N10 G05.1 Q1"],
+    least: "path.look-ahead.on",
+  },
+  "corner-feed": {
+    parts: [{ kind: "corner-feed", value: "off" }],
+    plain: ["G63"],
+    explicit: ["N10 G63"],
+    least: "compensation.corner-feed.off",
+  },
   overrides: {
     parts: [{ kind: "overrides", value: "on" }],
     plain: ["M48"],

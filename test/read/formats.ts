@@ -54,6 +54,8 @@ export const codes: Codes = {
     "arc-centre": { absolute: code("G90.1"), incremental: code("G91.1") },
     "feed-mode": { "per-minute": code("G94"), "per-revolution": code("G95"), "inverse-time": code("G93") },
     path: { exact: code("G61"), stop: code("G61.1"), blend: code("G64") },
+    "look-ahead": {},
+    "corner-feed": { on: code("G62"), off: code("G63") },
     overrides: { on: code("M48"), off: code("M49") },
     cycle: { off: code("G80") },
     "local-shift": { off: code("G92.2") },
@@ -116,6 +118,11 @@ export const format: Format = {
   stopsAct: "before-motion",
   numbers: numberFormats(),
   modal: { motion: "modal", axes: "changed", arcEnd: "changed", arcCentre: "non-zero", feed: "modal" },
+  motion: {
+    letters: { x: "X", y: "Y", z: "Z", a: "A", b: "B", c: "C" },
+    machineMoveLasts: "block",
+    inverseTimeUnit: "per-minute",
+  },
   unitsIn: "job",
   distance: "absolute",
   codes,
@@ -226,5 +233,6 @@ export const machine: MachineFacts = {
   feed: { least: 0, most: Infinity },
   rapids: "straight",
   countsIn: undefined,
+  machineMoveLasts: "block",
   arcTolerance: undefined,
 };

@@ -55,6 +55,8 @@ const noWords = [
     "cancel.rotation",
     "cancel.scale",
   ],
+  ...["path.look-ahead.on", "path.look-ahead.off"],
+  ...["compensation.corner-feed.on", "compensation.corner-feed.off"],
   ...["arc.centre-words.absolute", "arc.centre-words.incremental", "coolant.air", "coolant.through-tool"],
   ...[3, 4, 5, 6, 7, 8, 9].map((number) => `work-offset.${String(number)}`),
 ];
@@ -217,6 +219,7 @@ export function machineOf(change: Partial<MachineFacts> = {}): MachineFacts {
     feed: { least: 0, most: Infinity },
     rapids: "dog-leg",
     countsIn: undefined,
+    machineMoveLasts: "block",
     arcTolerance: { mm: mm(0.002), inch: 0, relative: 0 },
     ...change,
   };

@@ -1,5 +1,5 @@
 import type { Batch, Step } from "#base";
-import { atomsPerMillimetre, axes, frame, microsecondsPerSecond, milliPerRpm, rowKind } from "#base";
+import { atomsPerMillimetre, axes, frame, isArc, microsecondsPerSecond, milliPerRpm, rowKind } from "#base";
 
 /** Writes the steps of a program as text, one line a step, so that a test can be read by eye. */
 export function printSteps(batches: Iterable<Batch>): string[] {
@@ -22,8 +22,15 @@ function printRow(batch: Batch, row: number): string {
     return [`${axis}${String(valueOf(batch, row, index))}`];
   });
   const feed = batch.feed[row] === 0 ? [] : [`f${String(batch.feed[row] / atomsPerMillimetre)}`];
-  const parts = [kind, ...words, ...feed];
+  const parts = [kind, ...words, ...centre(batch, row), ...feed];
   return [...(batch.frame[row] === frame.machine ? ["machine"] : []), ...parts].join(" ");
+}
+
+/** The centre of an arc in the order of its plane, or its radius, and how many turns it begins: "c10,0 turns-1". */
+function centre(batch: Batch, row: number): string[] {
+  if (!isArc(batch.kind[row])) return [];
+  const [first, second] = [batch.c1[row], batch.c2[row]].map((value) => String(value / atomsPerMillimetre));
+  return [`c${first},${second}`, `turns${String(batch.turns[row])}`];
 }
 
 function valueOf(batch: Batch, row: number, axis: number): number {

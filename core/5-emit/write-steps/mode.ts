@@ -8,6 +8,7 @@ import { faultOn } from "../fault.ts";
 import type { Code } from "#dialect";
 import { codeWithSeparator } from "../words.ts";
 import { forgetFeed, forgetMotion } from "../write-state.ts";
+import { oneCode } from "./one-code.ts";
 
 /** What may share a block, in the order in which a block is executed (NISTIR 6556 Table 8; arc centre and the rest behind it). */
 const modeOrder = [
@@ -19,6 +20,8 @@ const modeOrder = [
   "length-offset",
   "work-offset",
   "path",
+  "look-ahead",
+  "corner-feed",
   "distance",
   "arc-centre",
   "local-shift",
@@ -39,6 +42,8 @@ const modeKeys: { readonly [Kind in ModeKind]: Readonly<Record<string, string>> 
     "inverse-time": "feed.inverse-time",
   },
   path: { exact: "path.exact", stop: "path.stop", blend: "path.blend" },
+  "look-ahead": { on: "path.look-ahead.on", off: "path.look-ahead.off" },
+  "corner-feed": { on: "compensation.corner-feed.on", off: "compensation.corner-feed.off" },
   overrides: { on: "cancel.overrides" },
   cycle: { off: "cancel.cycles" },
   "local-shift": { off: "cancel.local-shift" },
@@ -61,10 +66,20 @@ export function writeMode(kind: ModeKind): (context: Context) => Statement[] {
     const codes: Readonly<Record<string, Code | null | undefined>> = context.format.codes.modes[kind];
     const branches = Object.entries(modeKeys[kind]).map(([value, key]): Case => ({
       of: str(value),
-      statements: [modeWord(context, kind, key, codes[value])],
+      statements: modeBlock(context, kind, key, codes[value]),
     }));
     return [cases(get("step", "value"), branches, [faultOn(kind)]), ...(modeEffects[kind]?.() ?? [])];
   };
+}
+
+/** A mode among others; one whose code has a word beside it stands in a block of its own. */
+export function modeBlock(
+  context: Context,
+  kind: (typeof modeOrder)[number],
+  key: string,
+  code: Code | null | undefined,
+): Statement[] {
+  return code?.word ? oneCode(context, key, code) : [modeWord(context, kind, key, code)];
 }
 
 /** `writeMode(state, group, "G17 ");` for a word that may share its block with other modes. */

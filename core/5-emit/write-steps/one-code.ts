@@ -1,10 +1,10 @@
 import type { Statement } from "../builders.ts";
 import type { Context } from "../context.ts";
-import { blockOf, codeWord, settled } from "../words.ts";
+import { blockOf, codeWords, inOrder, settled } from "../words.ts";
 
 /** A step that is one code in a block of its own. */
-export function oneCode(context: Context, key: string, code: Parameters<typeof codeWord>[2]): Statement[] {
-  return [settled(), ...blockOf(context, codeWord(context, key, code).statements)];
+export function oneCode(context: Context, key: string, code: Parameters<typeof codeWords>[2]): Statement[] {
+  return [settled(), ...blockOf(context, inOrder(context, codeWords(context, key, code)))];
 }
 
 /** The spindle stops. */

@@ -3,7 +3,7 @@ import { both, get } from "../builders.ts";
 import type { Statement } from "../builders.ts";
 import type { Context } from "../context.ts";
 import { faultOn } from "../fault.ts";
-import { blockOf, codeWord, given, inOrder, keyed, numberWord, settled } from "../words.ts";
+import { blockOf, codeWords, given, inOrder, keyed, numberWord, settled } from "../words.ts";
 import { forgetMotion, forgetPlaces } from "../write-state.ts";
 
 /**
@@ -11,15 +11,15 @@ import { forgetMotion, forgetPlaces } from "../write-state.ts";
  * point where the controller has one (NISTIR 6556 3.5.8), and otherwise only names the axis.
  */
 export function writeReferenceReturn(context: Context): Statement[] {
-  const { codes, referenceIntermediate } = context.format;
+  const { codes, motion, referenceIntermediate } = context.format;
   if (referenceIntermediate === undefined) return [faultOn("machine.retract.intermediate")];
   const axes = (["x", "y", "z"] as const).map((axis) => {
-    const zero = numberWord(axis.toUpperCase(), "writeLength", 0);
+    const zero = numberWord(motion.letters[axis], "writeLength", 0);
     return given(
       both(get("step", "axes"), axisBit[axis]),
       keyed(context, "machine.retract.intermediate", zero),
     );
   });
-  const words = inOrder(context, [codeWord(context, "reference-return", codes.referenceReturn), ...axes]);
+  const words = inOrder(context, [...codeWords(context, "reference-return", codes.referenceReturn), ...axes]);
   return [settled(), ...blockOf(context, words), ...forgetMotion(), forgetPlaces(get("step", "axes"))];
 }

@@ -3,14 +3,14 @@ import type { Case, Statement } from "../builders.ts";
 import type { Context } from "../context.ts";
 import { faultOn } from "../fault.ts";
 import { forgetPlaces } from "../write-state.ts";
-import { modeWord } from "./mode.ts";
+import { modeBlock } from "./mode.ts";
 
 /** The code of a work offset by its number; another offset than the last makes the place unknown. */
 export function writeWorkOffset(context: Context): Statement[] {
   const { workOffsets } = context.format.codes;
   const branches = [1, 2, 3, 4, 5, 6, 7, 8, 9].map((number): Case => ({
     of: number,
-    statements: [modeWord(context, "work-offset", `work-offset.${number}`, workOffsets[number])],
+    statements: modeBlock(context, "work-offset", `work-offset.${number}`, workOffsets[number]),
   }));
   const number = get("step", "number");
   return [

@@ -123,6 +123,12 @@ function writeStep(state, step) {
         case "path":
             writePath(state, step);
             break;
+        case "look-ahead":
+            writeLookAhead(state, step);
+            break;
+        case "corner-feed":
+            writeCornerFeed(state, step);
+            break;
         case "overrides":
             writeOverrides(state, step);
             break;
@@ -476,10 +482,10 @@ function writePlane(state, step) {
 function writeDistance(state, step) {
     switch (step.value) {
         case "absolute":
-            writeMode(state, 9, "G90 ");
+            writeMode(state, 11, "G90 ");
             break;
         case "incremental":
-            writeMode(state, 9, "G91 ");
+            writeMode(state, 11, "G91 ");
             break;
         default: throw fault("distance");
     }
@@ -521,6 +527,22 @@ function writePath(state, step) {
     }
 }
 
+function writeLookAhead(state, step) {
+    switch (step.value) {
+        case "on": throw fault("path.look-ahead.on");
+        case "off": throw fault("path.look-ahead.off");
+        default: throw fault("look-ahead");
+    }
+}
+
+function writeCornerFeed(state, step) {
+    switch (step.value) {
+        case "on": throw fault("compensation.corner-feed.on");
+        case "off": throw fault("compensation.corner-feed.off");
+        default: throw fault("corner-feed");
+    }
+}
+
 function writeOverrides(state, step) {
     switch (step.value) {
         case "on":
@@ -533,7 +555,7 @@ function writeOverrides(state, step) {
 function writeCycleOff(state, step) {
     switch (step.value) {
         case "off":
-            writeMode(state, 14, "G80 ");
+            writeMode(state, 16, "G80 ");
             break;
         default: throw fault("cycle");
     }
