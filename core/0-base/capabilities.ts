@@ -43,6 +43,8 @@ export interface Capabilities {
   readonly spindleOrder: "speed-first" | "start-first" | undefined;
   /** Whether speed and start share a block. Key "spindle.blocks". */
   readonly spindleBlocks: "together" | "apart" | undefined;
+  /** Key "stops.comment". */
+  readonly stopComment: "own-block" | "with-stop" | undefined;
   /** Key "tools.preselect". */
   readonly preselect: boolean | undefined;
 }

@@ -18,6 +18,8 @@ export interface MachineFacts {
   /** What a wait on a signal does when its time is up; a wait that continues confirms nothing. */
   readonly onTimeout: "alarm" | "continues" | undefined;
   readonly signals: Partial<Record<SignalName, Signal>>;
+  /** Whether modes and offsets are as before when the program goes on behind a stop. */
+  readonly afterStop: "keeps-modes" | "loses-modes" | undefined;
   readonly retract: RetractFacts | undefined;
   readonly lengthOffset: LengthOffsetFacts | undefined;
   /** Where tool lengths come from: the controller's table, a measurement after each swap, or the operator. */

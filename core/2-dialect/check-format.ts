@@ -8,6 +8,8 @@ export function checkFormat(resolving: Resolving, { format }: Dialect): void {
   checkFile(resolving, format);
   checkBlockNumbers(resolving, format);
   checkMessage(resolving, format);
+  checkStopMessage(resolving, format);
+  checkResume(resolving, format);
   checkArcs(resolving, format);
   checkCycles(resolving);
 }
@@ -80,6 +82,38 @@ function checkMessage({ fail }: Resolving, { idioms, characters, comments }: For
       "The message's mark leaves no room for its text in `comments.longest`.",
     );
   }
+}
+
+/** The tool word that brings a length offset back would swap the tool. */
+function checkResume({ fail }: Resolving, { stops, lengthOffset }: Format): void {
+  if (stops.resume !== "loses-modes" || lengthOffset?.form !== "in-tool-word") return;
+  const message =
+    "A stop loses the length offset, which stands in the tool word: nothing could state it again without a swap.";
+  fail("dialect/format", "stops.resume", message, "Use a control that keeps its modes over a stop.");
+}
+
+/** The block of a stop has to hold the longest message, and to end behind it. */
+function checkStopMessage({ fail }: Resolving, format: Format): void {
+  const { stops, idioms, comments, blockNumber, longest, separator, blockEnd, numbers } = format;
+  if (stops.comment !== "with-stop" || idioms.message === undefined) return;
+  if (comments.style === "semicolon" && blockEnd !== "") {
+    const message = "The message of a stop would swallow the sign at the end of its block.";
+    fail("dialect/format", "stops.comment", message, "State `comment: own-block`.");
+  }
+  const number =
+    blockNumber === null
+      ? 0
+      : 1 + Math.max(String(blockNumber.to).length, blockNumber.width) + separator.length;
+  const code = 1 + Math.max(3, numbers.width.M) + separator.length;
+  const most = number + code + comments.longest + 2 + blockEnd.length;
+  if (longest === 0 || most <= longest) return;
+  const message = `A stop with a message of ${comments.longest} characters takes ${most}, more than \`blocks.longest\`.`;
+  fail(
+    "dialect/format",
+    "stops.comment",
+    message,
+    "State a lower `comments.longest`, or `comment: own-block`.",
+  );
 }
 
 function checkArcs({ tree, fail }: Resolving, { arc, codes }: Format): void {

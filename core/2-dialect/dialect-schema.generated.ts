@@ -1233,6 +1233,18 @@ export type OptionalStop = string;
  */
 export type EndOfProgram = string;
 /**
+ * Where the message stands that says what a stop is for. own-block: in a block of its own before the stop; with-stop: in the block of the stop, behind its code. Of a message that takes several comments the last one stands there, the others in blocks before it.
+ *
+ * If wrong: the message is gone from the screen while the program stands, and the operator does not see what to do.
+ */
+export type MessageOfAStop = "own-block" | "with-stop";
+/**
+ * What is in force when the operator starts the program again after a stop. keeps-modes: what was in force before; loses-modes: nothing is certain, so that the program states all its modes anew before anything moves, and its offsets before the approach.
+ *
+ * If wrong: the program goes on in inches, in increments or in another work offset.
+ */
+export type ModesBehindAStop = "keeps-modes" | "loses-modes";
+/**
  * Number for a signal that is on.
  *
  * Unit: number of the level word.
@@ -2469,6 +2481,8 @@ export interface StopsAndEnd {
   stop?: ProgramStop;
   optional?: OptionalStop;
   end?: EndOfProgram;
+  comment?: MessageOfAStop;
+  resume?: ModesBehindAStop;
 }
 /**
  * Numbers that a wait on a signal says.

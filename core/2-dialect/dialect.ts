@@ -167,6 +167,12 @@ export interface Format {
         readonly blocks: "together" | "apart";
       }
     | undefined;
+  readonly stops: {
+    /** Whether the message of a stop stands in a block before it, or behind its code. */
+    readonly comment: "own-block" | "with-stop";
+    /** What is in force when the program goes on behind a stop. */
+    readonly resume: "keeps-modes" | "loses-modes";
+  };
   /** Whether the tool word and the change code share a block, and which comes first. */
   readonly tools:
     { readonly blocks: "together" | "apart"; readonly order: "select-first" | "change-first" } | undefined;

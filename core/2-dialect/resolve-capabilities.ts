@@ -27,6 +27,7 @@ export function resolveCapabilities(tree: TreeNode): Capabilities {
     cycles: resolveCycleCapabilities(tree),
     spindleOrder: word<"speed-first" | "start-first">(tree, "spindle.order"),
     spindleBlocks: word<"together" | "apart">(tree, "spindle.blocks"),
+    stopComment: word<"own-block" | "with-stop">(tree, "stops.comment"),
     preselect: yes(tree, "tools.preselect"),
   };
 }

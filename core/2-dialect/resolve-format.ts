@@ -26,6 +26,10 @@ export function resolveFormat(resolving: Resolving, idioms: IdiomParts): Format 
     dwell: resolveDwell(resolving),
     cycles: resolveCycles(resolving),
     ...resolveSpindleAndTools(resolving),
+    stops: {
+      comment: choice(resolving, "stops.comment", "own-block"),
+      resume: choice(resolving, "stops.resume", "keeps-modes"),
+    },
     compensationWord: letterOrNull(tree, "compensation.word"),
     pathToleranceWord: letterOrNull(tree, "path.tolerance-word"),
     referenceIntermediate: wordOrNone<"incremental-zero">(tree, "machine.retract.intermediate"),

@@ -46,6 +46,7 @@ export function resolveMachine(resolving: Resolving, parsed: ParsedParts): Machi
     confirm: parsed.confirm,
     onTimeout: word<"alarm" | "continues">(tree, "machine.waits.on-timeout"),
     signals: resolveSignals(resolving),
+    afterStop: word<"keeps-modes" | "loses-modes">(tree, "stops.resume"),
     retract: resolveRetract(resolving),
     lengthOffset: resolveLengthOffset(resolving),
     lengths: word<"table" | "measured" | "operator">(tree, "machine.lengths"),

@@ -4,6 +4,7 @@ import { writtenFeedMode } from "#lower";
 import { programDistance, setDistance } from "./distance.ts";
 import { stateWorkOffset } from "./offsets.ts";
 import type { Run } from "./run.ts";
+import type { ModesInForce } from "./state.ts";
 import { put } from "./steps.ts";
 import { optional, refuse } from "./words.ts";
 
@@ -44,9 +45,12 @@ export function stateOperationModes(run: Run, operation: Operation): void {
   stateDistance(run);
 }
 
-/** The modes in force and the work offset, said once more after a stop. */
-export function restateModes(run: Run, operation: Operation): void {
-  const { plane, feedMode } = run.state.modes;
+/** The modes in force before a stop and the work offset, said once more after it. */
+export function restateModes(
+  run: Run,
+  operation: Operation,
+  { plane, feedMode }: Pick<ModesInForce, "plane" | "feedMode">,
+): void {
   stateFeedMode(run, feedMode ?? feedModeOf(run, operation));
   statePlane(run, plane ?? "xy");
   stateWorkOffset(run, operation);

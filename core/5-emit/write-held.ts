@@ -1,3 +1,4 @@
+import type { Format } from "#dialect";
 import { atLeast, call, cases, func, get, more, mul, not, run, set, str, when } from "./builders.ts";
 import type { Case, FunctionDeclaration, Statement, Value } from "./builders.ts";
 import type { Context } from "./context.ts";
@@ -5,9 +6,10 @@ import { faultOn } from "./fault.ts";
 import type { Word } from "./words.ts";
 import { blockOf, codeWord, inOrder, numberWord, wholeWord } from "./words.ts";
 import { sharesModes } from "./write-block.ts";
+import { idiomBlocks } from "./write-idiom.ts";
 
-/** What may wait for the step that follows, so as to share its block: a speed, a tool, or a length offset. */
-export type Held = "speed" | "tool" | "length";
+/** What may wait for the step that follows, so as to share its block: a speed, a tool, a length offset, or a message. */
+export type Held = "speed" | "tool" | "length" | "message";
 
 /** `state.held = "..."; state.value = ...;` */
 export function hold(held: Held, value: Value): Statement[] {
@@ -49,6 +51,9 @@ export function defineSettle(context: Context): FunctionDeclaration {
           },
         ]
       : []),
+    ...(messageWaits(context.format)
+      ? [{ of: str("message"), statements: idiomBlocks(context, "message", get("state", "value")) }]
+      : []),
   ];
   return func(
     "settle",
@@ -61,6 +66,11 @@ export function defineSettle(context: Context): FunctionDeclaration {
       ...release(),
     ],
   );
+}
+
+/** Whether a message waits for the stop behind it, so as to stand in its block. */
+export function messageWaits({ stops, idioms }: Format): boolean {
+  return stops.comment === "with-stop" && idioms.message !== undefined;
 }
 
 /** The speed that waits. */

@@ -166,6 +166,21 @@ export function ownBlock(offset: number, word: string): Finding {
   );
 }
 
+/** The message of a stop in another place than the dialect's. */
+export function stopMessage(offset: number, withStop: boolean): Finding {
+  return form(
+    "stop-message",
+    offset,
+    withStop
+      ? "The message of this stop stands in the block before it; this dialect shows the one in the block of the stop."
+      : "The message of this stop shares its block; this dialect has it in a block of its own before the stop.",
+    withStop
+      ? "Put the message behind the code of the stop."
+      : "Put the message into a block before the stop.",
+    "stops.comment",
+  );
+}
+
 /** The frame of the program: delimiters, program number, line ends. */
 export function framing(offset: number, message: string, fix: string, key: string): Finding {
   return form("framing", offset, message, fix, key);

@@ -4,7 +4,7 @@ import * as findings from "./findings-meaning.ts";
 import { letterS } from "./letters.ts";
 import { readNumber, wordText } from "./read-number.ts";
 import type { Reader } from "./reader.ts";
-import { pushStep } from "./rows.ts";
+import { pushStep, rowsSoFar } from "./rows.ts";
 
 /** The S word. */
 export function readSpeed(reader: Reader): void {
@@ -69,8 +69,4 @@ function noteStart(reader: Reader): void {
   const wasStill = state.spindle === "stopped" || state.spindle === "unknown";
   state.startedAt = rowsSoFar(reader);
   state.spindle = !hasSpeed && wasStill ? "started" : "running";
-}
-
-function rowsSoFar(reader: Reader): number {
-  return reader.rowsBefore + reader.batch.count;
 }

@@ -83,6 +83,8 @@ export interface State {
   spindle: "unknown" | "stopped" | "speed-said" | "started" | "running";
   /** Rows handed on when the spindle was started without a speed. */
   startedAt: number;
+  /** Rows handed on when the last message to the operator was; -1 for none. */
+  messageAt: number;
   readonly cycle: CycleState;
   readonly repeat: Repeat;
 }
@@ -116,6 +118,7 @@ export function createState(format: Format, quantities: Quantities, units: UnitS
     cancelled: new Set(),
     spindle: "unknown",
     startedAt: 0,
+    messageAt: -1,
     cycle: createCycle(format),
     repeat: { count: 0, dx: 0, dy: 0, source: 0 },
   };

@@ -200,6 +200,8 @@ export interface State {
     /** The stop was confirmed before the first motion. */
     stopSeen: boolean;
     readonly stated: Set<StepKind>;
+    /** A stop has lost the modes, and nothing has moved since. */
+    resumes: boolean;
   };
   readonly modes: {
     units: UnitSystem;
@@ -314,7 +316,14 @@ function createWindows(): WindowState {
 /** The state before the first step: nothing is known but that the machine is homed and the drawbar clamped. */
 export function createState(facts: MachineFacts, job: JobFacts): State {
   return {
-    program: { moved: false, ended: false, wentOn: false, stopSeen: false, stated: new Set() },
+    program: {
+      moved: false,
+      ended: false,
+      wentOn: false,
+      stopSeen: false,
+      stated: new Set(),
+      resumes: false,
+    },
     modes: { units: "mm", plane: undefined, distance: undefined, feed: "per-minute" },
     spindle: createSpindle(facts),
     drawbar: {

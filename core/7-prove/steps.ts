@@ -114,7 +114,7 @@ export function acceptStep(watch: Watch, step: Step): void {
   const { state } = watch;
   if (step.kind !== "spindle-speed" && step.kind !== "spindle-start") checkDueSpeed(watch);
   leaveCycle(watch);
-  if (!state.program.moved && isStart(step)) state.program.stated.add(step.kind);
+  if ((!state.program.moved || state.program.resumes) && isStart(step)) state.program.stated.add(step.kind);
   const handler = handlers[step.kind] as (watch: Watch, step: Step) => void;
   handler(watch, step);
 }

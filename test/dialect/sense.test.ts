@@ -57,6 +57,19 @@ const cases: Readonly<Record<string, Case>> = {
     text: "codes: { M27: { does: conveyor on, position: unchanged, spindle: unchanged, coolant: unchanged } }",
     finds: ["dialect/undeclared codes.M27.length-offset"],
   },
+  // Stops.
+  "a stop with its message is longer than a block may be": {
+    text: "stops: { comment: with-stop }\nblocks: { longest: 64 }",
+    finds: ["dialect/format stops.comment"],
+  },
+  "the message of a stop hides the sign at the end of its block": {
+    text: 'comments: { style: semicolon }\nidioms: { message: ";MSG {{text}}" }\nfile: { end-of-block: asterisk }\nstops: { comment: with-stop }',
+    finds: ["dialect/format stops.comment @ 6"],
+  },
+  "a length offset in the tool word is lost at a stop": {
+    text: "stops: { resume: loses-modes }\nlength-offset: none\nmachine: { length-offset: { form: in-tool-word } }",
+    finds: ["dialect/format stops.resume"],
+  },
   // Addresses.
   "a letter without a place": {
     text: "blocks: { order: [N, G, X, Y, Z, I, J, K, R, P, F, S, T, H, D, M] }",

@@ -150,6 +150,7 @@ export const plain: Format = {
     endedBy: "any-motion",
   },
   spindle: { order: "speed-first", blocks: "together" },
+  stops: { comment: "own-block", resume: "keeps-modes" },
   tools: { blocks: "together", order: "select-first" },
   lengthOffset: { word: "H", form: "with-first-z" },
   compensationWord: "D",

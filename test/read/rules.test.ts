@@ -70,6 +70,13 @@ const formCases: readonly Case[] = [
     reading: { format: formatWith({ longest: 12, comments: { style: "parentheses", longest: 80 } }) },
     on: "G0 X1",
   },
+  { rule: "block/stop-message", blocks: "M0 (MSG, TURN)", on: "M0" },
+  {
+    rule: "block/stop-message",
+    blocks: "(MSG, TURN)\nM0",
+    on: "M0",
+    reading: { format: formatWith({ stops: { ...format.stops, comment: "with-stop" } }) },
+  },
   {
     rule: "block/length",
     blocks: "(THIS IS LONG)",
