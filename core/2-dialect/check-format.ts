@@ -12,6 +12,7 @@ export function checkFormat(resolving: Resolving, { format }: Dialect): void {
   checkResume(resolving, format);
   checkArcs(resolving, format);
   checkCycles(resolving);
+  checkCoolant(resolving, format);
 }
 
 function checkFile({ fail }: Resolving, { blockEnd, comments, programNumber, delimiter }: Format): void {
@@ -162,6 +163,22 @@ function checkCentreWords(
   if (form === "radius" || form === undefined || !has(other) || has(own)) return;
   const message = `Arc centres are ${own}, but only the word for ${other} ones is stated: nothing puts the mode back.`;
   fail("dialect/arc", `arc.centre-words.${own}`, message);
+}
+
+/** Each medium that can be turned on can be turned off, and words that share a block have room in it. */
+function checkCoolant({ tree, fail }: Resolving, { codes, coolantBlocks, mWords }: Format): void {
+  if (nodeAt(tree, "coolant.off")?.kind === "mapping")
+    for (const [medium, code] of Object.entries(codes.coolant)) {
+      const off = `coolant.off.${medium}`;
+      const node = nodeAt(tree, off);
+      if (!code || (node !== undefined && !isNone(node))) continue;
+      const message = `\`coolant.${medium}\` is stated, but no word turns that medium off.`;
+      fail("dialect/undeclared", off, message, `State \`${off}\`, or say that there is no ${medium}.`);
+    }
+  if (coolantBlocks === "together" && mWords < 2) {
+    const message = "Coolant words share a block, and a block has one M word.";
+    fail("dialect/format", "coolant.blocks", message, "State `blocks: apart`, or more `blocks.m-words`.");
+  }
 }
 
 /** A cycle needs to know where the tool goes between holes. */

@@ -1195,9 +1195,44 @@ export type Air = string;
  */
 export type CoolantThroughTheTool = string;
 /**
+ * Code that turns all of them off, or a code for each medium that can be turned on.
+ *
+ * If wrong: coolant runs during the swap, into the taper and the rack.
+ */
+export type AllOff =
+  | OneCodeForAll
+  | {
+      mist?: MistOff;
+      flood?: FloodOff;
+      air?: AirOff;
+      "through-tool"?: CoolantThroughTheToolOff;
+    };
+/**
  * a code such as G54 or M6, or none
  */
-export type AllOff = string;
+export type OneCodeForAll = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type MistOff = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type FloodOff = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type AirOff = string;
+/**
+ * a code such as G54 or M6, or none
+ */
+export type CoolantThroughTheToolOff = string;
+/**
+ * apart: each in a block of its own; together: media that are turned on, or off, behind one another share a block, as far as `blocks.m-words` goes.
+ *
+ * If wrong: only the last word of the block acts, or the block alarms.
+ */
+export type CoolantWordsInABlock = "apart" | "together";
 /**
  * a code such as G54 or M6, or none
  */
@@ -2464,6 +2499,7 @@ export interface Coolant {
   air?: Air;
   "through-tool"?: CoolantThroughTheTool;
   off?: AllOff;
+  blocks?: CoolantWordsInABlock;
 }
 /**
  * Words for selecting and changing tools.

@@ -167,6 +167,8 @@ export interface Format {
         readonly blocks: "together" | "apart";
       }
     | undefined;
+  /** Whether media that are switched behind one another share a block. */
+  readonly coolantBlocks: "apart" | "together";
   readonly stops: {
     /** Whether the message of a stop stands in a block before it, or behind its code. */
     readonly comment: "own-block" | "with-stop";
@@ -217,7 +219,9 @@ export interface Codes {
   readonly spindleStop: Code | null | undefined;
   readonly spindleOrient: Code | null | undefined;
   readonly coolant: Readonly<Partial<Record<CoolantMedium, Code | null>>>;
+  /** Turns all media off; undefined where each has a code of its own. */
   readonly coolantOff: Code | null | undefined;
+  readonly coolantOffOne: Readonly<Partial<Record<CoolantMedium, Code | null>>>;
   readonly toolChange: Code | null | undefined;
   readonly stop: Code | null | undefined;
   readonly optionalStop: Code | null | undefined;

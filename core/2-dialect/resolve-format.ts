@@ -26,6 +26,7 @@ export function resolveFormat(resolving: Resolving, idioms: IdiomParts): Format 
     dwell: resolveDwell(resolving),
     cycles: resolveCycles(resolving),
     ...resolveSpindleAndTools(resolving),
+    coolantBlocks: choice(resolving, "coolant.blocks", "apart"),
     stops: {
       comment: choice(resolving, "stops.comment", "own-block"),
       resume: choice(resolving, "stops.resume", "keeps-modes"),

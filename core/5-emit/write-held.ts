@@ -1,6 +1,6 @@
 import type { Format } from "#dialect";
-import { atLeast, call, cases, func, get, more, mul, not, run, set, str, when } from "./builders.ts";
-import type { Case, FunctionDeclaration, Statement, Value } from "./builders.ts";
+import { add, atLeast, call, cases, func, get, more, mul, not, run, set, str, when } from "./builders.ts";
+import type { Case, Expression, FunctionDeclaration, Statement, Value } from "./builders.ts";
 import type { Context } from "./context.ts";
 import { faultOn } from "./fault.ts";
 import type { Word } from "./words.ts";
@@ -11,10 +11,10 @@ import { idiomBlocks } from "./write-idiom.ts";
 /** What may wait for the step that follows, so as to share its block: a speed, a tool, a length offset, or a message. */
 export type Held = "speed" | "tool" | "length" | "message";
 
-/** `state.held = "..."; state.value = ...;` */
-export function hold(held: Held, value: Value): Statement[] {
+/** `state.held = "..."; state.value = ...;` The two senses of coolant are told apart when the program is written. */
+export function hold(held: Held | Expression, value: Value): Statement[] {
   return [
-    set(get("state", "held"), str(held)),
+    set(get("state", "held"), typeof held === "string" ? str(held) : held),
     set(get("state", "value"), value),
     set(get("state", "waiting"), true),
   ];
@@ -53,6 +53,9 @@ export function defineSettle(context: Context): FunctionDeclaration {
       : []),
     ...(messageWaits(context.format)
       ? [{ of: str("message"), statements: idiomBlocks(context, "message", get("state", "value")) }]
+      : []),
+    ...(context.format.coolantBlocks === "together"
+      ? (["on", "off"] as const).map((sense) => ({ of: str(sense), statements: endCoolant(context) }))
       : []),
   ];
   return func(
@@ -100,6 +103,14 @@ export function lengthWords(context: Context, offset: Value): [Word, Word] {
   return [
     codeWord(context, "length-offset.on", codes.lengthOn),
     wholeWord(context, "length-offset.word", lengthOffset?.word ?? "", offset, numbers.width.H),
+  ];
+}
+
+/** Ends the block of the media that have waited; the end of a block takes back a separator that is not there. */
+function endCoolant({ format }: Context): Statement[] {
+  return [
+    run(call("endBlock", "state", add(get("state", "at"), format.separator.length))),
+    set(get("state", "miscellaneous"), 0),
   ];
 }
 

@@ -22,7 +22,7 @@ export type Meaning =
   | { readonly kind: "spindle-stop" }
   | { readonly kind: "spindle-orient" }
   | { readonly kind: "coolant"; readonly medium: CoolantMedium }
-  | { readonly kind: "coolant-off" }
+  | { readonly kind: "coolant-off"; readonly medium: CoolantMedium | "all" }
   | { readonly kind: "stop"; readonly optional: boolean }
   | { readonly kind: "end" }
   | { readonly kind: "extra" };
@@ -82,7 +82,8 @@ function machineEntries({ codes }: Format): Entry[] {
     [codes.spindleStop, { kind: "spindle-stop" }],
     [codes.spindleOrient, { kind: "spindle-orient" }],
     ...entriesOf(codes.coolant).map(([medium, code]): Entry => [code, { kind: "coolant", medium }]),
-    [codes.coolantOff, { kind: "coolant-off" }],
+    [codes.coolantOff, { kind: "coolant-off", medium: "all" }],
+    ...entriesOf(codes.coolantOffOne).map(([medium, code]): Entry => [code, { kind: "coolant-off", medium }]),
     [codes.stop, { kind: "stop", optional: false }],
     [codes.optionalStop, { kind: "stop", optional: true }],
     [codes.end, { kind: "end" }],

@@ -200,6 +200,8 @@ export interface State {
     /** The stop was confirmed before the first motion. */
     stopSeen: boolean;
     readonly stated: Set<StepKind>;
+    /** Media that were turned off before the first motion, where each has a word of its own. */
+    readonly mediaOff: Set<string>;
     /** A stop has lost the modes, and nothing has moved since. */
     resumes: boolean;
   };
@@ -322,6 +324,7 @@ export function createState(facts: MachineFacts, job: JobFacts): State {
       wentOn: false,
       stopSeen: false,
       stated: new Set(),
+      mediaOff: new Set(),
       resumes: false,
     },
     modes: { units: "mm", plane: undefined, distance: undefined, feed: "per-minute" },

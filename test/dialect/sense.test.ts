@@ -70,6 +70,15 @@ const cases: Readonly<Record<string, Case>> = {
     text: "stops: { resume: loses-modes }\nlength-offset: none\nmachine: { length-offset: { form: in-tool-word } }",
     finds: ["dialect/format stops.resume"],
   },
+  // Coolant.
+  "a medium that could not be turned off": {
+    text: "coolant: { off: { mist: M97 } }",
+    finds: ["dialect/undeclared coolant.off.flood"],
+  },
+  "two coolant words in a block of one M word": {
+    text: "coolant: { blocks: together }\nblocks: { m-words: 1 }",
+    finds: ["dialect/format coolant.blocks"],
+  },
   // Addresses.
   "a letter without a place": {
     text: "blocks: { order: [N, G, X, Y, Z, I, J, K, R, P, F, S, T, H, D, M] }",

@@ -91,6 +91,12 @@ export const startAndSpindle: readonly Broken[] = [
   },
   {
     rule: "program/start",
+    how: "one of two media is not turned off by its own word",
+    make: () =>
+      setStep(controllerSwap({ offWords: ["mist", "flood"] }), "coolant off", { medium: "mist" } as const),
+  },
+  {
+    rule: "program/start",
     how: "first motion is an approach",
     make: () => drop(singleTool(), "first retract"),
   },

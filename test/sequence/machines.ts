@@ -187,6 +187,7 @@ export function machineOf(change: Partial<MachineFacts> = {}): MachineFacts {
     },
     onTimeout: "alarm",
     afterStop: "keeps-modes",
+    offWords: [],
     signals: {
       "at-speed": { input: 4, level: "on", settle: s(0.3) },
       stopped: { input: 5, level: "on", settle: 0 },
