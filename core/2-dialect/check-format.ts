@@ -13,6 +13,7 @@ export function checkFormat(resolving: Resolving, { format }: Dialect): void {
   checkArcs(resolving, format);
   checkCycles(resolving);
   checkCoolant(resolving, format);
+  checkGears(resolving, format);
 }
 
 function checkFile({ fail }: Resolving, { blockEnd, comments, programNumber, delimiter }: Format): void {
@@ -163,6 +164,21 @@ function checkCentreWords(
   if (form === "radius" || form === undefined || !has(other) || has(own)) return;
   const message = `Arc centres are ${own}, but only the word for ${other} ones is stated: nothing puts the mode back.`;
   fail("dialect/arc", `arc.centre-words.${own}`, message);
+}
+
+/** A range is selected before the speed, and the speed said before the start: the gear must not shift as it turns. */
+function checkGears({ fail }: Resolving, { gears, spindle }: Format): void {
+  for (const [index, { from, to }] of gears.entries())
+    if (from >= to)
+      fail(
+        "dialect/format",
+        `spindle.gears.${index + 1}.to`,
+        "The gear range ends where it begins, or below.",
+      );
+  if (gears.length === 0 || spindle?.order !== "start-first" || spindle.blocks !== "apart") return;
+  const message =
+    "The spindle is started before its speed, so that its gear would be shifted while it turns.";
+  fail("dialect/format", "spindle.gears", message, "State `order: speed-first`, or `blocks: together`.");
 }
 
 /** Each medium that can be turned on can be turned off, and words that share a block have room in it. */

@@ -71,9 +71,16 @@ export const codeKeys = [
 /** Numbers of the work offsets of a job. */
 export const workOffsetNumbers = [1, 2, 3, 4, 5, 6, 7, 8, 9] as const;
 
+/** Numbers of the gear ranges that a dialect may have. */
+export const gearNumbers = [1, 2, 3, 4, 5, 6] as const;
+
 /** All key paths with a code, such as "plane.zx" and "work-offset.3". */
 export function allCodeKeys(): string[] {
-  return [...codeKeys, ...workOffsetNumbers.map((number) => `work-offset.${number}`)];
+  return [
+    ...codeKeys,
+    ...workOffsetNumbers.map((number) => `work-offset.${number}`),
+    ...gearNumbers.map((number) => `spindle.gears.${number}.code`),
+  ];
 }
 
 /** The code of a work offset. A list that states some offsets says that the control has no others. */

@@ -1179,6 +1179,51 @@ export type OrderOfSpeedAndStart = "speed-first" | "start-first";
  */
 export type SpeedAndStartInABlock = "together" | "apart";
 /**
+ * What S counts. rpm: revolutions a minute; percent: hundredths of `machine.spindle.max-rpm`, which the dialect then has to state. Its decimals are `numbers.speed`.
+ *
+ * If wrong: the spindle runs at its highest speed where a low one was meant, or hardly turns.
+ */
+export type UnitOfTheSpeedWord = "rpm" | "percent";
+/**
+ * Ranges of the spindle's gear that a code selects, or none. The first range that a speed lies in is selected, in a block of its own before the speed; a range changes only while the spindle stands.
+ *
+ * If wrong: the speed ends at the top of the range in force, or the gear is shifted while it turns.
+ */
+export type GearRanges =
+  | None7
+  | [GearRange]
+  | [GearRange, GearRange]
+  | [GearRange, GearRange, GearRange]
+  | [GearRange, GearRange, GearRange, GearRange]
+  | [GearRange, GearRange, GearRange, GearRange, GearRange]
+  | [GearRange, GearRange, GearRange, GearRange, GearRange, GearRange];
+/**
+ * One range, or the control shifts by itself.
+ */
+export type None7 = "none";
+/**
+ * Code that selects it.
+ *
+ * If wrong: another range is selected.
+ */
+export type CodeOfTheRange = string;
+/**
+ * Lowest speed of the range.
+ *
+ * Unit: rpm.
+ *
+ * If wrong: the motor stalls in the cut.
+ */
+export type LowestSpeedOfTheRange = number;
+/**
+ * Highest speed of the range.
+ *
+ * Unit: rpm.
+ *
+ * If wrong: the spindle runs slower than the feed is made for.
+ */
+export type HighestSpeedOfTheRange = number;
+/**
  * a code such as G54 or M6, or none
  */
 export type Mist = string;
@@ -1735,7 +1780,7 @@ export type ToolLengths = "table" | "measured" | "operator";
  * How the drawbar is worked at a rack, or none.
  */
 export type Drawbar =
-  | None7
+  | None8
   | {
       travels?: TravelOfAnEmptySpindle;
       "taper-air"?: TaperAir;
@@ -1743,7 +1788,7 @@ export type Drawbar =
 /**
  * There is no drawbar that the program works.
  */
-export type None7 = "none";
+export type None8 = "none";
 /**
  * Whether an empty spindle travels along the rack clamped or released.
  *
@@ -1760,7 +1805,7 @@ export type TaperAir = "yes" | "no";
  * Where tools wait and how they are fetched, or none.
  */
 export type Rack =
-  | None8
+  | None9
   | {
       style?: StyleOfTheRack;
       "clear-z"?: ClearHeight;
@@ -1778,7 +1823,7 @@ export type Rack =
 /**
  * There is no rack that the program drives to.
  */
-export type None8 = "none";
+export type None9 = "none";
 /**
  * drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.
  *
@@ -2489,6 +2534,16 @@ export interface Spindle {
   orient?: SpindleOrientation;
   order?: OrderOfSpeedAndStart;
   blocks?: SpeedAndStartInABlock;
+  "speed-unit"?: UnitOfTheSpeedWord;
+  gears?: GearRanges;
+}
+/**
+ * One range and its code.
+ */
+export interface GearRange {
+  code: CodeOfTheRange;
+  from: LowestSpeedOfTheRange;
+  to: HighestSpeedOfTheRange;
 }
 /**
  * Words for coolant and air.

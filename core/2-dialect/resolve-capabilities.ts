@@ -1,7 +1,7 @@
 import type { ArcCapabilities, Capabilities, CycleCapabilities, PerUnit } from "#base";
-import { atomsPerUnit, inverseTimeUnit, microsecondsPerSecond, milliPerRpm } from "#base";
+import { atomsPerUnit, inverseTimeUnit, microsecondsPerSecond } from "#base";
 import { declaredWords } from "./code-keys.ts";
-import { arcForm, arcPlanes, largestSweep } from "./resolve-format.ts";
+import { arcForm, arcPlanes, gearRanges, largestSweep, speedUnit } from "./resolve-format.ts";
 import type { NumberKey } from "./resolve-numbers.ts";
 import { decimalsOf } from "./resolve-numbers.ts";
 import type { TreeNode } from "./tree.ts";
@@ -20,7 +20,8 @@ export function resolveCapabilities(tree: TreeNode): Capabilities {
     feedPerMinuteGrid: unitGrid(tree, "feed-per-minute"),
     feedPerRevolutionGrid: unitGrid(tree, "feed-per-revolution"),
     inverseTimeGrid: grid(tree, "inverse-time", inverseTimeUnit),
-    speedGrid: grid(tree, "speed", milliPerRpm),
+    speedGrid: speedGrid(tree),
+    gears: gearRanges(tree).map(({ from, to }) => ({ from, to })),
     dwellGrid: timeGrid(tree, "dwell", "dwell.unit"),
     rapids: word<"straight" | "dog-leg">(tree, "motion.rapids"),
     arcs: resolveArcs(tree),
@@ -39,6 +40,11 @@ function increment(decimals: number | undefined, unit: number): number | undefin
 
 function grid(tree: TreeNode, key: NumberKey, unit: number): number | undefined {
   return increment(decimalsOf(tree, key), unit);
+}
+
+function speedGrid(tree: TreeNode): number | undefined {
+  const unit = speedUnit(tree);
+  return unit === undefined ? undefined : grid(tree, "speed", unit);
 }
 
 function unitGrid(tree: TreeNode, key: NumberKey): PerUnit | undefined {

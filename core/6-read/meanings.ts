@@ -19,6 +19,7 @@ export type Meaning =
   | { readonly kind: "dwell" }
   | { readonly kind: "tool-change" }
   | { readonly kind: "spindle-start"; readonly direction: SpindleDirection }
+  | { readonly kind: "gear"; readonly from: number; readonly to: number }
   | { readonly kind: "spindle-stop" }
   | { readonly kind: "spindle-orient" }
   | { readonly kind: "coolant"; readonly medium: CoolantMedium }
@@ -74,11 +75,12 @@ function modeEntries({ codes }: Format): Entry[] {
   ];
 }
 
-function machineEntries({ codes }: Format): Entry[] {
+function machineEntries({ codes, gears }: Format): Entry[] {
   return [
     [codes.toolChange, { kind: "tool-change" }],
     [codes.spindleCw, { kind: "spindle-start", direction: "cw" }],
     [codes.spindleCcw, { kind: "spindle-start", direction: "ccw" }],
+    ...gears.map(({ code, from, to }): Entry => [code, { kind: "gear", from, to }]),
     [codes.spindleStop, { kind: "spindle-stop" }],
     [codes.spindleOrient, { kind: "spindle-orient" }],
     ...entriesOf(codes.coolant).map(([medium, code]): Entry => [code, { kind: "coolant", medium }]),

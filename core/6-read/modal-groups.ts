@@ -25,6 +25,7 @@ export const groups = [
   "arc-centre",
   "rotation",
   "scale",
+  "gear",
   "extra",
 ] as const;
 
@@ -67,6 +68,7 @@ const groupOfMeaning = {
   dwell: "non-modal",
   "tool-change": "tool-change",
   "spindle-start": "spindle",
+  gear: "gear",
   "spindle-stop": "spindle",
   "spindle-orient": "spindle",
   coolant: "coolant",

@@ -74,7 +74,12 @@ export function createQuantities(format: Format): Quantities {
     inverseTime:
       numbers.inverseTime && quantity(numbers.inverseTime, inverseTimeUnit, "numbers.inverse-time", "1/min"),
     angle: quantity(numbers.angle, 1_000_000, "numbers.angle", "degrees"),
-    speed: quantity(numbers.speed, milliPerRpm, "numbers.speed", "rpm"),
+    speed: quantity(
+      numbers.speed,
+      format.speedUnit,
+      "numbers.speed",
+      format.speedUnit === milliPerRpm ? "rpm" : "percent",
+    ),
     dwell: time(numbers.dwell, format.dwell?.unit ?? "s", "numbers.dwell"),
     cycleDwell: time(numbers.cycleDwell, format.cycles?.dwellUnit ?? "s", "numbers.cycle-dwell"),
     timeout:

@@ -142,6 +142,8 @@ export const format: Format = {
     endedBy: "any-motion",
   },
   spindle: { order: "speed-first", blocks: "together" },
+  speedUnit: 1000,
+  gears: [],
   coolantBlocks: "apart",
   stops: { comment: "own-block", resume: "keeps-modes" },
   tools: { blocks: "together", order: "select-first" },

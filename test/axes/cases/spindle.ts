@@ -37,6 +37,37 @@ export const cases: readonly AxisCase[] = [
     other: "spindle: { order: start-first, blocks: apart }",
   },
   {
+    axis: 80,
+    title: "the speed in revolutions a minute, or in percent of the highest",
+    base: "rs274ngc",
+    both: "machine: { spindle: { min-rpm: 1, max-rpm: 24000 } }",
+    one: "spindle: { speed-unit: rpm }",
+    other: "spindle: { speed-unit: percent }\nnumbers: { speed: 1 }",
+  },
+  {
+    axis: 81,
+    title: "a gear range before the speed, or one range for all speeds",
+    base: "rs274ngc",
+    one: "spindle: { gears: [{ code: M41, from: 100, to: 10000 }, { code: M42, from: 8000, to: 20000 }] }",
+    other: "spindle: { gears: none }",
+  },
+  {
+    axis: 81,
+    title: "ranges that meet at one speed or at another",
+    base: "rs274ngc",
+    one: "spindle: { gears: [{ code: M41, from: 100, to: 10000 }, { code: M42, from: 10000, to: 20000 }] }",
+    other:
+      "spindle: { gears: [{ code: M41, from: 100, to: 8000 }, { code: M42, from: 8000, to: 11000 }, { code: M43, from: 11000, to: 20000 }] }",
+  },
+  {
+    axis: 81,
+    title: "a speed that one of the ranges has, or none",
+    base: "rs274ngc",
+    one: "spindle: { gears: [{ code: M41, from: 100, to: 20000 }] }",
+    other: "spindle: { gears: [{ code: M42, from: 100, to: 11000 }] }",
+    otherRefuses: "limit/speed",
+  },
+  {
     axis: 82,
     title: "a code for the start that is not M03",
     base: "rs274ngc",
