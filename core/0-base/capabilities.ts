@@ -43,6 +43,10 @@ export interface Capabilities {
   readonly spindleOrder: "speed-first" | "start-first" | undefined;
   /** Whether speed and start share a block. Key "spindle.blocks". */
   readonly spindleBlocks: "together" | "apart" | undefined;
+  /** Gear ranges in the order of the file, milli-rpm; empty where there is one range. Key "spindle.gears". */
+  readonly gears: readonly { readonly from: number; readonly to: number }[];
+  /** Key "stops.comment". */
+  readonly stopComment: "own-block" | "with-stop" | undefined;
   /** Key "tools.preselect". */
   readonly preselect: boolean | undefined;
 }

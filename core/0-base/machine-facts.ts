@@ -1,7 +1,7 @@
 import type { Expression } from "./expression.ts";
 import type { Axis } from "./batch.ts";
 import type { UnitSystem } from "./lengths.ts";
-import type { SpindleDirection, StepKind } from "./step.ts";
+import type { CoolantMedium, SpindleDirection, StepKind } from "./step.ts";
 
 /**
  * Facts of the machine as the dialect file declares them. `undefined` means that no file of the chain says it: who needs
@@ -20,7 +20,11 @@ export interface MachineFacts {
   readonly confirm: Partial<Record<ConfirmationName, Confirmation>>;
   /** What a wait on a signal does when its time is up; a wait that continues confirms nothing. */
   readonly onTimeout: "alarm" | "continues" | undefined;
+  /** Media that have a word of their own to turn them off; none where one word turns off all. */
+  readonly offWords: readonly CoolantMedium[];
   readonly signals: Partial<Record<SignalName, Signal>>;
+  /** Whether modes and offsets are as before when the program goes on behind a stop. */
+  readonly afterStop: "keeps-modes" | "loses-modes" | undefined;
   readonly retract: RetractFacts | undefined;
   readonly lengthOffset: LengthOffsetFacts | undefined;
   /** Where tool lengths come from: the controller's table, a measurement after each swap, or the operator. */

@@ -8,8 +8,12 @@ export function checkFormat(resolving: Resolving, { format }: Dialect): void {
   checkFile(resolving, format);
   checkBlockNumbers(resolving, format);
   checkMessage(resolving, format);
+  checkStopMessage(resolving, format);
+  checkResume(resolving, format);
   checkArcs(resolving, format);
   checkCycles(resolving);
+  checkCoolant(resolving, format);
+  checkGears(resolving, format);
 }
 
 function checkFile({ fail }: Resolving, { blockEnd, comments, programNumber, delimiter }: Format): void {
@@ -82,6 +86,38 @@ function checkMessage({ fail }: Resolving, { idioms, characters, comments }: For
   }
 }
 
+/** The tool word that brings a length offset back would swap the tool. */
+function checkResume({ fail }: Resolving, { stops, lengthOffset }: Format): void {
+  if (stops.resume !== "loses-modes" || lengthOffset?.form !== "in-tool-word") return;
+  const message =
+    "A stop loses the length offset, which stands in the tool word: nothing could state it again without a swap.";
+  fail("dialect/format", "stops.resume", message, "Use a control that keeps its modes over a stop.");
+}
+
+/** The block of a stop has to hold the longest message, and to end behind it. */
+function checkStopMessage({ fail }: Resolving, format: Format): void {
+  const { stops, idioms, comments, blockNumber, longest, separator, blockEnd, numbers } = format;
+  if (stops.comment !== "with-stop" || idioms.message === undefined) return;
+  if (comments.style === "semicolon" && blockEnd !== "") {
+    const message = "The message of a stop would swallow the sign at the end of its block.";
+    fail("dialect/format", "stops.comment", message, "State `comment: own-block`.");
+  }
+  const number =
+    blockNumber === null
+      ? 0
+      : 1 + Math.max(String(blockNumber.to).length, blockNumber.width) + separator.length;
+  const code = 1 + Math.max(3, numbers.width.M) + separator.length;
+  const most = number + code + comments.longest + 2 + blockEnd.length;
+  if (longest === 0 || most <= longest) return;
+  const message = `A stop with a message of ${comments.longest} characters takes ${most}, more than \`blocks.longest\`.`;
+  fail(
+    "dialect/format",
+    "stops.comment",
+    message,
+    "State a lower `comments.longest`, or `comment: own-block`.",
+  );
+}
+
 function checkArcs({ tree, fail }: Resolving, { arc, codes }: Format): void {
   if (arc.form === "none") return;
   if (arc.form === "radius" && arc.fullCircle === true) {
@@ -128,6 +164,37 @@ function checkCentreWords(
   if (form === "radius" || form === undefined || !has(other) || has(own)) return;
   const message = `Arc centres are ${own}, but only the word for ${other} ones is stated: nothing puts the mode back.`;
   fail("dialect/arc", `arc.centre-words.${own}`, message);
+}
+
+/** A range is selected before the speed, and the speed said before the start: the gear must not shift as it turns. */
+function checkGears({ fail }: Resolving, { gears, spindle }: Format): void {
+  for (const [index, { from, to }] of gears.entries())
+    if (from >= to)
+      fail(
+        "dialect/format",
+        `spindle.gears.${index + 1}.to`,
+        "The gear range ends where it begins, or below.",
+      );
+  if (gears.length === 0 || spindle?.order !== "start-first" || spindle.blocks !== "apart") return;
+  const message =
+    "The spindle is started before its speed, so that its gear would be shifted while it turns.";
+  fail("dialect/format", "spindle.gears", message, "State `order: speed-first`, or `blocks: together`.");
+}
+
+/** Each medium that can be turned on can be turned off, and words that share a block have room in it. */
+function checkCoolant({ tree, fail }: Resolving, { codes, coolantBlocks, mWords }: Format): void {
+  if (nodeAt(tree, "coolant.off")?.kind === "mapping")
+    for (const [medium, code] of Object.entries(codes.coolant)) {
+      const off = `coolant.off.${medium}`;
+      const node = nodeAt(tree, off);
+      if (!code || (node !== undefined && !isNone(node))) continue;
+      const message = `\`coolant.${medium}\` is stated, but no word turns that medium off.`;
+      fail("dialect/undeclared", off, message, `State \`${off}\`, or say that there is no ${medium}.`);
+    }
+  if (coolantBlocks === "together" && mWords < 2) {
+    const message = "Coolant words share a block, and a block has one M word.";
+    fail("dialect/format", "coolant.blocks", message, "State `blocks: apart`, or more `blocks.m-words`.");
+  }
 }
 
 /** A cycle needs to know where the tool goes between holes. */

@@ -1,5 +1,6 @@
-import { atomsPerUnit, microsecondsPerSecond, milliPerRpm } from "#base";
+import { atomsPerUnit, microsecondsPerSecond } from "#base";
 import { inverseTimeOf, timeGrid } from "./resolve-capabilities.ts";
+import { speedUnit } from "./resolve-format.ts";
 import type { NumberKey } from "./resolve-numbers.ts";
 import { decimalsOf } from "./resolve-numbers.ts";
 import type { Resolving } from "./resolving.ts";
@@ -19,6 +20,14 @@ export function checkGrids(resolving: Resolving): void {
       `State ${most} or fewer.`,
     );
   }
+  const step = (speedUnit(tree) ?? 0) / 10 ** (decimalsOf(tree, "speed") ?? 0);
+  if (step >= 1 && !Number.isInteger(step))
+    fail(
+      "dialect/grid",
+      "spindle.speed-unit",
+      "A step of S is no whole number of thousandths of a revolution a minute.",
+      "State fewer decimals in `numbers.speed`, or a rounder `machine.spindle.max-rpm`.",
+    );
   for (const state of ["at-speed", "stopped", "released", "clamped", "air"]) {
     const path = `confirm.${state}.timeout`;
     const grid = timeGrid(tree, "timeout", "wait.timeout-unit");
@@ -54,7 +63,7 @@ function gridsOf(tree: TreeNode): Grid[] {
     ...lengths,
     one("angle", 1_000_000),
     one("inverse-time", inverseTimeOf(tree)),
-    one("speed", milliPerRpm),
+    one("speed", speedUnit(tree)),
     one("dwell", timeUnit(tree, "dwell.unit")),
     one("cycle-dwell", timeUnit(tree, "cycles.words.dwell-unit")),
     one("timeout", timeUnit(tree, "wait.timeout-unit")),

@@ -62,6 +62,10 @@ export const codeKeys = [
   "coolant.air",
   "coolant.through-tool",
   "coolant.off",
+  "coolant.off.mist",
+  "coolant.off.flood",
+  "coolant.off.air",
+  "coolant.off.through-tool",
   "tools.change",
   "stops.stop",
   "stops.optional",
@@ -71,9 +75,16 @@ export const codeKeys = [
 /** Numbers of the work offsets of a job. */
 export const workOffsetNumbers = [1, 2, 3, 4, 5, 6, 7, 8, 9] as const;
 
+/** Numbers of the gear ranges that a dialect may have. */
+export const gearNumbers = [1, 2, 3, 4, 5, 6] as const;
+
 /** All key paths with a code, such as "plane.zx" and "work-offset.3". */
 export function allCodeKeys(): string[] {
-  return [...codeKeys, ...workOffsetNumbers.map((number) => `work-offset.${number}`)];
+  return [
+    ...codeKeys,
+    ...workOffsetNumbers.map((number) => `work-offset.${number}`),
+    ...gearNumbers.map((number) => `spindle.gears.${number}.code`),
+  ];
 }
 
 /** The code of a work offset. A list that states some offsets says that the control has no others. */
@@ -147,6 +158,12 @@ export function readCodes(tree: TreeNode): Codes {
       "through-tool": at("coolant.through-tool"),
     }),
     coolantOff: at("coolant.off"),
+    coolantOffOne: group({
+      mist: at("coolant.off.mist"),
+      flood: at("coolant.off.flood"),
+      air: at("coolant.off.air"),
+      "through-tool": at("coolant.off.through-tool"),
+    }),
     toolChange: at("tools.change"),
     stop: at("stops.stop"),
     optionalStop: at("stops.optional"),

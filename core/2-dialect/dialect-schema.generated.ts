@@ -1342,6 +1342,51 @@ export type OrderOfSpeedAndStart = "speed-first" | "start-first";
  */
 export type SpeedAndStartInABlock = "together" | "apart";
 /**
+ * What S counts. rpm: revolutions a minute; percent: hundredths of `machine.spindle.max-rpm`, which the dialect then has to state. Its decimals are `numbers.speed`.
+ *
+ * If wrong: the spindle runs at its highest speed where a low one was meant, or hardly turns.
+ */
+export type UnitOfTheSpeedWord = "rpm" | "percent";
+/**
+ * Ranges of the spindle's gear that a code selects, or none. The first range that a speed lies in is selected, in a block of its own before the speed; a range changes only while the spindle stands.
+ *
+ * If wrong: the speed ends at the top of the range in force, or the gear is shifted while it turns.
+ */
+export type GearRanges =
+  | None9
+  | [GearRange]
+  | [GearRange, GearRange]
+  | [GearRange, GearRange, GearRange]
+  | [GearRange, GearRange, GearRange, GearRange]
+  | [GearRange, GearRange, GearRange, GearRange, GearRange]
+  | [GearRange, GearRange, GearRange, GearRange, GearRange, GearRange];
+/**
+ * One range, or the control shifts by itself.
+ */
+export type None9 = "none";
+/**
+ * Code that selects it.
+ *
+ * If wrong: another range is selected.
+ */
+export type CodeOfTheRange = string;
+/**
+ * Lowest speed of the range.
+ *
+ * Unit: rpm.
+ *
+ * If wrong: the motor stalls in the cut.
+ */
+export type LowestSpeedOfTheRange = number;
+/**
+ * Highest speed of the range.
+ *
+ * Unit: rpm.
+ *
+ * If wrong: the spindle runs slower than the feed is made for.
+ */
+export type HighestSpeedOfTheRange = number;
+/**
  * Code that turns mist on, or none.
  *
  * If wrong: the tool runs dry.
@@ -1366,11 +1411,52 @@ export type Air = string;
  */
 export type CoolantThroughTheTool = string;
 /**
- * Code that turns all of them off.
+ * Code that turns all of them off, or a code for each medium that can be turned on.
  *
  * If wrong: coolant runs during the swap, into the taper and the rack.
  */
-export type AllOff = string;
+export type AllOff =
+  | OneCodeForAll
+  | {
+      mist?: MistOff;
+      flood?: FloodOff;
+      air?: AirOff;
+      "through-tool"?: CoolantThroughTheToolOff;
+    };
+/**
+ * Turns all media off.
+ */
+export type OneCodeForAll = string;
+/**
+ * Code that turns mist off, or none.
+ *
+ * If wrong: mist runs on into the swap.
+ */
+export type MistOff = string;
+/**
+ * Code that turns flood coolant off, or none.
+ *
+ * If wrong: coolant runs on into the swap.
+ */
+export type FloodOff = string;
+/**
+ * Code that turns air off, or none.
+ *
+ * If wrong: air blows chips into the rack.
+ */
+export type AirOff = string;
+/**
+ * Code that turns coolant through the tool off, or none.
+ *
+ * If wrong: coolant runs into the taper at the swap.
+ */
+export type CoolantThroughTheToolOff = string;
+/**
+ * apart: each in a block of its own; together: media that are turned on, or off, behind one another share a block, as far as `blocks.m-words` goes.
+ *
+ * If wrong: only the last word of the block acts, or the block alarms.
+ */
+export type CoolantWordsInABlock = "apart" | "together";
 /**
  * Code of the controller's own tool change, or none.
  *
@@ -1413,6 +1499,18 @@ export type OptionalStop = string;
  * If wrong: the controller alarms, does not rewind, or moves a pallet.
  */
 export type EndOfProgram = string;
+/**
+ * Where the message stands that says what a stop is for. own-block: in a block of its own before the stop; with-stop: in the block of the stop, behind its code. Of a message that takes several comments the last one stands there, the others in blocks before it.
+ *
+ * If wrong: the message is gone from the screen while the program stands, and the operator does not see what to do.
+ */
+export type MessageOfAStop = "own-block" | "with-stop";
+/**
+ * What is in force when the operator starts the program again after a stop. keeps-modes: what was in force before; loses-modes: nothing is certain, so that the program states all its modes anew before anything moves, and its offsets before the approach.
+ *
+ * If wrong: the program goes on in inches, in increments or in another work offset.
+ */
+export type ModesBehindAStop = "keeps-modes" | "loses-modes";
 /**
  * Number for a signal that is on.
  *
@@ -1869,7 +1967,7 @@ export type ToolLengths = "table" | "measured" | "operator";
  * How the drawbar is worked at a rack, or none.
  */
 export type Drawbar =
-  | None9
+  | None10
   | {
       travels?: TravelOfAnEmptySpindle;
       "taper-air"?: TaperAir;
@@ -1877,7 +1975,7 @@ export type Drawbar =
 /**
  * There is no drawbar that the program works.
  */
-export type None9 = "none";
+export type None10 = "none";
 /**
  * Whether an empty spindle travels along the rack clamped or released.
  *
@@ -1894,7 +1992,7 @@ export type TaperAir = "yes" | "no";
  * Where tools wait and how they are fetched, or none.
  */
 export type Rack =
-  | None10
+  | None11
   | {
       style?: StyleOfTheRack;
       "clear-z"?: ClearHeight;
@@ -1912,7 +2010,7 @@ export type Rack =
 /**
  * There is no rack that the program drives to.
  */
-export type None10 = "none";
+export type None11 = "none";
 /**
  * drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.
  *
@@ -2652,6 +2750,16 @@ export interface Spindle {
   orient?: SpindleOrientation;
   order?: OrderOfSpeedAndStart;
   blocks?: SpeedAndStartInABlock;
+  "speed-unit"?: UnitOfTheSpeedWord;
+  gears?: GearRanges;
+}
+/**
+ * One range and its code.
+ */
+export interface GearRange {
+  code: CodeOfTheRange;
+  from: LowestSpeedOfTheRange;
+  to: HighestSpeedOfTheRange;
 }
 /**
  * Words for coolant and air.
@@ -2662,6 +2770,7 @@ export interface Coolant {
   air?: Air;
   "through-tool"?: CoolantThroughTheTool;
   off?: AllOff;
+  blocks?: CoolantWordsInABlock;
 }
 /**
  * Words for selecting and changing tools.
@@ -2679,6 +2788,8 @@ export interface StopsAndEnd {
   stop?: ProgramStop;
   optional?: OptionalStop;
   end?: EndOfProgram;
+  comment?: MessageOfAStop;
+  resume?: ModesBehindAStop;
 }
 /**
  * Numbers that a wait on a signal says.

@@ -121,7 +121,7 @@ var compiled = (() => {
     validateDialect: () => validateDialect
   });
   var validateDialect = validate20;
-  var schema31 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://tapewright.invalid/schemas/dialect.schema.json", "title": "Dialect", "description": "What one controller and its machine want. A file states only what differs from the one that it extends; a key that no file of the chain states is never guessed: what needs it is refused.", "type": "object", "additionalProperties": false, "required": ["dialect"], "properties": { "dialect": { "title": "Name of the dialect", "description": "The name that programs, set-up sheets and findings quote. Lower case, words joined by hyphens; the file is called NAME.dialect.yaml.\n\nIf wrong: the program on the machine cannot be traced to the file that shaped it.", "type": "string", "pattern": "^[a-z0-9]+(-[a-z0-9]+)*$", "maxLength": 40, "examples": ["quarry-router"] }, "title": { "title": "Title", "description": "One line for people: which controller or machine this is.\n\nIf wrong: an operator picks the dialect of another machine.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["Six-pocket router at the quarry workshop"] }, "extends": { "title": "Extends", "description": "The dialect whose values hold wherever this file states none: the name of a shipped dialect, or a file in the same folder or below (its name ends with .yaml). Mappings are merged key by key; lists, single values and `none` replace.\n\nIf wrong: words of another controller are inherited that this one rejects or takes for something else.", "type": "string", "minLength": 1, "maxLength": 200, "examples": ["explicit-words", "base/workshop.dialect.yaml"] }, "sources": { "title": "Sources", "description": "Where the facts of this file come from: standard and section, manual and page, or what was tried at the machine.\n\nIf wrong: nobody can tell later which value was read and which was guessed.", "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 300 }, "examples": [["NISTIR 6556, The NIST RS274/NGC Interpreter, version 3, 17 August 2000"]] }, "file": { "title": "File", "description": "The frame of the program text: file name ending, line ends, the marks at its start and end.", "type": "object", "additionalProperties": false, "properties": { "extension": { "title": "File name ending", "description": "Ending of the program file, without the dot.\n\nIf wrong: the controller does not list the file, or opens it as something else.", "type": "string", "pattern": "^[A-Za-z0-9]{1,8}$", "examples": ["nc"] }, "line-end": { "title": "Line end", "description": "What ends a line: lf (line feed), crlf (carriage return and line feed) or cr (carriage return).\n\nIf wrong: the whole file is read as one block, or each second line as an empty one.", "type": "string", "enum": ["lf", "crlf", "cr"], "examples": ["lf"] }, "last-line-end": { "title": "Line end after the last line", "description": "Whether the last line is ended, too.\n\nIf wrong: the last block, the end of the program, is ignored.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "end-of-block": { "title": "End-of-block mark", "description": "A visible mark at the end of each block: none, semicolon or asterisk.\n\nIf wrong: `;` starts a comment on some controllers, so that the rest of the block is dropped; `*` is an error on others.", "type": "string", "enum": ["none", "semicolon", "asterisk"], "examples": ["none"] }, "delimiter": { "title": "Program delimiter", "description": "Whether a line with `%` alone stands first and last.\n\nIf wrong: the controller finds no start or no end of the program and refuses the transfer.", "type": "string", "enum": ["none", "percent"], "examples": ["percent"] }, "program-number": { "title": "Program number", "description": "How the program is identified by a number of its own, or none. Where it is stated, a job must have a number in the range.", "anyOf": [{ "title": "None", "description": "Programs have no number; the file name tells them apart.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "letter": { "title": "Letter of the program number", "description": "The address of the number.\n\nIf wrong: the line is refused, or a program of another number is overwritten.", "type": "string", "enum": ["O", ":", "%"], "examples": ["O"] }, "digits": { "title": "Digits of the program number", "description": "Least digits; zeros are put in front.\n\nUnit: digits.\n\nIf wrong: the controller takes the program for another one, or refuses it.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [4] }, "from": { "title": "Lowest program number", "description": "Lowest number that is free for programs.\n\nUnit: program number.\n\nIf wrong: a program that the builder protects is overwritten, or the transfer is refused.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [1] }, "to": { "title": "Highest program number", "description": "Highest number that is free for programs; many controls keep the 8000s or 9000s to themselves.\n\nUnit: program number.\n\nIf wrong: a cycle or macro of the builder is overwritten.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [7999] } } }], "examples": ["none", { "letter": "O", "digits": 4, "from": 1, "to": 7999 }] }, "characters": { "title": "Characters", "description": "What the text may hold: upper (capital letters, digits and the marks of the code, in comments, too), ascii, or utf-8 (any character in comments).\n\nIf wrong: the block is rejected, or the comment on the screen is garbled so that an instruction to the operator is lost.", "type": "string", "enum": ["upper", "ascii", "utf-8"], "examples": ["upper"] } }, "examples": [{ "extension": "nc", "line-end": "lf", "delimiter": "percent" }] }, "comments": { "title": "Comments", "description": "How text for people is set apart from the code.", "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Comment style", "description": "parentheses: ( ... ); semicolon: from ; to the end of the line; none: the controller takes no comments, and messages to the operator cannot be written.\n\nIf wrong: the text is executed as code, or the block alarms.", "type": "string", "enum": ["parentheses", "semicolon", "none"], "examples": ["parentheses"] }, "longest": { "title": "Longest comment", "description": "Most characters of one comment, its marks not counted. Longer text is cut.\n\nUnit: characters.\n\nIf wrong: the block alarms, or the end of an instruction to the operator is missing.", "type": "integer", "minimum": 8, "maximum": 200, "examples": [60] } }, "examples": [{ "style": "parentheses", "longest": 60 }] }, "blocks": { "title": "Blocks", "description": "How words make up a block and blocks follow one another.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Block numbers", "description": "Which blocks have a number (N word), or none.", "anyOf": [{ "title": "None", "description": "No block has a number.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Numbered blocks", "description": "all: every block; sections: only the first block of each operation.\n\nIf wrong: block search and restart do not find the place.", "type": "string", "enum": ["all", "sections"], "examples": ["all"] }, "start": { "title": "First block number", "description": "Number of the first numbered block, and of the first one after the highest was reached.\n\nUnit: block number.\n\nIf wrong: a number that the controller reserves is used.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [10] }, "step": { "title": "Step of block numbers", "description": "Difference from one numbered block to the next.\n\nUnit: block numbers.\n\nIf wrong: no free numbers for a block put in at the machine.", "type": "integer", "minimum": 1, "maximum": 1e3, "examples": [10] }, "to": { "title": "Highest block number", "description": "After it numbers begin again at the first.\n\nUnit: block number.\n\nIf wrong: the controller alarms in the middle of the program.", "type": "integer", "minimum": 1, "maximum": 99999999, "examples": [99990] }, "width": { "title": "Digits of block numbers", "description": "Least digits, zeros put in front; 0: as many as needed.\n\nUnit: digits.\n\nIf wrong: the number is not recognised.", "type": "integer", "minimum": 0, "maximum": 8, "examples": [0] } } }], "examples": ["none", { "on": "all", "start": 10, "step": 10, "to": 99990, "width": 0 }] }, "separator": { "title": "Separator", "description": "What stands between two words: none, blank or tab.\n\nIf wrong: words that run together are misread, or a blank counts against the length of the block.", "type": "string", "enum": ["none", "blank", "tab"], "examples": ["blank"] }, "order": { "title": "Word order", "description": "Letters in the order in which a block has them, each once. Every letter that the dialect writes must stand here.\n\nIf wrong: a controller with a fixed order ignores or misreads the word that stands in the wrong place.", "type": "array", "minItems": 3, "maxItems": 26, "uniqueItems": true, "items": { "$ref": "#/$defs/letter" }, "examples": [["N", "G", "X", "Y", "Z", "A", "B", "C", "I", "J", "K", "R", "P", "Q", "F", "S", "T", "H", "D", "M"]] }, "longest": { "title": "Longest block", "description": "Most characters of a block, its line end not counted, or none.\n\nUnit: characters.\n\nIf wrong: the block is cut short: in the worst case a coordinate loses its last digits and the axis goes to another place without an alarm.", "anyOf": [{ "title": "None", "description": "Any length.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 20, "maximum": 4e3 }], "examples": [80] }, "g-words": { "title": "G words in a block", "description": "one: a single G word; any: one of each modal group.\n\nIf wrong: the last one wins without a word, or the block alarms.", "type": "string", "enum": ["one", "any"], "examples": ["any"] }, "m-words": { "title": "M words in a block", "description": "Most M words in one block.\n\nUnit: words.\n\nIf wrong: only the first or the last one acts: coolant or spindle is missing.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [1] }, "modes": { "title": "Modes in a block", "description": "together: modes that are set one after another share a block (as far as g-words allows); apart: each has a block of its own.\n\nIf wrong: a mode is dropped: the program runs in the wrong plane, units or offset.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "delete": { "title": "Block delete", "description": "Whether the controller understands `/` at the start of a block. Programs are written without it; it is accepted in programs that are read.\n\nIf wrong: a block that should be skipped is executed, or the other way round.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "stops-act": { "title": "When stops act", "description": "Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. They are written in blocks of their own; this decides what a program from elsewhere means.\n\nIf wrong: the spindle stops and the tool is then driven through the material.", "type": "string", "enum": ["before-motion", "after-motion"], "examples": ["after-motion"] } }, "examples": [{ "number": "none", "separator": "blank", "longest": 80, "g-words": "any", "m-words": 1 }] }, "numbers": { "title": "Numbers", "description": "How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros` and `digits` hold for all; a single address may state its own.", "type": "object", "additionalProperties": false, "properties": { "point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "length": { "title": "Axis words", "description": "Numbers of X Y Z, and of the levels and pecks of cycles. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "arc-centre": { "title": "Arc centre and radius words", "description": "Numbers of I J K and of the radius. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "angle": { "title": "Rotary words", "description": "Numbers of A B C. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of an angle in degrees.\n\nIf wrong: the rotary axis stands short of or past its place.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the rotary axis stands short of or past its place.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [3] }, "feed-per-minute": { "title": "Feed per minute", "description": "Numbers of F in feed per minute. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 1, "inch": 2 }] }, "feed-per-revolution": { "title": "Feed per revolution", "description": "Numbers of F in feed per revolution. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "inverse-time": { "title": "Inverse-time feed", "description": "Numbers of F in inverse time. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a feed in 1/min.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [4] }, "speed": { "title": "Spindle speed", "description": "Numbers of S. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a speed in rpm.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [0] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [0] }, "dwell": { "title": "Dwell", "description": "Number of the dwell, counted in `dwell.unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `dwell.unit`.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "cycle-dwell": { "title": "Dwell in a cycle", "description": "Number of the dwell at the bottom of a hole, counted in `cycles.words.dwell-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `cycles.words.dwell-unit`.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "timeout": { "title": "Timeout of a wait", "description": "Number of the timeout, counted in `wait.timeout-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `wait.timeout-unit`.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [1] }, "code-width": { "title": "Least digits of codes", "description": "Least digits of codes and of tool and offset numbers; zeros are put in front: 2 writes G00, M06, T01.", "type": "object", "additionalProperties": false, "properties": { "G": { "title": "Digits of G words", "description": "Least digits of a G code before its point.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "M": { "title": "Digits of M words", "description": "Least digits of an M code.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "T": { "title": "Digits of T words", "description": "Least digits of a tool number.\n\nUnit: digits.\n\nIf wrong: a number with too few digits selects another tool or carries no offset.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "H": { "title": "Digits of H words", "description": "Least digits of the number of a length offset.\n\nUnit: digits.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "D": { "title": "Digits of D words", "description": "Least digits of the number of a radius offset.\n\nUnit: digits.\n\nIf wrong: the radius of another tool acts, and the contour is gouged.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] } }, "examples": [{ "G": 2, "M": 2, "T": 2, "H": 2, "D": 2 }] } }, "examples": [{ "point": "always", "trailing-zeros": "keep", "length": { "mm": 3, "inch": 4 } }] }, "modal": { "title": "Modal words", "description": "Which words are repeated although they have not changed.", "type": "object", "additionalProperties": false, "properties": { "motion": { "title": "Motion word", "description": "modal: written when the kind of motion changes; each-block: in every block with axis words.\n\nIf wrong: without its motion word a block does nothing, or is run as the last motion: a rapid where a feed was meant.", "type": "string", "enum": ["modal", "each-block"], "examples": ["modal"] }, "axes": { "title": "Axis words", "description": "changed: only axes that move; all: every axis whose place is known.\n\nIf wrong: an axis left out is taken as 0 or stays where it was.", "type": "string", "enum": ["changed", "all"], "examples": ["changed"] }, "arc-end": { "title": "End of an arc", "description": "changed: only the end coordinates that differ; both: both axes of the plane.\n\nIf wrong: the arc is refused, or ends at another place.", "type": "string", "enum": ["changed", "both"], "examples": ["changed"] }, "arc-centre": { "title": "Zeros in an arc centre", "description": "non-zero: a centre word of 0 is left out; both: both are written.\n\nIf wrong: `centre missing` alarm, or the last centre is used and the arc runs wild.", "type": "string", "enum": ["non-zero", "both"], "examples": ["both"] }, "feed": { "title": "Feed word", "description": "modal: when the feed changes; after-rapid: also in the first feed block after a rapid; each-block: in every feed block.\n\nIf wrong: the block alarms for want of a feed, or an old feed is used.", "type": "string", "enum": ["modal", "after-rapid", "each-block"], "examples": ["modal"] } }, "examples": [{ "motion": "modal", "axes": "changed", "arc-end": "changed", "arc-centre": "both", "feed": "modal" }] }, "axes": { "title": "Letters of the axes", "description": "The letters by which the controller knows the axes of ISO 841, where Z is the axis of the spindle.", "type": "object", "additionalProperties": false, "axes": [56], "properties": { "x": { "title": "Letter of X", "description": "Letter of the linear axis X of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["X"] }, "y": { "title": "Letter of Y", "description": "Letter of the linear axis Y of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["Y"] }, "z": { "title": "Letter of Z", "description": "Letter of the linear axis Z of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["Z"] }, "a": { "title": "Letter of A", "description": "Letter of the rotary axis A of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["A"] }, "b": { "title": "Letter of B", "description": "Letter of the rotary axis B of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["B"] }, "c": { "title": "Letter of C", "description": "Letter of the rotary axis C of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["C"] } }, "examples": [{ "x": "X", "y": "Y", "z": "W" }] }, "motion": { "title": "Straight motion", "description": "Rapid and straight motion.", "type": "object", "additionalProperties": false, "properties": { "rapid": { "title": "Rapid", "description": "Code of the rapid.\n\nIf wrong: a rapid is run as a feed, or a feed as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G0"] }, "line": { "title": "Straight line at feed", "description": "Code of a straight line at feed.\n\nIf wrong: a feed is run as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G1"] }, "rapids": { "title": "Path of a rapid", "description": "straight: all axes arrive together on a straight path; dog-leg: each runs at its own rate. With dog-leg, a rapid that changes Z and X or Y is split: rising Z first, falling Z last.\n\nIf wrong: on a dog-leg the tool sweeps through a clamp that lies beside the straight path.", "type": "string", "enum": ["straight", "dog-leg"], "examples": ["dog-leg"] }, "machine-move-lasts": { "title": "How long a move in machine coordinates lasts", "description": "block: the code of `machine-move` acts in its own block alone; until-work-offset: it suspends the work offset, and all motion is in machine coordinates until a work offset is stated anew.\n\nIf wrong: the tool goes to places of the work as if they were places of the machine.", "type": "string", "enum": ["block", "until-work-offset"], "axes": [52], "examples": ["block"] } }, "examples": [{ "rapid": "G0", "line": "G1", "rapids": "dog-leg" }] }, "units": { "title": "Units", "description": "Words for the units of the program.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Millimetres", "description": "Code for millimetres, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G21", "none"] }, "inch": { "title": "Inches", "description": "Code for inches, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G20", "none"] }, "programs-in": { "title": "Units of programs", "description": "job: a program is in the units of its job; mm or inch: always in these.\n\nIf wrong: everything is 25.4 times too small or too large.", "type": "string", "enum": ["job", "mm", "inch"], "examples": ["job"] } }, "examples": [{ "mm": "G21", "inch": "G20", "programs-in": "job" }] }, "plane": { "title": "Planes", "description": "Words that select the plane of arcs, cycles and compensation.", "type": "object", "additionalProperties": false, "properties": { "xy": { "title": "XY plane", "description": "Code of the XY plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G17"] }, "zx": { "title": "ZX plane", "description": "Code of the ZX plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G18"] }, "yz": { "title": "YZ plane", "description": "Code of the YZ plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G19"] } }, "examples": [{ "xy": "G17", "zx": "G18", "yz": "G19" }] }, "distance": { "title": "Absolute and incremental", "description": "Words for absolute and incremental coordinates.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute", "description": "Code for absolute coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "$ref": "#/$defs/codeOrNone", "examples": ["G90"] }, "incremental": { "title": "Incremental", "description": "Code for incremental coordinates.\n\nIf wrong: distances are taken as places.", "$ref": "#/$defs/codeOrNone", "examples": ["G91"] }, "programs-in": { "title": "Coordinates of programs", "description": "Whether programs are written with absolute or incremental coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "type": "string", "enum": ["absolute", "incremental"], "examples": ["absolute"] } }, "examples": [{ "absolute": "G90", "incremental": "G91", "programs-in": "absolute" }] }, "arc": { "title": "Arcs", "description": "Circular motion.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Arc clockwise", "description": "Code of an arc clockwise seen from the + end of the axis across the plane.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G2"] }, "ccw": { "title": "Arc counter-clockwise", "description": "Code of an arc counter-clockwise.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G3"] }, "form": { "title": "Form of an arc", "description": "incremental-centre: I J K from the start point; absolute-centre: I J K as coordinates; radius: a radius word, negative above 180 degrees; none: arcs are not understood, and chords take their place.\n\nIf wrong: the centre lies elsewhere: a wild circle through work and clamps.", "type": "string", "enum": ["incremental-centre", "absolute-centre", "radius", "none"], "examples": ["incremental-centre"] }, "centre-words": { "title": "Arc centre modes", "description": "Words that choose absolute or incremental arc centres, where the controller has them.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute arc centres", "description": "Code for absolute arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G90.1"] }, "incremental": { "title": "Incremental arc centres", "description": "Code for incremental arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G91.1"] } }, "examples": [{ "absolute": "none", "incremental": "none" }] }, "radius-word": { "title": "Radius word", "description": "Letter of the radius, where `form` is radius.\n\nIf wrong: the arc is refused.", "$ref": "#/$defs/letter", "examples": ["R"] }, "planes": { "title": "Planes with arcs", "description": "The planes in which arcs are understood. Arcs in others become chords, or are refused.\n\nIf wrong: the block alarms, or the arc is cut in another plane.", "type": "array", "maxItems": 3, "uniqueItems": true, "items": { "type": "string", "enum": ["xy", "zx", "yz"] }, "examples": [["xy", "zx", "yz"]] }, "largest-sweep": { "title": "Largest sweep", "description": "Largest sweep of an arc in one block; larger ones are split.\n\nUnit: degrees.\n\nIf wrong: the arc takes the short way instead of the long one.", "type": "number", "exclusiveMinimum": 0, "maximum": 360, "examples": [360] }, "full-circle": { "title": "Full circle", "description": "Whether one block can be a full circle.\n\nIf wrong: nothing is cut, or a whole circle where nothing was meant.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "helix": { "title": "Helix", "description": "Whether the third axis may move during an arc.\n\nIf wrong: the third axis plunges before or after the arc.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "turns-word": { "title": "Turns word", "description": "Letter of the word for the number of turns of a helix, or none: one turn a block.\n\nIf wrong: the helix is cut with one turn and a steep plunge.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "feed-along": { "title": "Feed on a helix", "description": "What F means on a helix: path, the speed along the helix; circle, the speed along its circle seen from above.\n\nIf wrong: the tool moves up to several times faster than meant on a steep helix.", "type": "string", "enum": ["path", "circle"], "examples": ["path"] }, "smallest-radius": { "title": "Smallest radius", "description": "Arcs with a smaller radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms or becomes a dwell mark.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 0.05] }, "largest-radius": { "title": "Largest radius", "description": "Arcs with a larger radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 5e3] }, "tolerance": { "title": "Radius tolerance", "description": "How far the radius at the start and at the end of an arc may differ before the controller alarms.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Tolerance in millimetres", "description": "In a program in millimetres.\n\nUnit: mm.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 10, "examples": [2e-3] }, "inch": { "title": "Tolerance in inches", "description": "In a program in inches.\n\nUnit: inch.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 1, "examples": [2e-4] }, "relative": { "title": "Relative tolerance", "description": "As a share of the radius; the larger of the two holds. 0: none.\n\nUnit: share of the radius (0.001 is 0.1 %).\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 0.01, "examples": [0] } }, "examples": [{ "mm": 2e-3, "inch": 2e-4, "relative": 0 }] }, "chord-tolerance": { "title": "Chord tolerance", "description": "Largest distance between a chord and its arc, where chords take the place of an arc.\n\nUnit: mm, or with `in`.\n\nIf wrong: flats are seen on curves, or the blocks come faster than the controller reads them and the motion stutters.", "$ref": "#/$defs/length", "examples": [0.01] } }, "examples": [{ "cw": "G2", "ccw": "G3", "form": "incremental-centre", "helix": "yes", "feed-along": "path" }] }, "path": { "title": "Path modes", "description": "Words for how corners are taken.", "type": "object", "additionalProperties": false, "properties": { "exact": { "title": "Exact path", "description": "Code for the exact path.\n\nIf wrong: corners are rounded.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61"] }, "stop": { "title": "Exact stop", "description": "Code for a stop at each corner.\n\nIf wrong: dwell marks at each corner, or rounded corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61.1", "none"] }, "blend": { "title": "Continuous path", "description": "Code for blending corners at speed.\n\nIf wrong: the motion stutters and burns the edge.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G64"] }, "tolerance-word": { "title": "Blend tolerance word", "description": "Letter of the tolerance with the continuous path, or none.\n\nIf wrong: corners are cut further than allowed.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "look-ahead": { "title": "Look-ahead", "description": "Codes that turn looking ahead over many blocks on, for operations that are blended, and off, for those on the exact path; or none.", "anyOf": [{ "title": "None", "description": "The control looks ahead by itself, or not at all.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Look-ahead on", "description": "Code that turns look-ahead on.\n\nIf wrong: the motion stutters, or details are rounded off.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G5.1 Q1"] }, "off": { "title": "Look-ahead off", "description": "Code that turns look-ahead off.\n\nIf wrong: details are rounded off.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G5.1 Q0"] } } }], "axes": [77], "examples": ["none", { "on": "G5.1 Q1", "off": "G5.1 Q0" }] } }, "examples": [{ "exact": "G61", "stop": "none", "blend": "G64" }] }, "feed": { "title": "Feed modes", "description": "Words for what F means.", "type": "object", "additionalProperties": false, "properties": { "per-minute": { "title": "Feed per minute", "description": "Code for feed in length units a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["G94"] }, "per-revolution": { "title": "Feed per revolution", "description": "Code for feed in length units a revolution, or none: the feed is worked out a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G95"] }, "inverse-time": { "title": "Inverse time", "description": "Code for feed in 1/minutes a block, or none.\n\nIf wrong: the tool moves at a wildly wrong feed.", "$ref": "#/$defs/codeOrNone", "examples": ["G93", "none"] }, "inverse-time-unit": { "title": "Unit of inverse time", "description": "What F counts in inverse time: per-minute: 1/minutes; per-second: 1/seconds.\n\nIf wrong: the tool moves 60 times too fast or too slow.", "type": "string", "enum": ["per-minute", "per-second"], "axes": [72], "examples": ["per-minute"] } }, "examples": [{ "per-minute": "G94", "per-revolution": "none", "inverse-time": "none" }] }, "dwell": { "title": "Dwell", "description": "A pause of a set time.", "type": "object", "additionalProperties": false, "properties": { "code": { "title": "Dwell code", "description": "Code of the dwell.\n\nIf wrong: there is no pause: the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/codeOrNone", "examples": ["G4"] }, "word": { "title": "Dwell word", "description": "Letter of the time.\n\nIf wrong: the dwell alarms or is skipped; the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/letter", "examples": ["P"] }, "unit": { "title": "Dwell unit", "description": "What the time is counted in.\n\nUnit: s or ms.\n\nIf wrong: 500 becomes 500 seconds, or 0.5 becomes nothing and the cut begins at low speed.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "code": "G4", "word": "P", "unit": "s" }] }, "compensation": { "title": "Cutter radius compensation", "description": "Words for compensation by the tool's radius, or none.", "anyOf": [{ "title": "None", "description": "The controller does not compensate.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "off": { "title": "Compensation off", "description": "Code that ends compensation.\n\nIf wrong: the next motion is offset by the radius.", "$ref": "#/$defs/codeOrNone", "examples": ["G40"] }, "left": { "title": "Compensation left", "description": "Code for the tool left of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G41"] }, "right": { "title": "Compensation right", "description": "Code for the tool right of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G42"] }, "word": { "title": "Radius offset word", "description": "Letter of the number of the radius offset, or none where the tool in the spindle decides.\n\nIf wrong: the radius of another tool acts.", "$ref": "#/$defs/letterOrNone", "examples": ["D"] }, "corner-feed": { "title": "Feed at inside corners", "description": "Codes that turn the slowing at inside corners on, where compensation begins, and off, where it has ended; or none.", "anyOf": [{ "title": "None", "description": "There are no words for it.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Slow at inside corners", "description": "Code that has the feed lowered at inside corners.\n\nIf wrong: the tool digs in at inside corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G62"] }, "off": { "title": "Feed as stated", "description": "Code that ends the slowing.\n\nIf wrong: later contours are cut slower than meant.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G63"] } } }], "axes": [78], "examples": ["none", { "on": "G62", "off": "G63" }] } } }], "examples": ["none", { "off": "G40", "left": "G41", "right": "G42", "word": "D" }] }, "length-offset": { "title": "Tool length offset", "description": "Words that make the length of the tool act, or none.", "anyOf": [{ "title": "None", "description": "No word makes a tool length act; the operator sets Z.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Length offset on", "description": "Code that makes a length offset act.\n\nIf wrong: the tool is driven into the work by its length.", "$ref": "#/$defs/codeOrNone", "examples": ["G43", "none"] }, "off": { "title": "Length offset off", "description": "Code that cancels it.\n\nIf wrong: the length of the last tool still acts for the next one.", "$ref": "#/$defs/codeOrNone", "examples": ["G49", "none"] }, "word": { "title": "Length offset word", "description": "Letter of the number of the length offset.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "$ref": "#/$defs/letter", "examples": ["H"] } } }], "examples": ["none", { "on": "G43", "off": "G49", "word": "H" }] }, "work-offset": { "title": "Work offsets", "description": "Codes of the work offsets 1 to 9 in order, or none. A number behind the end of the list cannot be said.\n\nIf wrong: the work is cut at the place of another set-up.", "anyOf": [{ "title": "None", "description": "There are no words for work offsets; the operator sets the origin.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 9, "items": { "$ref": "#/$defs/codeWithWordOrNone" } }], "examples": ["none", ["G54", "G55", "G56", "G57", "G58", "G59"]] }, "machine-move": { "title": "Move in machine coordinates", "description": "Code for a move in machine coordinates, in the same block as the motion code, or none. It acts in its own block alone.\n\nIf wrong: the retract goes to a place in work coordinates: into the work, or past the travel.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G53", "none"] }, "reference-return": { "title": "Return to the reference position", "description": "Code of the return to the reference position, or none.\n\nIf wrong: an intermediate point is taken for the target: a diagonal through the work.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G28", "none"] }, "cancel": { "title": "Cancelling", "description": "Words that put an end to what an earlier program may have left in force.", "type": "object", "additionalProperties": false, "properties": { "cycles": { "title": "Cycles off", "description": "Code that ends fixed cycles.\n\nIf wrong: a hole is drilled at every place that follows.", "$ref": "#/$defs/codeOrNone", "examples": ["G80"] }, "local-shift": { "title": "Local shift off", "description": "Code that cancels a shift of the origin, or none.\n\nIf wrong: the work is cut at a shifted place.", "$ref": "#/$defs/codeOrNone", "examples": ["G92.2", "none"] }, "rotation": { "title": "Rotation off", "description": "Code that cancels a rotation, or none.\n\nIf wrong: the work is cut rotated.", "$ref": "#/$defs/codeOrNone", "examples": ["G69", "none"] }, "scale": { "title": "Scale off", "description": "Code that cancels scaling and mirroring, or none.\n\nIf wrong: the work is cut at another size or mirrored.", "$ref": "#/$defs/codeOrNone", "examples": ["G50", "none"] }, "overrides": { "title": "Overrides on", "description": "Code that makes the feed and speed overrides act, or none.\n\nIf wrong: the override knob is dead while the program is proved out.", "$ref": "#/$defs/codeOrNone", "examples": ["M48", "none"] } }, "examples": [{ "cycles": "G80", "local-shift": "none", "rotation": "none", "scale": "none", "overrides": "M48" }] }, "cycles": { "title": "Fixed cycles", "description": "Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.", "anyOf": [{ "title": "None", "description": "The controller has no fixed cycles.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "drill": { "title": "Drill", "description": "Feed in, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G81"] }, "dwell": { "title": "Drill with dwell", "description": "Feed in, dwell, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G82"] }, "peck": { "title": "Peck", "description": "Pecks with a rapid out of the hole after each, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G83"] }, "chip-break": { "title": "Chip-breaking", "description": "Pecks with a small back-off, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G73", "none"] }, "tap": { "title": "Tap right-hand", "description": "Feed in, reverse, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G84"] }, "tap-left": { "title": "Tap left-hand", "description": "The same with a left-hand tap, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G74", "none"] }, "ream": { "title": "Ream", "description": "Feed in, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G85"] }, "bore-dwell": { "title": "Bore with dwell", "description": "Feed in, dwell, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G89"] }, "bore-stop": { "title": "Bore with spindle stop", "description": "Feed in, dwell, spindle stop, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G86", "none"] }, "bore-manual": { "title": "Bore with manual retract", "description": "Feed in, dwell, spindle stop, program stop, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G88", "none"] }, "return": { "title": "Level between holes", "description": "Words that choose the level to which the tool goes between holes.", "type": "object", "additionalProperties": false, "properties": { "initial": { "title": "Initial level", "description": "Code for the level at which the tool stood before the first hole, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G98", "none"] }, "retract": { "title": "Retract level", "description": "Code for the retract level of the cycle, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G99", "none"] }, "without": { "title": "Level without a word", "description": "The level between holes where there is no word, or none where both words are there.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "type": "string", "enum": ["retract", "initial", "none"], "examples": ["none"] } }, "examples": [{ "initial": "G98", "retract": "G99", "without": "none" }] }, "back-off": { "title": "Back-off", "description": "How far the controller's own cycle backs off. A job that asks for another back-off is written longhand.", "type": "object", "additionalProperties": false, "properties": { "peck": { "title": "Back-off of pecks", "description": "How far above the last depth the rapid back into the hole ends.\n\nUnit: mm, or with `in`.\n\nIf wrong: the drill is driven into the bottom at rapid and breaks.", "$ref": "#/$defs/length", "examples": [0.254] }, "chip-break": { "title": "Back-off of chip-breaking", "description": "How far the drill is withdrawn between two pecks.\n\nUnit: mm, or with `in`.\n\nIf wrong: the chip does not break.", "$ref": "#/$defs/length", "examples": [0.254] } }, "examples": [{ "peck": 0.254, "chip-break": 0.254 }] }, "levels": { "title": "Depth and retract level", "description": "absolute: Z and R are coordinates; relative: Z counts from R, and R from the initial level.\n\nIf wrong: the depth is doubled, or the hole is drilled in the air.", "type": "string", "enum": ["absolute", "relative"], "examples": ["absolute"] }, "words": { "title": "Words of a cycle", "description": "Letters of the values of a cycle.", "type": "object", "additionalProperties": false, "properties": { "retract": { "title": "Retract level word", "description": "Letter of the retract level.\n\nIf wrong: feed begins at another height: a rapid into the work.", "$ref": "#/$defs/letter", "examples": ["R"] }, "peck": { "title": "Peck word", "description": "Letter of the depth of one peck.\n\nIf wrong: the hole is drilled in one go and the drill breaks.", "$ref": "#/$defs/letter", "examples": ["Q"] }, "dwell": { "title": "Dwell word", "description": "Letter of the dwell at depth.\n\nIf wrong: no dwell at depth, or a very long one.", "$ref": "#/$defs/letter", "examples": ["P"] }, "dwell-unit": { "title": "Unit of the dwell", "description": "What the dwell in a cycle is counted in.\n\nUnit: s or ms.\n\nIf wrong: no dwell at depth, or a very long one.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "retract": "R", "peck": "Q", "dwell": "P", "dwell-unit": "s" }] }, "repeat": { "title": "Later holes", "description": "positions: later holes state their place alone; all: each states the words of the cycle again.\n\nIf wrong: later holes are missing or have another depth.", "type": "string", "enum": ["positions", "all"], "examples": ["positions"] }, "ended-by": { "title": "End of a cycle", "description": "any-motion: a motion word ends the cycle, too; cancel-code: its own code alone. The code is always written; this decides what a program from elsewhere means.\n\nIf wrong: a hole is drilled at every place that follows.", "type": "string", "enum": ["any-motion", "cancel-code"], "examples": ["cancel-code"] } } }], "examples": ["none", { "drill": "G81", "peck": "G83", "return": { "initial": "G98", "retract": "G99", "without": "none" } }] }, "spindle": { "title": "Spindle", "description": "Words for the spindle.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Spindle clockwise", "description": "Code that starts the spindle clockwise, as for a right-hand tool.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M3"] }, "ccw": { "title": "Spindle counter-clockwise", "description": "Code that starts it counter-clockwise, or none.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M4", "none"] }, "stop": { "title": "Spindle stop", "description": "Code that stops the spindle.\n\nIf wrong: the spindle runs on into the swap or past the end of the program.", "$ref": "#/$defs/codeOrNone", "examples": ["M5"] }, "orient": { "title": "Spindle orientation", "description": "Code that stops the spindle at its swap angle, or none.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["M19", "none"] }, "order": { "title": "Order of speed and start", "description": "speed-first: the S word before the start word; start-first: the start word before the S word. It holds in a block, whatever `blocks.order` says, and from block to block.\n\nIf wrong: the spindle starts at the last speed, or the speed is ignored.", "type": "string", "enum": ["speed-first", "start-first"], "examples": ["speed-first"] }, "blocks": { "title": "Speed and start in a block", "description": "together: one block; apart: one block each.\n\nIf wrong: one of the two is ignored.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] } }, "examples": [{ "cw": "M3", "ccw": "M4", "stop": "M5", "order": "speed-first", "blocks": "together" }] }, "coolant": { "title": "Coolant", "description": "Words for coolant and air.", "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist", "description": "Code that turns mist on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M7", "none"] }, "flood": { "title": "Flood", "description": "Code that turns flood coolant on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M8", "none"] }, "air": { "title": "Air", "description": "Code that turns air on, or none.\n\nIf wrong: chips stay in the cut.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool", "description": "Code that turns coolant through the tool on, or none.\n\nIf wrong: a deep hole is drilled dry.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "off": { "title": "All off", "description": "Code that turns all of them off.\n\nIf wrong: coolant runs during the swap, into the taper and the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["M9"] } }, "examples": [{ "mist": "M7", "flood": "M8", "air": "none", "through-tool": "none", "off": "M9" }] }, "tools": { "title": "Tools", "description": "Words for selecting and changing tools.", "type": "object", "additionalProperties": false, "properties": { "change": { "title": "Tool change", "description": "Code of the controller's own tool change, or none.\n\nIf wrong: the tool is not changed, and the next operation runs with the last one.", "$ref": "#/$defs/codeOrNone", "examples": ["M6", "none"] }, "blocks": { "title": "Selection and change in a block", "description": "together: T and the change code share a block; apart: one block each.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "order": { "title": "Order of selection and change", "description": "select-first: T before the change code; change-first: the change code first.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["select-first", "change-first"], "examples": ["select-first"] }, "preselect": { "title": "Preselection", "description": "Whether the next tool is selected right after each change, so that the changer gets it ready.\n\nIf wrong: the changer takes the wrong tool at the next change.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "change": "M6", "blocks": "together", "order": "select-first", "preselect": "no" }] }, "stops": { "title": "Stops and end", "description": "Words that stop and end the program.", "type": "object", "additionalProperties": false, "properties": { "stop": { "title": "Program stop", "description": "Code of a stop that the operator ends.\n\nIf wrong: the program runs on while a hand is in the machine.", "$ref": "#/$defs/codeOrNone", "examples": ["M0"] }, "optional": { "title": "Optional stop", "description": "Code of a stop that acts when its switch is on, or none.\n\nIf wrong: the program runs on although a check was meant.", "$ref": "#/$defs/codeOrNone", "examples": ["M1", "none"] }, "end": { "title": "End of program", "description": "Code of the end of the program.\n\nIf wrong: the controller alarms, does not rewind, or moves a pallet.", "$ref": "#/$defs/codeOrNone", "examples": ["M30", "M2"] } }, "examples": [{ "stop": "M0", "optional": "M1", "end": "M30" }] }, "wait": { "title": "Values of a wait", "description": "Numbers that a wait on a signal says.", "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Level on", "description": "Number for a signal that is on.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "off": { "title": "Level off", "description": "Number for a signal that is off.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [0] }, "timeout-unit": { "title": "Unit of the timeout", "description": "What the timeout is counted in.\n\nUnit: s or ms.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "on": 1, "off": 0, "timeout-unit": "s" }] }, "codes": { "title": "Codes of the builder", "description": "What further codes do that a program from elsewhere may hold: what they are for, and their effects. They are read, not written.", "type": "object", "additionalProperties": false, "patternProperties": { "^[GM]\\d{1,3}$": { "title": "One code", "description": "A code with no meaning of its own in the standards, and what it leaves behind.", "type": "object", "additionalProperties": false, "properties": { "does": { "title": "What it does", "description": "In words, for findings and the set-up sheet.\n\nIf wrong: the operator does not know what is switched.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["chip conveyor on"] }, "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" }] } }, "examples": [{ "M27": { "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" } }] }, "idioms": { "title": "Idioms", "description": "How this controller says one action: literal words and {{name}} for the whole number of a word. One code each; beside it may stand P Q R L E I J K.", "type": "object", "additionalProperties": false, "properties": { "message": { "title": "Message to the operator", "description": "A whole comment with a mark of its own, so that a message is told from a remark, or none. It may name {{text}} (must).\n\nIf wrong: the operator does not see what is asked of them.", "$ref": "#/$defs/template", "examples": ["(MSG, {{text}})"] }, "wait-signal": { "title": "Wait on a signal", "description": "Waits until an input has a level, or none. It may name {{signal}} (must), {{level}} (without it every signal is waited for until it is on) and {{timeout}} (without it the wait lasts for ever).\n\nIf wrong: the program does not wait: the tool cuts before the spindle is up to speed, or swaps while it turns.", "$ref": "#/$defs/template", "examples": ["M94 P{{signal}} R{{level}} Q{{timeout}}"] }, "output-on": { "title": "Output on", "description": "Switches an output on, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M95 P{{output}}"] }, "output-off": { "title": "Output off", "description": "Switches an output off, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M96 P{{output}}"] }, "release": { "title": "Release the tool", "description": "Opens the drawbar, or none. It names no value.\n\nIf wrong: the tool drops, or is pulled out of the rack with its fork.", "$ref": "#/$defs/template", "examples": ["M21"] }, "clamp": { "title": "Clamp the tool", "description": "Closes the drawbar, or none. It names no value.\n\nIf wrong: the spindle starts with a loose tool.", "$ref": "#/$defs/template", "examples": ["M22"] }, "taper-air-on": { "title": "Taper air on", "description": "Blows the taper clean, or none. It names no value.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/template", "examples": ["M25"] }, "taper-air-off": { "title": "Taper air off", "description": "Ends it, or none. It names no value.\n\nIf wrong: air blows on during the cut.", "$ref": "#/$defs/template", "examples": ["M26"] }, "cover-open": { "title": "Open the rack's cover", "description": "Opens the cover of the rack, or none. It names no value.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/template", "examples": ["M27"] }, "cover-close": { "title": "Close the rack's cover", "description": "Closes the cover of the rack, or none. It names no value.\n\nIf wrong: chips fill the pockets.", "$ref": "#/$defs/template", "examples": ["M28"] }, "hood-up": { "title": "Dust hood up", "description": "Lifts the dust hood, or none. It names no value.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/template", "examples": ["M23"] }, "hood-down": { "title": "Dust hood down", "description": "Lowers the dust hood, or none. It names no value.\n\nIf wrong: dust is not drawn off.", "$ref": "#/$defs/template", "examples": ["M24"] }, "measure": { "title": "Measure the tool", "description": "Has the controller measure the tool's length and make it its length offset, or none. It names no value.\n\nIf wrong: the length of the last measurement acts.", "$ref": "#/$defs/template", "examples": ["M29"] } }, "examples": [{ "wait-signal": "M94 P{{signal}} R{{level}} Q{{timeout}}", "release": "M21", "clamp": "M22" }] }, "machine": { "title": "Machine", "description": "Facts of this machine, in its own leaf. A key is needed when a job needs it.", "type": "object", "additionalProperties": false, "properties": { "travel": { "title": "Travel", "description": "Where each axis can go, machine coordinates. Rotary axes are allowed only where they stand here.", "type": "object", "additionalProperties": false, "properties": { "x": { "title": "Travel of X", "description": "Least and greatest place of X in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "y": { "title": "Travel of Y", "description": "Least and greatest place of Y in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "z": { "title": "Travel of Z", "description": "Least and greatest place of Z in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "a": { "title": "Travel of A", "description": "Least and greatest place of A in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "b": { "title": "Travel of B", "description": "Least and greatest place of B in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "c": { "title": "Travel of C", "description": "Least and greatest place of C in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] } }, "examples": [{ "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }] }, "spindle": { "title": "Spindle of the machine", "description": "What the spindle and its drive can do.", "type": "object", "additionalProperties": false, "properties": { "min-rpm": { "title": "Lowest speed", "description": "Lowest speed that the spindle may run at.\n\nUnit: rpm.\n\nIf wrong: the spindle overheats, or does not turn.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [6e3] }, "max-rpm": { "title": "Highest speed", "description": "Highest speed.\n\nUnit: rpm.\n\nIf wrong: the speed is cut without a word and the feed is too fast for it.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [24e3] }, "spin-up": { "title": "Time to come up to speed", "description": "Time from standstill to the highest speed.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "spin-down": { "title": "Time to stop", "description": "Time from the highest speed to standstill by the drive.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped while the spindle turns.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "coast-down": { "title": "Time to coast down", "description": "The same in free run, with the drive tripped.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "$ref": "#/$defs/time", "examples": ["25 s"] }, "orient": { "title": "Orientation before a swap", "description": "Whether the spindle must be oriented before a swap.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "min-rpm": 6e3, "max-rpm": 24e3, "spin-up": "6 s", "spin-down": "6 s", "coast-down": "25 s" }] }, "signals": { "title": "Signals", "description": "Inputs that the program can wait on.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "At speed", "description": "The drive reports that the spindle is at its speed: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [{ "input": 4, "settle": "0.3 s" }] }, "stopped": { "title": "Stopped", "description": "The drive or a sensor reports standstill: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool is swapped while the spindle turns.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [5] }, "released": { "title": "Released", "description": "The drawbar is open: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [8] }, "clamped": { "title": "Clamped", "description": "The drawbar is closed with a tool in it: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [7] }, "tool-present": { "title": "Tool present", "description": "A tool is in the spindle: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the program goes on without a tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [9] }, "air": { "title": "Air pressure", "description": "There is enough air to work the drawbar: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [6] }, "hold-down": { "title": "Hold-down", "description": "Vacuum or clamps hold the work: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the work comes loose in the cut.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [10] } }, "examples": [{ "at-speed": { "input": 4, "settle": "0.3 s" }, "stopped": 5 }] }, "waits": { "title": "Waits", "description": "What a wait does when its time is up.", "type": "object", "additionalProperties": false, "properties": { "on-timeout": { "title": "On timeout", "description": "alarm: the program stops; continues: it goes on as if the signal had come, so that such a wait confirms nothing.\n\nIf wrong: a fault of the spindle or the air goes unseen and the program runs on.", "type": "string", "enum": ["alarm", "continues"], "examples": ["alarm"] } }, "examples": [{ "on-timeout": "alarm" }] }, "swap": { "title": "Swap style", "description": "controller: the controller changes tools by itself; rack: the program drives to the pockets and works the drawbar; operator: the program stops and asks for the tool; none: one tool a program, which is in the spindle before it starts.\n\nIf wrong: the program waits for a change that never comes, or drives to a rack that is not there.", "type": "string", "enum": ["controller", "rack", "operator", "none"], "examples": ["rack"] }, "change-effects": { "title": "Effects of the tool change", "description": "What the controller's own tool change does besides changing the tool. Needed where `swap` is controller.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unchanged", "spindle": "stopped", "coolant": "unchanged", "length-offset": "unchanged" }] }, "measure-effects": { "title": "Effects of measuring", "description": "What the controller's measurement of a tool does. Needed where `lengths` is measured.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unknown", "spindle": "stopped", "coolant": "unchanged", "length-offset": "active" }] }, "retract": { "title": "Retract to swap height", "description": "How Z goes up to the swap height.", "type": "object", "additionalProperties": false, "properties": { "by": { "title": "Retract by", "description": "machine-move: a rapid in machine coordinates; reference-return: the return to the reference position; clearance: the clearance of the job (operator swaps only).\n\nIf wrong: the tool is dragged across the work, or driven past the travel.", "type": "string", "enum": ["machine-move", "reference-return", "clearance"], "examples": ["machine-move"] }, "z": { "title": "Swap height", "description": "Z of the swap height in machine coordinates, with machine-move.\n\nUnit: mm, or with `in`.\n\nIf wrong: Z does not clear the work, or runs onto its limit switch.", "$ref": "#/$defs/length", "examples": [0] }, "acts-on": { "title": "What it moves", "description": "spindle-nose: machine coordinates are those of the spindle; tool-tip: an active length offset counts, too.\n\nIf wrong: Z stands lower by the tool's length than meant.", "type": "string", "enum": ["spindle-nose", "tool-tip"], "examples": ["spindle-nose"] }, "cancel-length-first": { "title": "Cancel the length offset first", "description": "Whether the length offset must be cancelled before it.\n\nIf wrong: the controller alarms, or the tool runs past the travel by its length.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "intermediate": { "title": "Intermediate point", "description": "incremental-zero: a reference return has an intermediate point, given as zero increments; none: it has none.\n\nIf wrong: the intermediate point is taken for a target: a diagonal through the work.", "type": "string", "enum": ["none", "incremental-zero"], "examples": ["none"] }, "change-position": { "title": "Change position", "description": "Where the operator changes tools, with retract by clearance; work coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the operator reaches between tool and work to change it.", "$ref": "#/$defs/place", "examples": [[0, 0, 120]] } }, "examples": [{ "by": "machine-move", "z": 0, "acts-on": "spindle-nose", "cancel-length-first": "no", "intermediate": "none" }] }, "length-offset": { "title": "Length offset at the machine", "description": "How the tool's length comes to act.", "type": "object", "additionalProperties": false, "properties": { "form": { "title": "Form", "description": "with-first-z: in the block of the first Z motion; own-block: in a block of its own before it; in-tool-word: with the tool word; none: there is no length offset, the operator sets Z.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["with-first-z", "own-block", "in-tool-word", "none"], "examples": ["with-first-z"] }, "select-moves": { "title": "Selecting moves Z", "description": "Whether selecting it moves the axis by itself.\n\nIf wrong: Z moves where nobody meant it to.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "cancel-moves": { "title": "Cancelling moves Z", "description": "Whether cancelling it moves the axis by itself. It is then cancelled at swap height only.\n\nIf wrong: Z moves down by the tool's length.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "form": "with-first-z", "select-moves": "no", "cancel-moves": "no" }] }, "lengths": { "title": "Tool lengths", "description": "Where they come from: table, the controller's tool table; measured, a measurement after each swap; operator, set by hand.\n\nIf wrong: the tool is driven into the work by the difference.", "type": "string", "enum": ["table", "measured", "operator"], "examples": ["table"] }, "drawbar": { "title": "Drawbar", "description": "How the drawbar is worked at a rack, or none.", "anyOf": [{ "title": "None", "description": "There is no drawbar that the program works.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "travels": { "title": "Travel of an empty spindle", "description": "Whether an empty spindle travels along the rack clamped or released.\n\nIf wrong: the released drawbar strikes a holder, or the clamped one is pressed onto it.", "type": "string", "enum": ["clamped", "released"], "examples": ["clamped"] }, "taper-air": { "title": "Taper air", "description": "Whether air cleans the taper while a tool is picked.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/yesNo", "examples": ["no"] } } }], "examples": ["none", { "travels": "clamped", "taper-air": "no" }] }, "rack": { "title": "Rack", "description": "Where tools wait and how they are fetched, or none.", "anyOf": [{ "title": "None", "description": "There is no rack that the program drives to.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Style of the rack", "description": "drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.\n\nIf wrong: the spindle is driven into the rack.", "type": "string", "enum": ["drop-in", "slide-in"], "examples": ["drop-in"] }, "clear-z": { "title": "Clear height", "description": "Machine Z at which an empty spindle clears the tools in the rack, and a full one the empty pockets.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is dragged through the rack.", "$ref": "#/$defs/length", "examples": [-5] }, "pocket-z": { "title": "Pocket height", "description": "Machine Z at which the holder sits in its pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is crushed into the rack, or drops.", "$ref": "#/$defs/length", "examples": [-78.4] }, "descend-from": { "title": "Start of the slow descent", "description": "How far above the pocket height the descent at feed begins.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is driven into its pocket at rapid.", "$ref": "#/$defs/length", "examples": [20] }, "descend-feed": { "title": "Feed of the slow descent", "description": "Feed of the last part of the way down.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder is driven into its pocket too fast.", "$ref": "#/$defs/feed", "examples": [600] }, "pockets": { "title": "Pockets", "description": "Places of the pockets, machine coordinates: the first one, the pitch to the next and their number, or a list of places.\n\nIf wrong: the spindle is driven beside the pocket.", "anyOf": [{ "type": "object", "additionalProperties": false, "properties": { "first": { "title": "First pocket", "description": "X and Y of pocket 1.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket.", "$ref": "#/$defs/point", "examples": [[40, 20]] }, "pitch": { "title": "Pitch", "description": "X and Y from one pocket to the next.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket, farther with each one.", "$ref": "#/$defs/point", "examples": [[80, 0]] }, "count": { "title": "Number of pockets", "description": "How many there are.\n\nUnit: pockets.\n\nIf wrong: the spindle is driven past the end of the rack.", "type": "integer", "minimum": 1, "maximum": 200, "examples": [6] } } }, { "type": "array", "minItems": 1, "maxItems": 200, "items": { "$ref": "#/$defs/point" } }], "examples": [{ "first": [40, 20], "pitch": [80, 0], "count": 6 }, [[40, 20], [120, 20]]] }, "zone": { "title": "Rack zone", "description": "Box that only swaps enter.", "type": "object", "additionalProperties": false, "properties": { "min": { "title": "Least corner", "description": "Least X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[0, 0, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[500, 60, -5]] } }, "examples": [{ "min": [0, 0, -95], "max": [500, 60, -5] }] }, "slide": { "title": "Slide", "description": "The way into a fork, with slide-in.", "type": "object", "additionalProperties": false, "properties": { "direction": { "title": "Direction of the slide", "description": "Direction from the approach into the pocket.\n\nIf wrong: the holder is torn out of the fork.", "type": "string", "enum": ["+x", "-x", "+y", "-y"], "examples": ["+y"] }, "distance": { "title": "Length of the slide", "description": "Distance from the approach to the pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder strikes the fork on its way up or down.", "$ref": "#/$defs/length", "examples": [40] }, "feed": { "title": "Feed of the slide", "description": "Feed of the slide.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder strikes the fork too fast.", "$ref": "#/$defs/feed", "examples": [1e3] } }, "examples": [{ "direction": "+y", "distance": 40, "feed": 1e3 }] }, "widest": { "title": "Widest tool", "description": "Widest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a wide tool strikes its neighbour.", "$ref": "#/$defs/lengthOrNone", "examples": [60] }, "longest": { "title": "Longest tool", "description": "Longest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a long tool strikes the table under the rack.", "$ref": "#/$defs/lengthOrNone", "examples": [90] }, "cover": { "title": "Cover", "description": "Whether the program opens and closes a cover.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "at-end": { "title": "At the end", "description": "What becomes of the last tool.", "type": "object", "additionalProperties": false, "properties": { "tool": { "title": "Last tool", "description": "return: it goes back to its pocket; keep: it stays in the spindle.\n\nIf wrong: the next program finds a tool where it expects none.", "type": "string", "enum": ["return", "keep"], "examples": ["return"] } }, "examples": [{ "tool": "return" }] } } }], "examples": ["none", { "style": "drop-in", "clear-z": -5, "pocket-z": -78.4, "descend-from": 20, "descend-feed": 600, "pockets": { "first": [40, 20], "pitch": [80, 0], "count": 6 }, "at-end": { "tool": "return" } }] }, "park": { "title": "Parking place", "description": "X and Y where the program leaves the axes at its end, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is in the way of unloading.", "$ref": "#/$defs/point", "examples": [[600, 800]] }, "outputs": { "title": "Outputs", "description": "Outputs that the program switches, by a name of yours.", "type": "object", "additionalProperties": false, "patternProperties": { "^[a-z][a-z0-9-]{0,30}$": { "title": "One output", "description": "An output and when it is on.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Number of the output", "description": "Number as the idiom says it.\n\nUnit: number of the output.\n\nIf wrong: another output is switched.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "during": { "title": "When it is on", "description": "cutting: from the spindle's start to its stop; program: from the first swap to the end.\n\nIf wrong: the extraction is off while dust is made, or on during the swap.", "type": "string", "enum": ["cutting", "program"], "examples": ["cutting"] } }, "examples": [{ "number": 1, "during": "cutting" }] } }, "examples": [{ "extraction": { "number": 1, "during": "cutting" } }] }, "hood": { "title": "Dust hood", "description": "Whether the program lifts and lowers a dust hood.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "keep-out": { "title": "Keep-out boxes", "description": "Boxes in machine coordinates that no motion of the work may enter.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into what stands there.", "type": "array", "maxItems": 50, "items": { "title": "One box", "description": "A box and what stands there.", "type": "object", "additionalProperties": false, "required": ["name", "min", "max"], "properties": { "name": { "title": "What stands there", "description": "Findings name it.\n\nIf wrong: nobody knows what the finding means.", "type": "string", "minLength": 1, "maxLength": 60, "examples": ["vise"] }, "min": { "title": "Least corner", "description": "Least X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[100, 100, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[250, 200, -40]] } }, "examples": [{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }] }, "examples": [[{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }]] }, "tapping": { "title": "Tapping", "description": "How the machine taps.", "type": "object", "additionalProperties": false, "properties": { "kind": { "title": "Kind of tapping", "description": "none: not at all; floating: with a floating holder; synchronised: spindle and feed are locked.\n\nIf wrong: the tap breaks or strips the thread.", "type": "string", "enum": ["none", "floating", "synchronised"], "examples": ["floating"] }, "reversal": { "title": "Time to reverse", "description": "Time that the spindle needs to reverse, with a floating holder.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the holder runs out of float and the tap breaks.", "$ref": "#/$defs/time", "examples": ["1 s"] }, "longhand": { "title": "Tapping longhand", "description": "Whether tapping may be written without its cycle.\n\nIf wrong: the tap breaks: feed and spindle do not reverse together.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "kind": "floating", "reversal": "1 s", "longhand": "no" }] }, "feed": { "title": "Feed limits", "description": "Lowest and highest feed; without them feeds are not checked against the machine.", "type": "object", "additionalProperties": false, "properties": { "least": { "title": "Lowest feed", "description": "Lowest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is raised without a word.", "$ref": "#/$defs/feed", "examples": [1] }, "most": { "title": "Highest feed", "description": "Highest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is cut without a word, and times on the sheet are wrong.", "$ref": "#/$defs/feed", "examples": [12e3] } }, "examples": [{ "least": 1, "most": 12e3 }] }, "work-zero": { "title": "Origins of the work offsets", "description": "Where the origin of each work offset (1 to 9) lies in machine coordinates, where it is always the same; a set-up file overrides it. With it, travel is checked in full.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "type": "object", "additionalProperties": false, "patternProperties": { "^[1-9]$": { "title": "Origin of one work offset", "description": "X, Y and Z of its origin in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "$ref": "#/$defs/place", "examples": [[300, 200, -80]] } }, "examples": [{ "1": [300, 200, -80] }] } }, "examples": [{ "travel": { "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }, "swap": "operator" }] }, "confirm": { "title": "Confirmations", "description": "How the program makes sure of a state before it relies on it. One that is not stated cannot be relied on: a job that needs it is refused.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "Spindle at speed", "description": "How it is confirmed that the spindle is at its speed: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "at-speed", "timeout": "10 s" }, { "dwell": "max(spin_up, spin_down) * max(rpm - from_rpm, from_rpm - rpm) / max_rpm + 0.5 * second" }] }, "stopped": { "title": "Spindle stopped", "description": "How it is confirmed that the spindle stands: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "stopped", "timeout": "30 s" }, { "dwell": "coast_down * from_rpm / max_rpm + 0.5 * second" }] }, "released": { "title": "Tool released", "description": "How it is confirmed that the drawbar is open: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "released", "timeout": "2 s" }, { "dwell": "0.8 s" }] }, "clamped": { "title": "Tool clamped", "description": "How it is confirmed that the drawbar is closed with a tool in it: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "clamped", "timeout": "2 s" }] }, "air": { "title": "Air pressure", "description": "How it is confirmed that there is air to work the drawbar: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "air", "timeout": "5 s" }] } }, "examples": [{ "at-speed": { "wait": "at-speed", "timeout": "10 s" }, "stopped": { "dwell": "60 s" } }] } }, "$defs": { "yesNo": { "description": "yes or no", "type": "string", "enum": ["yes", "no"] }, "code": { "description": "a code such as G54 or M6", "type": "string", "pattern": "^[GM]\\d{1,3}(\\.\\d)?$" }, "codeOrNone": { "description": "a code such as G54 or M6, or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, "codeWithWordOrNone": { "description": "a code such as G53, if need be with a word that belongs to it (G54.1 P2), or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, "letter": { "description": "one capital letter", "type": "string", "pattern": "^[A-Z]$" }, "axisLetter": { "description": "one of X Y Z A B C U V W", "type": "string", "enum": ["X", "Y", "Z", "A", "B", "C", "U", "V", "W"] }, "letterOrNone": { "description": "one capital letter, or none", "type": "string", "pattern": "^(none|[A-Z])$" }, "length": { "description": "a length: a number in mm, or a text such as 2 in", "anyOf": [{ "type": "number", "minimum": -1e6, "maximum": 1e6 }, { "type": "string", "pattern": "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "lengthOrNone": { "description": "a length (a number in mm, or a text such as 2 in), or none", "anyOf": [{ "type": "number", "minimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "feed": { "description": "a feed: a number in mm/min, or a text such as 20 in/min", "anyOf": [{ "type": "number", "exclusiveMinimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }] }, "time": { "description": "a time such as 6 s, 500 ms or 2 min", "type": "string", "pattern": "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, "point": { "description": "a list of two lengths, X and Y", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" } }, "place": { "description": "a list of three lengths, X, Y and Z", "type": "array", "minItems": 3, "maxItems": 3, "items": { "$ref": "#/$defs/length" } }, "template": { "description": "none, or words such as M94 P{{signal}}", "type": "string", "minLength": 1, "maxLength": 120 }, "signal": { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } }, "confirmation": { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } }, "own-point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "own-trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "own-leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "own-plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "own-suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "own-digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] } } };
+  var schema31 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://tapewright.invalid/schemas/dialect.schema.json", "title": "Dialect", "description": "What one controller and its machine want. A file states only what differs from the one that it extends; a key that no file of the chain states is never guessed: what needs it is refused.", "type": "object", "additionalProperties": false, "required": ["dialect"], "properties": { "dialect": { "title": "Name of the dialect", "description": "The name that programs, set-up sheets and findings quote. Lower case, words joined by hyphens; the file is called NAME.dialect.yaml.\n\nIf wrong: the program on the machine cannot be traced to the file that shaped it.", "type": "string", "pattern": "^[a-z0-9]+(-[a-z0-9]+)*$", "maxLength": 40, "examples": ["quarry-router"] }, "title": { "title": "Title", "description": "One line for people: which controller or machine this is.\n\nIf wrong: an operator picks the dialect of another machine.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["Six-pocket router at the quarry workshop"] }, "extends": { "title": "Extends", "description": "The dialect whose values hold wherever this file states none: the name of a shipped dialect, or a file in the same folder or below (its name ends with .yaml). Mappings are merged key by key; lists, single values and `none` replace.\n\nIf wrong: words of another controller are inherited that this one rejects or takes for something else.", "type": "string", "minLength": 1, "maxLength": 200, "examples": ["explicit-words", "base/workshop.dialect.yaml"] }, "sources": { "title": "Sources", "description": "Where the facts of this file come from: standard and section, manual and page, or what was tried at the machine.\n\nIf wrong: nobody can tell later which value was read and which was guessed.", "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 300 }, "examples": [["NISTIR 6556, The NIST RS274/NGC Interpreter, version 3, 17 August 2000"]] }, "file": { "title": "File", "description": "The frame of the program text: file name ending, line ends, the marks at its start and end.", "type": "object", "additionalProperties": false, "properties": { "extension": { "title": "File name ending", "description": "Ending of the program file, without the dot.\n\nIf wrong: the controller does not list the file, or opens it as something else.", "type": "string", "pattern": "^[A-Za-z0-9]{1,8}$", "examples": ["nc"] }, "line-end": { "title": "Line end", "description": "What ends a line: lf (line feed), crlf (carriage return and line feed) or cr (carriage return).\n\nIf wrong: the whole file is read as one block, or each second line as an empty one.", "type": "string", "enum": ["lf", "crlf", "cr"], "examples": ["lf"] }, "last-line-end": { "title": "Line end after the last line", "description": "Whether the last line is ended, too.\n\nIf wrong: the last block, the end of the program, is ignored.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "end-of-block": { "title": "End-of-block mark", "description": "A visible mark at the end of each block: none, semicolon or asterisk.\n\nIf wrong: `;` starts a comment on some controllers, so that the rest of the block is dropped; `*` is an error on others.", "type": "string", "enum": ["none", "semicolon", "asterisk"], "examples": ["none"] }, "delimiter": { "title": "Program delimiter", "description": "Whether a line with `%` alone stands first and last.\n\nIf wrong: the controller finds no start or no end of the program and refuses the transfer.", "type": "string", "enum": ["none", "percent"], "examples": ["percent"] }, "program-number": { "title": "Program number", "description": "How the program is identified by a number of its own, or none. Where it is stated, a job must have a number in the range.", "anyOf": [{ "title": "None", "description": "Programs have no number; the file name tells them apart.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "letter": { "title": "Letter of the program number", "description": "The address of the number.\n\nIf wrong: the line is refused, or a program of another number is overwritten.", "type": "string", "enum": ["O", ":", "%"], "examples": ["O"] }, "digits": { "title": "Digits of the program number", "description": "Least digits; zeros are put in front.\n\nUnit: digits.\n\nIf wrong: the controller takes the program for another one, or refuses it.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [4] }, "from": { "title": "Lowest program number", "description": "Lowest number that is free for programs.\n\nUnit: program number.\n\nIf wrong: a program that the builder protects is overwritten, or the transfer is refused.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [1] }, "to": { "title": "Highest program number", "description": "Highest number that is free for programs; many controls keep the 8000s or 9000s to themselves.\n\nUnit: program number.\n\nIf wrong: a cycle or macro of the builder is overwritten.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [7999] } } }], "examples": ["none", { "letter": "O", "digits": 4, "from": 1, "to": 7999 }] }, "characters": { "title": "Characters", "description": "What the text may hold: upper (capital letters, digits and the marks of the code, in comments, too), ascii, or utf-8 (any character in comments).\n\nIf wrong: the block is rejected, or the comment on the screen is garbled so that an instruction to the operator is lost.", "type": "string", "enum": ["upper", "ascii", "utf-8"], "examples": ["upper"] } }, "examples": [{ "extension": "nc", "line-end": "lf", "delimiter": "percent" }] }, "comments": { "title": "Comments", "description": "How text for people is set apart from the code.", "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Comment style", "description": "parentheses: ( ... ); semicolon: from ; to the end of the line; none: the controller takes no comments, and messages to the operator cannot be written.\n\nIf wrong: the text is executed as code, or the block alarms.", "type": "string", "enum": ["parentheses", "semicolon", "none"], "examples": ["parentheses"] }, "longest": { "title": "Longest comment", "description": "Most characters of one comment, its marks not counted. Longer text is cut.\n\nUnit: characters.\n\nIf wrong: the block alarms, or the end of an instruction to the operator is missing.", "type": "integer", "minimum": 8, "maximum": 200, "examples": [60] } }, "examples": [{ "style": "parentheses", "longest": 60 }] }, "blocks": { "title": "Blocks", "description": "How words make up a block and blocks follow one another.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Block numbers", "description": "Which blocks have a number (N word), or none.", "anyOf": [{ "title": "None", "description": "No block has a number.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Numbered blocks", "description": "all: every block; sections: only the first block of each operation.\n\nIf wrong: block search and restart do not find the place.", "type": "string", "enum": ["all", "sections"], "examples": ["all"] }, "start": { "title": "First block number", "description": "Number of the first numbered block, and of the first one after the highest was reached.\n\nUnit: block number.\n\nIf wrong: a number that the controller reserves is used.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [10] }, "step": { "title": "Step of block numbers", "description": "Difference from one numbered block to the next.\n\nUnit: block numbers.\n\nIf wrong: no free numbers for a block put in at the machine.", "type": "integer", "minimum": 1, "maximum": 1e3, "examples": [10] }, "to": { "title": "Highest block number", "description": "After it numbers begin again at the first.\n\nUnit: block number.\n\nIf wrong: the controller alarms in the middle of the program.", "type": "integer", "minimum": 1, "maximum": 99999999, "examples": [99990] }, "width": { "title": "Digits of block numbers", "description": "Least digits, zeros put in front; 0: as many as needed.\n\nUnit: digits.\n\nIf wrong: the number is not recognised.", "type": "integer", "minimum": 0, "maximum": 8, "examples": [0] } } }], "examples": ["none", { "on": "all", "start": 10, "step": 10, "to": 99990, "width": 0 }] }, "separator": { "title": "Separator", "description": "What stands between two words: none, blank or tab.\n\nIf wrong: words that run together are misread, or a blank counts against the length of the block.", "type": "string", "enum": ["none", "blank", "tab"], "examples": ["blank"] }, "order": { "title": "Word order", "description": "Letters in the order in which a block has them, each once. Every letter that the dialect writes must stand here.\n\nIf wrong: a controller with a fixed order ignores or misreads the word that stands in the wrong place.", "type": "array", "minItems": 3, "maxItems": 26, "uniqueItems": true, "items": { "$ref": "#/$defs/letter" }, "examples": [["N", "G", "X", "Y", "Z", "A", "B", "C", "I", "J", "K", "R", "P", "Q", "F", "S", "T", "H", "D", "M"]] }, "longest": { "title": "Longest block", "description": "Most characters of a block, its line end not counted, or none.\n\nUnit: characters.\n\nIf wrong: the block is cut short: in the worst case a coordinate loses its last digits and the axis goes to another place without an alarm.", "anyOf": [{ "title": "None", "description": "Any length.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 20, "maximum": 4e3 }], "examples": [80] }, "g-words": { "title": "G words in a block", "description": "one: a single G word; any: one of each modal group.\n\nIf wrong: the last one wins without a word, or the block alarms.", "type": "string", "enum": ["one", "any"], "examples": ["any"] }, "m-words": { "title": "M words in a block", "description": "Most M words in one block.\n\nUnit: words.\n\nIf wrong: only the first or the last one acts: coolant or spindle is missing.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [1] }, "modes": { "title": "Modes in a block", "description": "together: modes that are set one after another share a block (as far as g-words allows); apart: each has a block of its own.\n\nIf wrong: a mode is dropped: the program runs in the wrong plane, units or offset.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "delete": { "title": "Block delete", "description": "Whether the controller understands `/` at the start of a block. Programs are written without it; it is accepted in programs that are read.\n\nIf wrong: a block that should be skipped is executed, or the other way round.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "stops-act": { "title": "When stops act", "description": "Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. They are written in blocks of their own; this decides what a program from elsewhere means.\n\nIf wrong: the spindle stops and the tool is then driven through the material.", "type": "string", "enum": ["before-motion", "after-motion"], "examples": ["after-motion"] } }, "examples": [{ "number": "none", "separator": "blank", "longest": 80, "g-words": "any", "m-words": 1 }] }, "numbers": { "title": "Numbers", "description": "How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros` and `digits` hold for all; a single address may state its own.", "type": "object", "additionalProperties": false, "properties": { "point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "length": { "title": "Axis words", "description": "Numbers of X Y Z, and of the levels and pecks of cycles. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "arc-centre": { "title": "Arc centre and radius words", "description": "Numbers of I J K and of the radius. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "angle": { "title": "Rotary words", "description": "Numbers of A B C. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of an angle in degrees.\n\nIf wrong: the rotary axis stands short of or past its place.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the rotary axis stands short of or past its place.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [3] }, "feed-per-minute": { "title": "Feed per minute", "description": "Numbers of F in feed per minute. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 1, "inch": 2 }] }, "feed-per-revolution": { "title": "Feed per revolution", "description": "Numbers of F in feed per revolution. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "inverse-time": { "title": "Inverse-time feed", "description": "Numbers of F in inverse time. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a feed in 1/min.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [4] }, "speed": { "title": "Spindle speed", "description": "Numbers of S. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a speed in rpm.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [0] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [0] }, "dwell": { "title": "Dwell", "description": "Number of the dwell, counted in `dwell.unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `dwell.unit`.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "cycle-dwell": { "title": "Dwell in a cycle", "description": "Number of the dwell at the bottom of a hole, counted in `cycles.words.dwell-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `cycles.words.dwell-unit`.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "timeout": { "title": "Timeout of a wait", "description": "Number of the timeout, counted in `wait.timeout-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `wait.timeout-unit`.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [1] }, "code-width": { "title": "Least digits of codes", "description": "Least digits of codes and of tool and offset numbers; zeros are put in front: 2 writes G00, M06, T01.", "type": "object", "additionalProperties": false, "properties": { "G": { "title": "Digits of G words", "description": "Least digits of a G code before its point.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "M": { "title": "Digits of M words", "description": "Least digits of an M code.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "T": { "title": "Digits of T words", "description": "Least digits of a tool number.\n\nUnit: digits.\n\nIf wrong: a number with too few digits selects another tool or carries no offset.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "H": { "title": "Digits of H words", "description": "Least digits of the number of a length offset.\n\nUnit: digits.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "D": { "title": "Digits of D words", "description": "Least digits of the number of a radius offset.\n\nUnit: digits.\n\nIf wrong: the radius of another tool acts, and the contour is gouged.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] } }, "examples": [{ "G": 2, "M": 2, "T": 2, "H": 2, "D": 2 }] } }, "examples": [{ "point": "always", "trailing-zeros": "keep", "length": { "mm": 3, "inch": 4 } }] }, "modal": { "title": "Modal words", "description": "Which words are repeated although they have not changed.", "type": "object", "additionalProperties": false, "properties": { "motion": { "title": "Motion word", "description": "modal: written when the kind of motion changes; each-block: in every block with axis words.\n\nIf wrong: without its motion word a block does nothing, or is run as the last motion: a rapid where a feed was meant.", "type": "string", "enum": ["modal", "each-block"], "examples": ["modal"] }, "axes": { "title": "Axis words", "description": "changed: only axes that move; all: every axis whose place is known.\n\nIf wrong: an axis left out is taken as 0 or stays where it was.", "type": "string", "enum": ["changed", "all"], "examples": ["changed"] }, "arc-end": { "title": "End of an arc", "description": "changed: only the end coordinates that differ; both: both axes of the plane.\n\nIf wrong: the arc is refused, or ends at another place.", "type": "string", "enum": ["changed", "both"], "examples": ["changed"] }, "arc-centre": { "title": "Zeros in an arc centre", "description": "non-zero: a centre word of 0 is left out; both: both are written.\n\nIf wrong: `centre missing` alarm, or the last centre is used and the arc runs wild.", "type": "string", "enum": ["non-zero", "both"], "examples": ["both"] }, "feed": { "title": "Feed word", "description": "modal: when the feed changes; after-rapid: also in the first feed block after a rapid; each-block: in every feed block.\n\nIf wrong: the block alarms for want of a feed, or an old feed is used.", "type": "string", "enum": ["modal", "after-rapid", "each-block"], "examples": ["modal"] } }, "examples": [{ "motion": "modal", "axes": "changed", "arc-end": "changed", "arc-centre": "both", "feed": "modal" }] }, "axes": { "title": "Letters of the axes", "description": "The letters by which the controller knows the axes of ISO 841, where Z is the axis of the spindle.", "type": "object", "additionalProperties": false, "axes": [56], "properties": { "x": { "title": "Letter of X", "description": "Letter of the linear axis X of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["X"] }, "y": { "title": "Letter of Y", "description": "Letter of the linear axis Y of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["Y"] }, "z": { "title": "Letter of Z", "description": "Letter of the linear axis Z of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["Z"] }, "a": { "title": "Letter of A", "description": "Letter of the rotary axis A of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["A"] }, "b": { "title": "Letter of B", "description": "Letter of the rotary axis B of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["B"] }, "c": { "title": "Letter of C", "description": "Letter of the rotary axis C of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["C"] } }, "examples": [{ "x": "X", "y": "Y", "z": "W" }] }, "motion": { "title": "Straight motion", "description": "Rapid and straight motion.", "type": "object", "additionalProperties": false, "properties": { "rapid": { "title": "Rapid", "description": "Code of the rapid.\n\nIf wrong: a rapid is run as a feed, or a feed as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G0"] }, "line": { "title": "Straight line at feed", "description": "Code of a straight line at feed.\n\nIf wrong: a feed is run as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G1"] }, "rapids": { "title": "Path of a rapid", "description": "straight: all axes arrive together on a straight path; dog-leg: each runs at its own rate. With dog-leg, a rapid that changes Z and X or Y is split: rising Z first, falling Z last.\n\nIf wrong: on a dog-leg the tool sweeps through a clamp that lies beside the straight path.", "type": "string", "enum": ["straight", "dog-leg"], "examples": ["dog-leg"] }, "machine-move-lasts": { "title": "How long a move in machine coordinates lasts", "description": "block: the code of `machine-move` acts in its own block alone; until-work-offset: it suspends the work offset, and all motion is in machine coordinates until a work offset is stated anew.\n\nIf wrong: the tool goes to places of the work as if they were places of the machine.", "type": "string", "enum": ["block", "until-work-offset"], "axes": [52], "examples": ["block"] } }, "examples": [{ "rapid": "G0", "line": "G1", "rapids": "dog-leg" }] }, "units": { "title": "Units", "description": "Words for the units of the program.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Millimetres", "description": "Code for millimetres, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G21", "none"] }, "inch": { "title": "Inches", "description": "Code for inches, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G20", "none"] }, "programs-in": { "title": "Units of programs", "description": "job: a program is in the units of its job; mm or inch: always in these.\n\nIf wrong: everything is 25.4 times too small or too large.", "type": "string", "enum": ["job", "mm", "inch"], "examples": ["job"] } }, "examples": [{ "mm": "G21", "inch": "G20", "programs-in": "job" }] }, "plane": { "title": "Planes", "description": "Words that select the plane of arcs, cycles and compensation.", "type": "object", "additionalProperties": false, "properties": { "xy": { "title": "XY plane", "description": "Code of the XY plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G17"] }, "zx": { "title": "ZX plane", "description": "Code of the ZX plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G18"] }, "yz": { "title": "YZ plane", "description": "Code of the YZ plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G19"] } }, "examples": [{ "xy": "G17", "zx": "G18", "yz": "G19" }] }, "distance": { "title": "Absolute and incremental", "description": "Words for absolute and incremental coordinates.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute", "description": "Code for absolute coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "$ref": "#/$defs/codeOrNone", "examples": ["G90"] }, "incremental": { "title": "Incremental", "description": "Code for incremental coordinates.\n\nIf wrong: distances are taken as places.", "$ref": "#/$defs/codeOrNone", "examples": ["G91"] }, "programs-in": { "title": "Coordinates of programs", "description": "Whether programs are written with absolute or incremental coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "type": "string", "enum": ["absolute", "incremental"], "examples": ["absolute"] } }, "examples": [{ "absolute": "G90", "incremental": "G91", "programs-in": "absolute" }] }, "arc": { "title": "Arcs", "description": "Circular motion.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Arc clockwise", "description": "Code of an arc clockwise seen from the + end of the axis across the plane.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G2"] }, "ccw": { "title": "Arc counter-clockwise", "description": "Code of an arc counter-clockwise.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G3"] }, "form": { "title": "Form of an arc", "description": "incremental-centre: I J K from the start point; absolute-centre: I J K as coordinates; radius: a radius word, negative above 180 degrees; none: arcs are not understood, and chords take their place.\n\nIf wrong: the centre lies elsewhere: a wild circle through work and clamps.", "type": "string", "enum": ["incremental-centre", "absolute-centre", "radius", "none"], "examples": ["incremental-centre"] }, "centre-words": { "title": "Arc centre modes", "description": "Words that choose absolute or incremental arc centres, where the controller has them.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute arc centres", "description": "Code for absolute arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G90.1"] }, "incremental": { "title": "Incremental arc centres", "description": "Code for incremental arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G91.1"] } }, "examples": [{ "absolute": "none", "incremental": "none" }] }, "radius-word": { "title": "Radius word", "description": "Letter of the radius, where `form` is radius.\n\nIf wrong: the arc is refused.", "$ref": "#/$defs/letter", "examples": ["R"] }, "planes": { "title": "Planes with arcs", "description": "The planes in which arcs are understood. Arcs in others become chords, or are refused.\n\nIf wrong: the block alarms, or the arc is cut in another plane.", "type": "array", "maxItems": 3, "uniqueItems": true, "items": { "type": "string", "enum": ["xy", "zx", "yz"] }, "examples": [["xy", "zx", "yz"]] }, "largest-sweep": { "title": "Largest sweep", "description": "Largest sweep of an arc in one block; larger ones are split.\n\nUnit: degrees.\n\nIf wrong: the arc takes the short way instead of the long one.", "type": "number", "exclusiveMinimum": 0, "maximum": 360, "examples": [360] }, "full-circle": { "title": "Full circle", "description": "Whether one block can be a full circle.\n\nIf wrong: nothing is cut, or a whole circle where nothing was meant.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "helix": { "title": "Helix", "description": "Whether the third axis may move during an arc.\n\nIf wrong: the third axis plunges before or after the arc.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "turns-word": { "title": "Turns word", "description": "Letter of the word for the number of turns of a helix, or none: one turn a block.\n\nIf wrong: the helix is cut with one turn and a steep plunge.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "feed-along": { "title": "Feed on a helix", "description": "What F means on a helix: path, the speed along the helix; circle, the speed along its circle seen from above.\n\nIf wrong: the tool moves up to several times faster than meant on a steep helix.", "type": "string", "enum": ["path", "circle"], "examples": ["path"] }, "smallest-radius": { "title": "Smallest radius", "description": "Arcs with a smaller radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms or becomes a dwell mark.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 0.05] }, "largest-radius": { "title": "Largest radius", "description": "Arcs with a larger radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 5e3] }, "tolerance": { "title": "Radius tolerance", "description": "How far the radius at the start and at the end of an arc may differ before the controller alarms.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Tolerance in millimetres", "description": "In a program in millimetres.\n\nUnit: mm.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 10, "examples": [2e-3] }, "inch": { "title": "Tolerance in inches", "description": "In a program in inches.\n\nUnit: inch.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 1, "examples": [2e-4] }, "relative": { "title": "Relative tolerance", "description": "As a share of the radius; the larger of the two holds. 0: none.\n\nUnit: share of the radius (0.001 is 0.1 %).\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 0.01, "examples": [0] } }, "examples": [{ "mm": 2e-3, "inch": 2e-4, "relative": 0 }] }, "chord-tolerance": { "title": "Chord tolerance", "description": "Largest distance between a chord and its arc, where chords take the place of an arc.\n\nUnit: mm, or with `in`.\n\nIf wrong: flats are seen on curves, or the blocks come faster than the controller reads them and the motion stutters.", "$ref": "#/$defs/length", "examples": [0.01] } }, "examples": [{ "cw": "G2", "ccw": "G3", "form": "incremental-centre", "helix": "yes", "feed-along": "path" }] }, "path": { "title": "Path modes", "description": "Words for how corners are taken.", "type": "object", "additionalProperties": false, "properties": { "exact": { "title": "Exact path", "description": "Code for the exact path.\n\nIf wrong: corners are rounded.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61"] }, "stop": { "title": "Exact stop", "description": "Code for a stop at each corner.\n\nIf wrong: dwell marks at each corner, or rounded corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61.1", "none"] }, "blend": { "title": "Continuous path", "description": "Code for blending corners at speed.\n\nIf wrong: the motion stutters and burns the edge.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G64"] }, "tolerance-word": { "title": "Blend tolerance word", "description": "Letter of the tolerance with the continuous path, or none.\n\nIf wrong: corners are cut further than allowed.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "look-ahead": { "title": "Look-ahead", "description": "Codes that turn looking ahead over many blocks on, for operations that are blended, and off, for those on the exact path; or none.", "anyOf": [{ "title": "None", "description": "The control looks ahead by itself, or not at all.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Look-ahead on", "description": "Code that turns look-ahead on.\n\nIf wrong: the motion stutters, or details are rounded off.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G5.1 Q1"] }, "off": { "title": "Look-ahead off", "description": "Code that turns look-ahead off.\n\nIf wrong: details are rounded off.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G5.1 Q0"] } } }], "axes": [77], "examples": ["none", { "on": "G5.1 Q1", "off": "G5.1 Q0" }] } }, "examples": [{ "exact": "G61", "stop": "none", "blend": "G64" }] }, "feed": { "title": "Feed modes", "description": "Words for what F means.", "type": "object", "additionalProperties": false, "properties": { "per-minute": { "title": "Feed per minute", "description": "Code for feed in length units a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["G94"] }, "per-revolution": { "title": "Feed per revolution", "description": "Code for feed in length units a revolution, or none: the feed is worked out a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G95"] }, "inverse-time": { "title": "Inverse time", "description": "Code for feed in 1/minutes a block, or none.\n\nIf wrong: the tool moves at a wildly wrong feed.", "$ref": "#/$defs/codeOrNone", "examples": ["G93", "none"] }, "inverse-time-unit": { "title": "Unit of inverse time", "description": "What F counts in inverse time: per-minute: 1/minutes; per-second: 1/seconds.\n\nIf wrong: the tool moves 60 times too fast or too slow.", "type": "string", "enum": ["per-minute", "per-second"], "axes": [72], "examples": ["per-minute"] } }, "examples": [{ "per-minute": "G94", "per-revolution": "none", "inverse-time": "none" }] }, "dwell": { "title": "Dwell", "description": "A pause of a set time.", "type": "object", "additionalProperties": false, "properties": { "code": { "title": "Dwell code", "description": "Code of the dwell.\n\nIf wrong: there is no pause: the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/codeOrNone", "examples": ["G4"] }, "word": { "title": "Dwell word", "description": "Letter of the time.\n\nIf wrong: the dwell alarms or is skipped; the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/letter", "examples": ["P"] }, "unit": { "title": "Dwell unit", "description": "What the time is counted in.\n\nUnit: s or ms.\n\nIf wrong: 500 becomes 500 seconds, or 0.5 becomes nothing and the cut begins at low speed.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "code": "G4", "word": "P", "unit": "s" }] }, "compensation": { "title": "Cutter radius compensation", "description": "Words for compensation by the tool's radius, or none.", "anyOf": [{ "title": "None", "description": "The controller does not compensate.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "off": { "title": "Compensation off", "description": "Code that ends compensation.\n\nIf wrong: the next motion is offset by the radius.", "$ref": "#/$defs/codeOrNone", "examples": ["G40"] }, "left": { "title": "Compensation left", "description": "Code for the tool left of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G41"] }, "right": { "title": "Compensation right", "description": "Code for the tool right of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G42"] }, "word": { "title": "Radius offset word", "description": "Letter of the number of the radius offset, or none where the tool in the spindle decides.\n\nIf wrong: the radius of another tool acts.", "$ref": "#/$defs/letterOrNone", "examples": ["D"] }, "corner-feed": { "title": "Feed at inside corners", "description": "Codes that turn the slowing at inside corners on, where compensation begins, and off, where it has ended; or none.", "anyOf": [{ "title": "None", "description": "There are no words for it.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Slow at inside corners", "description": "Code that has the feed lowered at inside corners.\n\nIf wrong: the tool digs in at inside corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G62"] }, "off": { "title": "Feed as stated", "description": "Code that ends the slowing.\n\nIf wrong: later contours are cut slower than meant.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G63"] } } }], "axes": [78], "examples": ["none", { "on": "G62", "off": "G63" }] } } }], "examples": ["none", { "off": "G40", "left": "G41", "right": "G42", "word": "D" }] }, "length-offset": { "title": "Tool length offset", "description": "Words that make the length of the tool act, or none.", "anyOf": [{ "title": "None", "description": "No word makes a tool length act; the operator sets Z.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Length offset on", "description": "Code that makes a length offset act.\n\nIf wrong: the tool is driven into the work by its length.", "$ref": "#/$defs/codeOrNone", "examples": ["G43", "none"] }, "off": { "title": "Length offset off", "description": "Code that cancels it.\n\nIf wrong: the length of the last tool still acts for the next one.", "$ref": "#/$defs/codeOrNone", "examples": ["G49", "none"] }, "word": { "title": "Length offset word", "description": "Letter of the number of the length offset.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "$ref": "#/$defs/letter", "examples": ["H"] } } }], "examples": ["none", { "on": "G43", "off": "G49", "word": "H" }] }, "work-offset": { "title": "Work offsets", "description": "Codes of the work offsets 1 to 9 in order, or none. A number behind the end of the list cannot be said.\n\nIf wrong: the work is cut at the place of another set-up.", "anyOf": [{ "title": "None", "description": "There are no words for work offsets; the operator sets the origin.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 9, "items": { "$ref": "#/$defs/codeWithWordOrNone" } }], "examples": ["none", ["G54", "G55", "G56", "G57", "G58", "G59"]] }, "machine-move": { "title": "Move in machine coordinates", "description": "Code for a move in machine coordinates, in the same block as the motion code, or none. It acts in its own block alone.\n\nIf wrong: the retract goes to a place in work coordinates: into the work, or past the travel.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G53", "none"] }, "reference-return": { "title": "Return to the reference position", "description": "Code of the return to the reference position, or none.\n\nIf wrong: an intermediate point is taken for the target: a diagonal through the work.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G28", "none"] }, "cancel": { "title": "Cancelling", "description": "Words that put an end to what an earlier program may have left in force.", "type": "object", "additionalProperties": false, "properties": { "cycles": { "title": "Cycles off", "description": "Code that ends fixed cycles.\n\nIf wrong: a hole is drilled at every place that follows.", "$ref": "#/$defs/codeOrNone", "examples": ["G80"] }, "local-shift": { "title": "Local shift off", "description": "Code that cancels a shift of the origin, or none.\n\nIf wrong: the work is cut at a shifted place.", "$ref": "#/$defs/codeOrNone", "examples": ["G92.2", "none"] }, "rotation": { "title": "Rotation off", "description": "Code that cancels a rotation, or none.\n\nIf wrong: the work is cut rotated.", "$ref": "#/$defs/codeOrNone", "examples": ["G69", "none"] }, "scale": { "title": "Scale off", "description": "Code that cancels scaling and mirroring, or none.\n\nIf wrong: the work is cut at another size or mirrored.", "$ref": "#/$defs/codeOrNone", "examples": ["G50", "none"] }, "overrides": { "title": "Overrides on", "description": "Code that makes the feed and speed overrides act, or none.\n\nIf wrong: the override knob is dead while the program is proved out.", "$ref": "#/$defs/codeOrNone", "examples": ["M48", "none"] } }, "examples": [{ "cycles": "G80", "local-shift": "none", "rotation": "none", "scale": "none", "overrides": "M48" }] }, "cycles": { "title": "Fixed cycles", "description": "Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.", "anyOf": [{ "title": "None", "description": "The controller has no fixed cycles.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "drill": { "title": "Drill", "description": "Feed in, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G81"] }, "dwell": { "title": "Drill with dwell", "description": "Feed in, dwell, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G82"] }, "peck": { "title": "Peck", "description": "Pecks with a rapid out of the hole after each, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G83"] }, "chip-break": { "title": "Chip-breaking", "description": "Pecks with a small back-off, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G73", "none"] }, "tap": { "title": "Tap right-hand", "description": "Feed in, reverse, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G84"] }, "tap-left": { "title": "Tap left-hand", "description": "The same with a left-hand tap, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G74", "none"] }, "ream": { "title": "Ream", "description": "Feed in, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G85"] }, "bore-dwell": { "title": "Bore with dwell", "description": "Feed in, dwell, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G89"] }, "bore-stop": { "title": "Bore with spindle stop", "description": "Feed in, dwell, spindle stop, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G86", "none"] }, "bore-manual": { "title": "Bore with manual retract", "description": "Feed in, dwell, spindle stop, program stop, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G88", "none"] }, "return": { "title": "Level between holes", "description": "Words that choose the level to which the tool goes between holes.", "type": "object", "additionalProperties": false, "properties": { "initial": { "title": "Initial level", "description": "Code for the level at which the tool stood before the first hole, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G98", "none"] }, "retract": { "title": "Retract level", "description": "Code for the retract level of the cycle, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G99", "none"] }, "without": { "title": "Level without a word", "description": "The level between holes where there is no word, or none where both words are there.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "type": "string", "enum": ["retract", "initial", "none"], "examples": ["none"] } }, "examples": [{ "initial": "G98", "retract": "G99", "without": "none" }] }, "back-off": { "title": "Back-off", "description": "How far the controller's own cycle backs off. A job that asks for another back-off is written longhand.", "type": "object", "additionalProperties": false, "properties": { "peck": { "title": "Back-off of pecks", "description": "How far above the last depth the rapid back into the hole ends.\n\nUnit: mm, or with `in`.\n\nIf wrong: the drill is driven into the bottom at rapid and breaks.", "$ref": "#/$defs/length", "examples": [0.254] }, "chip-break": { "title": "Back-off of chip-breaking", "description": "How far the drill is withdrawn between two pecks.\n\nUnit: mm, or with `in`.\n\nIf wrong: the chip does not break.", "$ref": "#/$defs/length", "examples": [0.254] } }, "examples": [{ "peck": 0.254, "chip-break": 0.254 }] }, "levels": { "title": "Depth and retract level", "description": "absolute: Z and R are coordinates; relative: Z counts from R, and R from the initial level.\n\nIf wrong: the depth is doubled, or the hole is drilled in the air.", "type": "string", "enum": ["absolute", "relative"], "examples": ["absolute"] }, "words": { "title": "Words of a cycle", "description": "Letters of the values of a cycle.", "type": "object", "additionalProperties": false, "properties": { "retract": { "title": "Retract level word", "description": "Letter of the retract level.\n\nIf wrong: feed begins at another height: a rapid into the work.", "$ref": "#/$defs/letter", "examples": ["R"] }, "peck": { "title": "Peck word", "description": "Letter of the depth of one peck.\n\nIf wrong: the hole is drilled in one go and the drill breaks.", "$ref": "#/$defs/letter", "examples": ["Q"] }, "dwell": { "title": "Dwell word", "description": "Letter of the dwell at depth.\n\nIf wrong: no dwell at depth, or a very long one.", "$ref": "#/$defs/letter", "examples": ["P"] }, "dwell-unit": { "title": "Unit of the dwell", "description": "What the dwell in a cycle is counted in.\n\nUnit: s or ms.\n\nIf wrong: no dwell at depth, or a very long one.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "retract": "R", "peck": "Q", "dwell": "P", "dwell-unit": "s" }] }, "repeat": { "title": "Later holes", "description": "positions: later holes state their place alone; all: each states the words of the cycle again.\n\nIf wrong: later holes are missing or have another depth.", "type": "string", "enum": ["positions", "all"], "examples": ["positions"] }, "ended-by": { "title": "End of a cycle", "description": "any-motion: a motion word ends the cycle, too; cancel-code: its own code alone. The code is always written; this decides what a program from elsewhere means.\n\nIf wrong: a hole is drilled at every place that follows.", "type": "string", "enum": ["any-motion", "cancel-code"], "examples": ["cancel-code"] } } }], "examples": ["none", { "drill": "G81", "peck": "G83", "return": { "initial": "G98", "retract": "G99", "without": "none" } }] }, "spindle": { "title": "Spindle", "description": "Words for the spindle.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Spindle clockwise", "description": "Code that starts the spindle clockwise, as for a right-hand tool.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M3"] }, "ccw": { "title": "Spindle counter-clockwise", "description": "Code that starts it counter-clockwise, or none.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M4", "none"] }, "stop": { "title": "Spindle stop", "description": "Code that stops the spindle.\n\nIf wrong: the spindle runs on into the swap or past the end of the program.", "$ref": "#/$defs/codeOrNone", "examples": ["M5"] }, "orient": { "title": "Spindle orientation", "description": "Code that stops the spindle at its swap angle, or none.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["M19", "none"] }, "order": { "title": "Order of speed and start", "description": "speed-first: the S word before the start word; start-first: the start word before the S word. It holds in a block, whatever `blocks.order` says, and from block to block.\n\nIf wrong: the spindle starts at the last speed, or the speed is ignored.", "type": "string", "enum": ["speed-first", "start-first"], "examples": ["speed-first"] }, "blocks": { "title": "Speed and start in a block", "description": "together: one block; apart: one block each.\n\nIf wrong: one of the two is ignored.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "speed-unit": { "title": "Unit of the speed word", "description": "What S counts. rpm: revolutions a minute; percent: hundredths of `machine.spindle.max-rpm`, which the dialect then has to state. Its decimals are `numbers.speed`.\n\nIf wrong: the spindle runs at its highest speed where a low one was meant, or hardly turns.", "type": "string", "enum": ["rpm", "percent"], "examples": ["rpm"] }, "gears": { "title": "Gear ranges", "description": "Ranges of the spindle's gear that a code selects, or none. The first range that a speed lies in is selected, in a block of its own before the speed; a range changes only while the spindle stands.\n\nIf wrong: the speed ends at the top of the range in force, or the gear is shifted while it turns.", "anyOf": [{ "title": "None", "description": "One range, or the control shifts by itself.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 6, "items": { "title": "Gear range", "description": "One range and its code.", "type": "object", "additionalProperties": false, "required": ["code", "from", "to"], "properties": { "code": { "title": "Code of the range", "description": "Code that selects it.\n\nIf wrong: another range is selected.", "type": "string", "pattern": "^M\\d{1,3}$", "examples": ["M41"] }, "from": { "title": "Lowest speed of the range", "description": "Lowest speed of the range.\n\nUnit: rpm.\n\nIf wrong: the motor stalls in the cut.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [100] }, "to": { "title": "Highest speed of the range", "description": "Highest speed of the range.\n\nUnit: rpm.\n\nIf wrong: the spindle runs slower than the feed is made for.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [4e3] } }, "examples": [{ "code": "M41", "from": 100, "to": 4e3 }] } }], "examples": ["none", [{ "code": "M41", "from": 100, "to": 4e3 }, { "code": "M42", "from": 4e3, "to": 12e3 }]] } }, "examples": [{ "cw": "M3", "ccw": "M4", "stop": "M5", "order": "speed-first", "blocks": "together" }] }, "coolant": { "title": "Coolant", "description": "Words for coolant and air.", "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist", "description": "Code that turns mist on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M7", "none"] }, "flood": { "title": "Flood", "description": "Code that turns flood coolant on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M8", "none"] }, "air": { "title": "Air", "description": "Code that turns air on, or none.\n\nIf wrong: chips stay in the cut.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool", "description": "Code that turns coolant through the tool on, or none.\n\nIf wrong: a deep hole is drilled dry.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "off": { "title": "All off", "description": "Code that turns all of them off, or a code for each medium that can be turned on.\n\nIf wrong: coolant runs during the swap, into the taper and the rack.", "anyOf": [{ "title": "One code for all", "description": "Turns all media off.", "$ref": "#/$defs/codeOrNone" }, { "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist off", "description": "Code that turns mist off, or none.\n\nIf wrong: mist runs on into the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["M97"] }, "flood": { "title": "Flood off", "description": "Code that turns flood coolant off, or none.\n\nIf wrong: coolant runs on into the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["M98"] }, "air": { "title": "Air off", "description": "Code that turns air off, or none.\n\nIf wrong: air blows chips into the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool off", "description": "Code that turns coolant through the tool off, or none.\n\nIf wrong: coolant runs into the taper at the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] } } }], "examples": ["M9", { "mist": "M97", "flood": "M98" }] }, "blocks": { "title": "Coolant words in a block", "description": "apart: each in a block of its own; together: media that are turned on, or off, behind one another share a block, as far as `blocks.m-words` goes.\n\nIf wrong: only the last word of the block acts, or the block alarms.", "type": "string", "enum": ["apart", "together"], "examples": ["apart"] } }, "examples": [{ "mist": "M7", "flood": "M8", "air": "none", "through-tool": "none", "off": "M9", "blocks": "apart" }] }, "tools": { "title": "Tools", "description": "Words for selecting and changing tools.", "type": "object", "additionalProperties": false, "properties": { "change": { "title": "Tool change", "description": "Code of the controller's own tool change, or none.\n\nIf wrong: the tool is not changed, and the next operation runs with the last one.", "$ref": "#/$defs/codeOrNone", "examples": ["M6", "none"] }, "blocks": { "title": "Selection and change in a block", "description": "together: T and the change code share a block; apart: one block each.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "order": { "title": "Order of selection and change", "description": "select-first: T before the change code; change-first: the change code first.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["select-first", "change-first"], "examples": ["select-first"] }, "preselect": { "title": "Preselection", "description": "Whether the next tool is selected right after each change, so that the changer gets it ready.\n\nIf wrong: the changer takes the wrong tool at the next change.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "change": "M6", "blocks": "together", "order": "select-first", "preselect": "no" }] }, "stops": { "title": "Stops and end", "description": "Words that stop and end the program.", "type": "object", "additionalProperties": false, "properties": { "stop": { "title": "Program stop", "description": "Code of a stop that the operator ends.\n\nIf wrong: the program runs on while a hand is in the machine.", "$ref": "#/$defs/codeOrNone", "examples": ["M0"] }, "optional": { "title": "Optional stop", "description": "Code of a stop that acts when its switch is on, or none.\n\nIf wrong: the program runs on although a check was meant.", "$ref": "#/$defs/codeOrNone", "examples": ["M1", "none"] }, "end": { "title": "End of program", "description": "Code of the end of the program.\n\nIf wrong: the controller alarms, does not rewind, or moves a pallet.", "$ref": "#/$defs/codeOrNone", "examples": ["M30", "M2"] }, "comment": { "title": "Message of a stop", "description": "Where the message stands that says what a stop is for. own-block: in a block of its own before the stop; with-stop: in the block of the stop, behind its code. Of a message that takes several comments the last one stands there, the others in blocks before it.\n\nIf wrong: the message is gone from the screen while the program stands, and the operator does not see what to do.", "type": "string", "enum": ["own-block", "with-stop"], "examples": ["own-block"] }, "resume": { "title": "Modes behind a stop", "description": "What is in force when the operator starts the program again after a stop. keeps-modes: what was in force before; loses-modes: nothing is certain, so that the program states all its modes anew before anything moves, and its offsets before the approach.\n\nIf wrong: the program goes on in inches, in increments or in another work offset.", "type": "string", "enum": ["keeps-modes", "loses-modes"], "examples": ["keeps-modes"] } }, "examples": [{ "stop": "M0", "optional": "M1", "end": "M30", "comment": "own-block", "resume": "keeps-modes" }] }, "wait": { "title": "Values of a wait", "description": "Numbers that a wait on a signal says.", "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Level on", "description": "Number for a signal that is on.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "off": { "title": "Level off", "description": "Number for a signal that is off.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [0] }, "timeout-unit": { "title": "Unit of the timeout", "description": "What the timeout is counted in.\n\nUnit: s or ms.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "on": 1, "off": 0, "timeout-unit": "s" }] }, "codes": { "title": "Codes of the builder", "description": "What further codes do that a program from elsewhere may hold: what they are for, and their effects. They are read, not written.", "type": "object", "additionalProperties": false, "patternProperties": { "^[GM]\\d{1,3}$": { "title": "One code", "description": "A code with no meaning of its own in the standards, and what it leaves behind.", "type": "object", "additionalProperties": false, "properties": { "does": { "title": "What it does", "description": "In words, for findings and the set-up sheet.\n\nIf wrong: the operator does not know what is switched.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["chip conveyor on"] }, "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" }] } }, "examples": [{ "M27": { "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" } }] }, "idioms": { "title": "Idioms", "description": "How this controller says one action: literal words and {{name}} for the whole number of a word. One code each; beside it may stand P Q R L E I J K.", "type": "object", "additionalProperties": false, "properties": { "message": { "title": "Message to the operator", "description": "A whole comment with a mark of its own, so that a message is told from a remark, or none. It may name {{text}} (must).\n\nIf wrong: the operator does not see what is asked of them.", "$ref": "#/$defs/template", "examples": ["(MSG, {{text}})"] }, "wait-signal": { "title": "Wait on a signal", "description": "Waits until an input has a level, or none. It may name {{signal}} (must), {{level}} (without it every signal is waited for until it is on) and {{timeout}} (without it the wait lasts for ever).\n\nIf wrong: the program does not wait: the tool cuts before the spindle is up to speed, or swaps while it turns.", "$ref": "#/$defs/template", "examples": ["M94 P{{signal}} R{{level}} Q{{timeout}}"] }, "output-on": { "title": "Output on", "description": "Switches an output on, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M95 P{{output}}"] }, "output-off": { "title": "Output off", "description": "Switches an output off, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M96 P{{output}}"] }, "release": { "title": "Release the tool", "description": "Opens the drawbar, or none. It names no value.\n\nIf wrong: the tool drops, or is pulled out of the rack with its fork.", "$ref": "#/$defs/template", "examples": ["M21"] }, "clamp": { "title": "Clamp the tool", "description": "Closes the drawbar, or none. It names no value.\n\nIf wrong: the spindle starts with a loose tool.", "$ref": "#/$defs/template", "examples": ["M22"] }, "taper-air-on": { "title": "Taper air on", "description": "Blows the taper clean, or none. It names no value.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/template", "examples": ["M25"] }, "taper-air-off": { "title": "Taper air off", "description": "Ends it, or none. It names no value.\n\nIf wrong: air blows on during the cut.", "$ref": "#/$defs/template", "examples": ["M26"] }, "cover-open": { "title": "Open the rack's cover", "description": "Opens the cover of the rack, or none. It names no value.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/template", "examples": ["M27"] }, "cover-close": { "title": "Close the rack's cover", "description": "Closes the cover of the rack, or none. It names no value.\n\nIf wrong: chips fill the pockets.", "$ref": "#/$defs/template", "examples": ["M28"] }, "hood-up": { "title": "Dust hood up", "description": "Lifts the dust hood, or none. It names no value.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/template", "examples": ["M23"] }, "hood-down": { "title": "Dust hood down", "description": "Lowers the dust hood, or none. It names no value.\n\nIf wrong: dust is not drawn off.", "$ref": "#/$defs/template", "examples": ["M24"] }, "measure": { "title": "Measure the tool", "description": "Has the controller measure the tool's length and make it its length offset, or none. It names no value.\n\nIf wrong: the length of the last measurement acts.", "$ref": "#/$defs/template", "examples": ["M29"] } }, "examples": [{ "wait-signal": "M94 P{{signal}} R{{level}} Q{{timeout}}", "release": "M21", "clamp": "M22" }] }, "machine": { "title": "Machine", "description": "Facts of this machine, in its own leaf. A key is needed when a job needs it.", "type": "object", "additionalProperties": false, "properties": { "travel": { "title": "Travel", "description": "Where each axis can go, machine coordinates. Rotary axes are allowed only where they stand here.", "type": "object", "additionalProperties": false, "properties": { "x": { "title": "Travel of X", "description": "Least and greatest place of X in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "y": { "title": "Travel of Y", "description": "Least and greatest place of Y in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "z": { "title": "Travel of Z", "description": "Least and greatest place of Z in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "a": { "title": "Travel of A", "description": "Least and greatest place of A in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "b": { "title": "Travel of B", "description": "Least and greatest place of B in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "c": { "title": "Travel of C", "description": "Least and greatest place of C in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] } }, "examples": [{ "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }] }, "spindle": { "title": "Spindle of the machine", "description": "What the spindle and its drive can do.", "type": "object", "additionalProperties": false, "properties": { "min-rpm": { "title": "Lowest speed", "description": "Lowest speed that the spindle may run at.\n\nUnit: rpm.\n\nIf wrong: the spindle overheats, or does not turn.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [6e3] }, "max-rpm": { "title": "Highest speed", "description": "Highest speed.\n\nUnit: rpm.\n\nIf wrong: the speed is cut without a word and the feed is too fast for it.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [24e3] }, "spin-up": { "title": "Time to come up to speed", "description": "Time from standstill to the highest speed.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "spin-down": { "title": "Time to stop", "description": "Time from the highest speed to standstill by the drive.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped while the spindle turns.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "coast-down": { "title": "Time to coast down", "description": "The same in free run, with the drive tripped.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "$ref": "#/$defs/time", "examples": ["25 s"] }, "orient": { "title": "Orientation before a swap", "description": "Whether the spindle must be oriented before a swap.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "min-rpm": 6e3, "max-rpm": 24e3, "spin-up": "6 s", "spin-down": "6 s", "coast-down": "25 s" }] }, "signals": { "title": "Signals", "description": "Inputs that the program can wait on.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "At speed", "description": "The drive reports that the spindle is at its speed: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [{ "input": 4, "settle": "0.3 s" }] }, "stopped": { "title": "Stopped", "description": "The drive or a sensor reports standstill: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool is swapped while the spindle turns.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [5] }, "released": { "title": "Released", "description": "The drawbar is open: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [8] }, "clamped": { "title": "Clamped", "description": "The drawbar is closed with a tool in it: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [7] }, "tool-present": { "title": "Tool present", "description": "A tool is in the spindle: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the program goes on without a tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [9] }, "air": { "title": "Air pressure", "description": "There is enough air to work the drawbar: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [6] }, "hold-down": { "title": "Hold-down", "description": "Vacuum or clamps hold the work: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the work comes loose in the cut.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [10] } }, "examples": [{ "at-speed": { "input": 4, "settle": "0.3 s" }, "stopped": 5 }] }, "waits": { "title": "Waits", "description": "What a wait does when its time is up.", "type": "object", "additionalProperties": false, "properties": { "on-timeout": { "title": "On timeout", "description": "alarm: the program stops; continues: it goes on as if the signal had come, so that such a wait confirms nothing.\n\nIf wrong: a fault of the spindle or the air goes unseen and the program runs on.", "type": "string", "enum": ["alarm", "continues"], "examples": ["alarm"] } }, "examples": [{ "on-timeout": "alarm" }] }, "swap": { "title": "Swap style", "description": "controller: the controller changes tools by itself; rack: the program drives to the pockets and works the drawbar; operator: the program stops and asks for the tool; none: one tool a program, which is in the spindle before it starts.\n\nIf wrong: the program waits for a change that never comes, or drives to a rack that is not there.", "type": "string", "enum": ["controller", "rack", "operator", "none"], "examples": ["rack"] }, "change-effects": { "title": "Effects of the tool change", "description": "What the controller's own tool change does besides changing the tool. Needed where `swap` is controller.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unchanged", "spindle": "stopped", "coolant": "unchanged", "length-offset": "unchanged" }] }, "measure-effects": { "title": "Effects of measuring", "description": "What the controller's measurement of a tool does. Needed where `lengths` is measured.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unknown", "spindle": "stopped", "coolant": "unchanged", "length-offset": "active" }] }, "retract": { "title": "Retract to swap height", "description": "How Z goes up to the swap height.", "type": "object", "additionalProperties": false, "properties": { "by": { "title": "Retract by", "description": "machine-move: a rapid in machine coordinates; reference-return: the return to the reference position; clearance: the clearance of the job (operator swaps only).\n\nIf wrong: the tool is dragged across the work, or driven past the travel.", "type": "string", "enum": ["machine-move", "reference-return", "clearance"], "examples": ["machine-move"] }, "z": { "title": "Swap height", "description": "Z of the swap height in machine coordinates, with machine-move.\n\nUnit: mm, or with `in`.\n\nIf wrong: Z does not clear the work, or runs onto its limit switch.", "$ref": "#/$defs/length", "examples": [0] }, "acts-on": { "title": "What it moves", "description": "spindle-nose: machine coordinates are those of the spindle; tool-tip: an active length offset counts, too.\n\nIf wrong: Z stands lower by the tool's length than meant.", "type": "string", "enum": ["spindle-nose", "tool-tip"], "examples": ["spindle-nose"] }, "cancel-length-first": { "title": "Cancel the length offset first", "description": "Whether the length offset must be cancelled before it.\n\nIf wrong: the controller alarms, or the tool runs past the travel by its length.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "intermediate": { "title": "Intermediate point", "description": "incremental-zero: a reference return has an intermediate point, given as zero increments; none: it has none.\n\nIf wrong: the intermediate point is taken for a target: a diagonal through the work.", "type": "string", "enum": ["none", "incremental-zero"], "examples": ["none"] }, "change-position": { "title": "Change position", "description": "Where the operator changes tools, with retract by clearance; work coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the operator reaches between tool and work to change it.", "$ref": "#/$defs/place", "examples": [[0, 0, 120]] } }, "examples": [{ "by": "machine-move", "z": 0, "acts-on": "spindle-nose", "cancel-length-first": "no", "intermediate": "none" }] }, "length-offset": { "title": "Length offset at the machine", "description": "How the tool's length comes to act.", "type": "object", "additionalProperties": false, "properties": { "form": { "title": "Form", "description": "with-first-z: in the block of the first Z motion; own-block: in a block of its own before it; in-tool-word: with the tool word; none: there is no length offset, the operator sets Z.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["with-first-z", "own-block", "in-tool-word", "none"], "examples": ["with-first-z"] }, "select-moves": { "title": "Selecting moves Z", "description": "Whether selecting it moves the axis by itself.\n\nIf wrong: Z moves where nobody meant it to.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "cancel-moves": { "title": "Cancelling moves Z", "description": "Whether cancelling it moves the axis by itself. It is then cancelled at swap height only.\n\nIf wrong: Z moves down by the tool's length.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "form": "with-first-z", "select-moves": "no", "cancel-moves": "no" }] }, "lengths": { "title": "Tool lengths", "description": "Where they come from: table, the controller's tool table; measured, a measurement after each swap; operator, set by hand.\n\nIf wrong: the tool is driven into the work by the difference.", "type": "string", "enum": ["table", "measured", "operator"], "examples": ["table"] }, "drawbar": { "title": "Drawbar", "description": "How the drawbar is worked at a rack, or none.", "anyOf": [{ "title": "None", "description": "There is no drawbar that the program works.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "travels": { "title": "Travel of an empty spindle", "description": "Whether an empty spindle travels along the rack clamped or released.\n\nIf wrong: the released drawbar strikes a holder, or the clamped one is pressed onto it.", "type": "string", "enum": ["clamped", "released"], "examples": ["clamped"] }, "taper-air": { "title": "Taper air", "description": "Whether air cleans the taper while a tool is picked.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/yesNo", "examples": ["no"] } } }], "examples": ["none", { "travels": "clamped", "taper-air": "no" }] }, "rack": { "title": "Rack", "description": "Where tools wait and how they are fetched, or none.", "anyOf": [{ "title": "None", "description": "There is no rack that the program drives to.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Style of the rack", "description": "drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.\n\nIf wrong: the spindle is driven into the rack.", "type": "string", "enum": ["drop-in", "slide-in"], "examples": ["drop-in"] }, "clear-z": { "title": "Clear height", "description": "Machine Z at which an empty spindle clears the tools in the rack, and a full one the empty pockets.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is dragged through the rack.", "$ref": "#/$defs/length", "examples": [-5] }, "pocket-z": { "title": "Pocket height", "description": "Machine Z at which the holder sits in its pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is crushed into the rack, or drops.", "$ref": "#/$defs/length", "examples": [-78.4] }, "descend-from": { "title": "Start of the slow descent", "description": "How far above the pocket height the descent at feed begins.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is driven into its pocket at rapid.", "$ref": "#/$defs/length", "examples": [20] }, "descend-feed": { "title": "Feed of the slow descent", "description": "Feed of the last part of the way down.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder is driven into its pocket too fast.", "$ref": "#/$defs/feed", "examples": [600] }, "pockets": { "title": "Pockets", "description": "Places of the pockets, machine coordinates: the first one, the pitch to the next and their number, or a list of places.\n\nIf wrong: the spindle is driven beside the pocket.", "anyOf": [{ "type": "object", "additionalProperties": false, "properties": { "first": { "title": "First pocket", "description": "X and Y of pocket 1.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket.", "$ref": "#/$defs/point", "examples": [[40, 20]] }, "pitch": { "title": "Pitch", "description": "X and Y from one pocket to the next.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket, farther with each one.", "$ref": "#/$defs/point", "examples": [[80, 0]] }, "count": { "title": "Number of pockets", "description": "How many there are.\n\nUnit: pockets.\n\nIf wrong: the spindle is driven past the end of the rack.", "type": "integer", "minimum": 1, "maximum": 200, "examples": [6] } } }, { "type": "array", "minItems": 1, "maxItems": 200, "items": { "$ref": "#/$defs/point" } }], "examples": [{ "first": [40, 20], "pitch": [80, 0], "count": 6 }, [[40, 20], [120, 20]]] }, "zone": { "title": "Rack zone", "description": "Box that only swaps enter.", "type": "object", "additionalProperties": false, "properties": { "min": { "title": "Least corner", "description": "Least X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[0, 0, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[500, 60, -5]] } }, "examples": [{ "min": [0, 0, -95], "max": [500, 60, -5] }] }, "slide": { "title": "Slide", "description": "The way into a fork, with slide-in.", "type": "object", "additionalProperties": false, "properties": { "direction": { "title": "Direction of the slide", "description": "Direction from the approach into the pocket.\n\nIf wrong: the holder is torn out of the fork.", "type": "string", "enum": ["+x", "-x", "+y", "-y"], "examples": ["+y"] }, "distance": { "title": "Length of the slide", "description": "Distance from the approach to the pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder strikes the fork on its way up or down.", "$ref": "#/$defs/length", "examples": [40] }, "feed": { "title": "Feed of the slide", "description": "Feed of the slide.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder strikes the fork too fast.", "$ref": "#/$defs/feed", "examples": [1e3] } }, "examples": [{ "direction": "+y", "distance": 40, "feed": 1e3 }] }, "widest": { "title": "Widest tool", "description": "Widest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a wide tool strikes its neighbour.", "$ref": "#/$defs/lengthOrNone", "examples": [60] }, "longest": { "title": "Longest tool", "description": "Longest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a long tool strikes the table under the rack.", "$ref": "#/$defs/lengthOrNone", "examples": [90] }, "cover": { "title": "Cover", "description": "Whether the program opens and closes a cover.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "at-end": { "title": "At the end", "description": "What becomes of the last tool.", "type": "object", "additionalProperties": false, "properties": { "tool": { "title": "Last tool", "description": "return: it goes back to its pocket; keep: it stays in the spindle.\n\nIf wrong: the next program finds a tool where it expects none.", "type": "string", "enum": ["return", "keep"], "examples": ["return"] } }, "examples": [{ "tool": "return" }] } } }], "examples": ["none", { "style": "drop-in", "clear-z": -5, "pocket-z": -78.4, "descend-from": 20, "descend-feed": 600, "pockets": { "first": [40, 20], "pitch": [80, 0], "count": 6 }, "at-end": { "tool": "return" } }] }, "park": { "title": "Parking place", "description": "X and Y where the program leaves the axes at its end, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is in the way of unloading.", "$ref": "#/$defs/point", "examples": [[600, 800]] }, "outputs": { "title": "Outputs", "description": "Outputs that the program switches, by a name of yours.", "type": "object", "additionalProperties": false, "patternProperties": { "^[a-z][a-z0-9-]{0,30}$": { "title": "One output", "description": "An output and when it is on.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Number of the output", "description": "Number as the idiom says it.\n\nUnit: number of the output.\n\nIf wrong: another output is switched.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "during": { "title": "When it is on", "description": "cutting: from the spindle's start to its stop; program: from the first swap to the end.\n\nIf wrong: the extraction is off while dust is made, or on during the swap.", "type": "string", "enum": ["cutting", "program"], "examples": ["cutting"] } }, "examples": [{ "number": 1, "during": "cutting" }] } }, "examples": [{ "extraction": { "number": 1, "during": "cutting" } }] }, "hood": { "title": "Dust hood", "description": "Whether the program lifts and lowers a dust hood.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "keep-out": { "title": "Keep-out boxes", "description": "Boxes in machine coordinates that no motion of the work may enter.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into what stands there.", "type": "array", "maxItems": 50, "items": { "title": "One box", "description": "A box and what stands there.", "type": "object", "additionalProperties": false, "required": ["name", "min", "max"], "properties": { "name": { "title": "What stands there", "description": "Findings name it.\n\nIf wrong: nobody knows what the finding means.", "type": "string", "minLength": 1, "maxLength": 60, "examples": ["vise"] }, "min": { "title": "Least corner", "description": "Least X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[100, 100, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[250, 200, -40]] } }, "examples": [{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }] }, "examples": [[{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }]] }, "tapping": { "title": "Tapping", "description": "How the machine taps.", "type": "object", "additionalProperties": false, "properties": { "kind": { "title": "Kind of tapping", "description": "none: not at all; floating: with a floating holder; synchronised: spindle and feed are locked.\n\nIf wrong: the tap breaks or strips the thread.", "type": "string", "enum": ["none", "floating", "synchronised"], "examples": ["floating"] }, "reversal": { "title": "Time to reverse", "description": "Time that the spindle needs to reverse, with a floating holder.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the holder runs out of float and the tap breaks.", "$ref": "#/$defs/time", "examples": ["1 s"] }, "longhand": { "title": "Tapping longhand", "description": "Whether tapping may be written without its cycle.\n\nIf wrong: the tap breaks: feed and spindle do not reverse together.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "kind": "floating", "reversal": "1 s", "longhand": "no" }] }, "feed": { "title": "Feed limits", "description": "Lowest and highest feed; without them feeds are not checked against the machine.", "type": "object", "additionalProperties": false, "properties": { "least": { "title": "Lowest feed", "description": "Lowest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is raised without a word.", "$ref": "#/$defs/feed", "examples": [1] }, "most": { "title": "Highest feed", "description": "Highest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is cut without a word, and times on the sheet are wrong.", "$ref": "#/$defs/feed", "examples": [12e3] } }, "examples": [{ "least": 1, "most": 12e3 }] }, "work-zero": { "title": "Origins of the work offsets", "description": "Where the origin of each work offset (1 to 9) lies in machine coordinates, where it is always the same; a set-up file overrides it. With it, travel is checked in full.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "type": "object", "additionalProperties": false, "patternProperties": { "^[1-9]$": { "title": "Origin of one work offset", "description": "X, Y and Z of its origin in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "$ref": "#/$defs/place", "examples": [[300, 200, -80]] } }, "examples": [{ "1": [300, 200, -80] }] } }, "examples": [{ "travel": { "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }, "swap": "operator" }] }, "confirm": { "title": "Confirmations", "description": "How the program makes sure of a state before it relies on it. One that is not stated cannot be relied on: a job that needs it is refused.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "Spindle at speed", "description": "How it is confirmed that the spindle is at its speed: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "at-speed", "timeout": "10 s" }, { "dwell": "max(spin_up, spin_down) * max(rpm - from_rpm, from_rpm - rpm) / max_rpm + 0.5 * second" }] }, "stopped": { "title": "Spindle stopped", "description": "How it is confirmed that the spindle stands: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "stopped", "timeout": "30 s" }, { "dwell": "coast_down * from_rpm / max_rpm + 0.5 * second" }] }, "released": { "title": "Tool released", "description": "How it is confirmed that the drawbar is open: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "released", "timeout": "2 s" }, { "dwell": "0.8 s" }] }, "clamped": { "title": "Tool clamped", "description": "How it is confirmed that the drawbar is closed with a tool in it: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "clamped", "timeout": "2 s" }] }, "air": { "title": "Air pressure", "description": "How it is confirmed that there is air to work the drawbar: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "air", "timeout": "5 s" }] } }, "examples": [{ "at-speed": { "wait": "at-speed", "timeout": "10 s" }, "stopped": { "dwell": "60 s" } }] } }, "$defs": { "yesNo": { "description": "yes or no", "type": "string", "enum": ["yes", "no"] }, "code": { "description": "a code such as G54 or M6", "type": "string", "pattern": "^[GM]\\d{1,3}(\\.\\d)?$" }, "codeOrNone": { "description": "a code such as G54 or M6, or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, "codeWithWordOrNone": { "description": "a code such as G53, if need be with a word that belongs to it (G54.1 P2), or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, "letter": { "description": "one capital letter", "type": "string", "pattern": "^[A-Z]$" }, "axisLetter": { "description": "one of X Y Z A B C U V W", "type": "string", "enum": ["X", "Y", "Z", "A", "B", "C", "U", "V", "W"] }, "letterOrNone": { "description": "one capital letter, or none", "type": "string", "pattern": "^(none|[A-Z])$" }, "length": { "description": "a length: a number in mm, or a text such as 2 in", "anyOf": [{ "type": "number", "minimum": -1e6, "maximum": 1e6 }, { "type": "string", "pattern": "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "lengthOrNone": { "description": "a length (a number in mm, or a text such as 2 in), or none", "anyOf": [{ "type": "number", "minimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "feed": { "description": "a feed: a number in mm/min, or a text such as 20 in/min", "anyOf": [{ "type": "number", "exclusiveMinimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }] }, "time": { "description": "a time such as 6 s, 500 ms or 2 min", "type": "string", "pattern": "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, "point": { "description": "a list of two lengths, X and Y", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" } }, "place": { "description": "a list of three lengths, X, Y and Z", "type": "array", "minItems": 3, "maxItems": 3, "items": { "$ref": "#/$defs/length" } }, "template": { "description": "none, or words such as M94 P{{signal}}", "type": "string", "minLength": 1, "maxLength": 120 }, "signal": { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } }, "confirmation": { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } }, "own-point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "own-trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "own-leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "own-plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "own-suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "own-digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] } } };
   var schema32 = { "description": "yes or no", "type": "string", "enum": ["yes", "no"] };
   var schema36 = { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] };
   var schema37 = { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] };
@@ -139,12 +139,13 @@ var compiled = (() => {
   var pattern22 = new RegExp("^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$", "u");
   var pattern24 = new RegExp("^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$", "u");
   var pattern25 = new RegExp("^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$", "u");
-  var pattern83 = new RegExp("^[GM]\\d{1,3}$", "u");
-  var pattern88 = new RegExp("^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$", "u");
-  var pattern97 = new RegExp("^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$", "u");
-  var pattern103 = new RegExp("^[a-z][a-z0-9-]{0,30}$", "u");
-  var pattern108 = new RegExp("^[1-9]$", "u");
-  var schema201 = { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } };
+  var pattern74 = new RegExp("^M\\d{1,3}$", "u");
+  var pattern88 = new RegExp("^[GM]\\d{1,3}$", "u");
+  var pattern93 = new RegExp("^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$", "u");
+  var pattern102 = new RegExp("^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$", "u");
+  var pattern108 = new RegExp("^[a-z][a-z0-9-]{0,30}$", "u");
+  var pattern113 = new RegExp("^[1-9]$", "u");
+  var schema205 = { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } };
   function validate21(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
     let vErrors = null;
     let errors = 0;
@@ -211,7 +212,7 @@ var compiled = (() => {
           errors++;
         }
         if (!(data1 === "on" || data1 === "off")) {
-          const err5 = { instancePath: instancePath + "/level", schemaPath: "#/properties/level/enum", keyword: "enum", params: { allowedValues: schema201.properties.level.enum }, message: "must be equal to one of the allowed values" };
+          const err5 = { instancePath: instancePath + "/level", schemaPath: "#/properties/level/enum", keyword: "enum", params: { allowedValues: schema205.properties.level.enum }, message: "must be equal to one of the allowed values" };
           if (vErrors === null) {
             vErrors = [err5];
           } else {
@@ -223,7 +224,7 @@ var compiled = (() => {
       if (data.settle !== void 0) {
         let data2 = data.settle;
         if (typeof data2 === "string") {
-          if (!pattern88.test(data2)) {
+          if (!pattern93.test(data2)) {
             const err6 = { instancePath: instancePath + "/settle", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
             if (vErrors === null) {
               vErrors = [err6];
@@ -493,7 +494,7 @@ var compiled = (() => {
     return errors === 0;
   }
   validate31.evaluated = { "items": true, "dynamicProps": false, "dynamicItems": false };
-  var schema226 = { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } };
+  var schema230 = { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } };
   function validate41(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
     let vErrors = null;
     let errors = 0;
@@ -528,7 +529,7 @@ var compiled = (() => {
           errors++;
         }
         if (!(data0 === "at-speed" || data0 === "stopped" || data0 === "released" || data0 === "clamped" || data0 === "tool-present" || data0 === "air" || data0 === "hold-down")) {
-          const err2 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/enum", keyword: "enum", params: { allowedValues: schema226.properties.wait.enum }, message: "must be equal to one of the allowed values" };
+          const err2 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/enum", keyword: "enum", params: { allowedValues: schema230.properties.wait.enum }, message: "must be equal to one of the allowed values" };
           if (vErrors === null) {
             vErrors = [err2];
           } else {
@@ -540,7 +541,7 @@ var compiled = (() => {
       if (data.timeout !== void 0) {
         let data1 = data.timeout;
         if (typeof data1 === "string") {
-          if (!pattern88.test(data1)) {
+          if (!pattern93.test(data1)) {
             const err3 = { instancePath: instancePath + "/timeout", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
             if (vErrors === null) {
               vErrors = [err3];
@@ -7691,7 +7692,7 @@ var compiled = (() => {
         let data250 = data.spindle;
         if (data250 && typeof data250 == "object" && !Array.isArray(data250)) {
           for (const key39 in data250) {
-            if (!(key39 === "cw" || key39 === "ccw" || key39 === "stop" || key39 === "orient" || key39 === "order" || key39 === "blocks")) {
+            if (!(key39 === "cw" || key39 === "ccw" || key39 === "stop" || key39 === "orient" || key39 === "order" || key39 === "blocks" || key39 === "speed-unit" || key39 === "gears")) {
               const err626 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key39 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err626];
@@ -7831,22 +7832,19 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err639 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err639];
-          } else {
-            vErrors.push(err639);
-          }
-          errors++;
-        }
-      }
-      if (data.coolant !== void 0) {
-        let data257 = data.coolant;
-        if (data257 && typeof data257 == "object" && !Array.isArray(data257)) {
-          for (const key40 in data257) {
-            if (!(key40 === "mist" || key40 === "flood" || key40 === "air" || key40 === "through-tool" || key40 === "off")) {
-              const err640 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key40 }, message: "must NOT have additional properties" };
+          if (data250["speed-unit"] !== void 0) {
+            let data257 = data250["speed-unit"];
+            if (typeof data257 !== "string") {
+              const err639 = { instancePath: instancePath + "/spindle/speed-unit", schemaPath: "#/properties/spindle/properties/speed-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err639];
+              } else {
+                vErrors.push(err639);
+              }
+              errors++;
+            }
+            if (!(data257 === "rpm" || data257 === "percent")) {
+              const err640 = { instancePath: instancePath + "/spindle/speed-unit", schemaPath: "#/properties/spindle/properties/speed-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties["speed-unit"].enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err640];
               } else {
@@ -7855,20 +7853,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data257.mist !== void 0) {
-            let data258 = data257.mist;
-            if (typeof data258 === "string") {
-              if (!pattern7.test(data258)) {
-                const err641 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err641];
-                } else {
-                  vErrors.push(err641);
-                }
-                errors++;
+          if (data250.gears !== void 0) {
+            let data258 = data250.gears;
+            const _errs777 = errors;
+            let valid209 = false;
+            const _errs778 = errors;
+            if (typeof data258 !== "string") {
+              const err641 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err641];
+              } else {
+                vErrors.push(err641);
               }
-            } else {
-              const err642 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+            if ("none" !== data258) {
+              const err642 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err642];
               } else {
@@ -7876,12 +7876,12 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data257.flood !== void 0) {
-            let data259 = data257.flood;
-            if (typeof data259 === "string") {
-              if (!pattern7.test(data259)) {
-                const err643 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+            var _valid20 = _errs778 === errors;
+            valid209 = valid209 || _valid20;
+            const _errs780 = errors;
+            if (Array.isArray(data258)) {
+              if (data258.length > 6) {
+                const err643 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 6 }, message: "must NOT have more than 6 items" };
                 if (vErrors === null) {
                   vErrors = [err643];
                 } else {
@@ -7889,162 +7889,153 @@ var compiled = (() => {
                 }
                 errors++;
               }
-            } else {
-              const err644 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err644];
-              } else {
-                vErrors.push(err644);
-              }
-              errors++;
-            }
-          }
-          if (data257.air !== void 0) {
-            let data260 = data257.air;
-            if (typeof data260 === "string") {
-              if (!pattern7.test(data260)) {
-                const err645 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+              if (data258.length < 1) {
+                const err644 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
                 if (vErrors === null) {
-                  vErrors = [err645];
+                  vErrors = [err644];
                 } else {
-                  vErrors.push(err645);
+                  vErrors.push(err644);
                 }
                 errors++;
               }
-            } else {
-              const err646 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err646];
-              } else {
-                vErrors.push(err646);
-              }
-              errors++;
-            }
-          }
-          if (data257["through-tool"] !== void 0) {
-            let data261 = data257["through-tool"];
-            if (typeof data261 === "string") {
-              if (!pattern7.test(data261)) {
-                const err647 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err647];
+              const len4 = data258.length;
+              for (let i6 = 0; i6 < len4; i6++) {
+                let data259 = data258[i6];
+                if (data259 && typeof data259 == "object" && !Array.isArray(data259)) {
+                  if (data259.code === void 0) {
+                    const err645 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/required", keyword: "required", params: { missingProperty: "code" }, message: "must have required property 'code'" };
+                    if (vErrors === null) {
+                      vErrors = [err645];
+                    } else {
+                      vErrors.push(err645);
+                    }
+                    errors++;
+                  }
+                  if (data259.from === void 0) {
+                    const err646 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'" };
+                    if (vErrors === null) {
+                      vErrors = [err646];
+                    } else {
+                      vErrors.push(err646);
+                    }
+                    errors++;
+                  }
+                  if (data259.to === void 0) {
+                    const err647 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/required", keyword: "required", params: { missingProperty: "to" }, message: "must have required property 'to'" };
+                    if (vErrors === null) {
+                      vErrors = [err647];
+                    } else {
+                      vErrors.push(err647);
+                    }
+                    errors++;
+                  }
+                  for (const key40 in data259) {
+                    if (!(key40 === "code" || key40 === "from" || key40 === "to")) {
+                      const err648 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key40 }, message: "must NOT have additional properties" };
+                      if (vErrors === null) {
+                        vErrors = [err648];
+                      } else {
+                        vErrors.push(err648);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data259.code !== void 0) {
+                    let data260 = data259.code;
+                    if (typeof data260 === "string") {
+                      if (!pattern74.test(data260)) {
+                        const err649 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/code", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/code/pattern", keyword: "pattern", params: { pattern: "^M\\d{1,3}$" }, message: 'must match pattern "^M\\d{1,3}$"' };
+                        if (vErrors === null) {
+                          vErrors = [err649];
+                        } else {
+                          vErrors.push(err649);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err650 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/code", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/code/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err650];
+                      } else {
+                        vErrors.push(err650);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data259.from !== void 0) {
+                    let data261 = data259.from;
+                    if (typeof data261 == "number" && isFinite(data261)) {
+                      if (data261 > 1e6 || isNaN(data261)) {
+                        const err651 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/from", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/from/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err651];
+                        } else {
+                          vErrors.push(err651);
+                        }
+                        errors++;
+                      }
+                      if (data261 < 0 || isNaN(data261)) {
+                        const err652 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/from", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/from/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                        if (vErrors === null) {
+                          vErrors = [err652];
+                        } else {
+                          vErrors.push(err652);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err653 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/from", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/from/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err653];
+                      } else {
+                        vErrors.push(err653);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data259.to !== void 0) {
+                    let data262 = data259.to;
+                    if (typeof data262 == "number" && isFinite(data262)) {
+                      if (data262 > 1e6 || isNaN(data262)) {
+                        const err654 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/to", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/to/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err654];
+                        } else {
+                          vErrors.push(err654);
+                        }
+                        errors++;
+                      }
+                      if (data262 <= 0 || isNaN(data262)) {
+                        const err655 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/to", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/to/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                        if (vErrors === null) {
+                          vErrors = [err655];
+                        } else {
+                          vErrors.push(err655);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err656 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/to", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/to/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err656];
+                      } else {
+                        vErrors.push(err656);
+                      }
+                      errors++;
+                    }
+                  }
                 } else {
-                  vErrors.push(err647);
+                  const err657 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  if (vErrors === null) {
+                    vErrors = [err657];
+                  } else {
+                    vErrors.push(err657);
+                  }
+                  errors++;
                 }
-                errors++;
               }
             } else {
-              const err648 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err648];
-              } else {
-                vErrors.push(err648);
-              }
-              errors++;
-            }
-          }
-          if (data257.off !== void 0) {
-            let data262 = data257.off;
-            if (typeof data262 === "string") {
-              if (!pattern7.test(data262)) {
-                const err649 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err649];
-                } else {
-                  vErrors.push(err649);
-                }
-                errors++;
-              }
-            } else {
-              const err650 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err650];
-              } else {
-                vErrors.push(err650);
-              }
-              errors++;
-            }
-          }
-        } else {
-          const err651 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err651];
-          } else {
-            vErrors.push(err651);
-          }
-          errors++;
-        }
-      }
-      if (data.tools !== void 0) {
-        let data263 = data.tools;
-        if (data263 && typeof data263 == "object" && !Array.isArray(data263)) {
-          for (const key41 in data263) {
-            if (!(key41 === "change" || key41 === "blocks" || key41 === "order" || key41 === "preselect")) {
-              const err652 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key41 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err652];
-              } else {
-                vErrors.push(err652);
-              }
-              errors++;
-            }
-          }
-          if (data263.change !== void 0) {
-            let data264 = data263.change;
-            if (typeof data264 === "string") {
-              if (!pattern7.test(data264)) {
-                const err653 = { instancePath: instancePath + "/tools/change", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err653];
-                } else {
-                  vErrors.push(err653);
-                }
-                errors++;
-              }
-            } else {
-              const err654 = { instancePath: instancePath + "/tools/change", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err654];
-              } else {
-                vErrors.push(err654);
-              }
-              errors++;
-            }
-          }
-          if (data263.blocks !== void 0) {
-            let data265 = data263.blocks;
-            if (typeof data265 !== "string") {
-              const err655 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err655];
-              } else {
-                vErrors.push(err655);
-              }
-              errors++;
-            }
-            if (!(data265 === "together" || data265 === "apart")) {
-              const err656 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err656];
-              } else {
-                vErrors.push(err656);
-              }
-              errors++;
-            }
-          }
-          if (data263.order !== void 0) {
-            let data266 = data263.order;
-            if (typeof data266 !== "string") {
-              const err657 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err657];
-              } else {
-                vErrors.push(err657);
-              }
-              errors++;
-            }
-            if (!(data266 === "select-first" || data266 === "change-first")) {
-              const err658 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.order.enum }, message: "must be equal to one of the allowed values" };
+              const err658 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
               if (vErrors === null) {
                 vErrors = [err658];
               } else {
@@ -8052,146 +8043,156 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data263.preselect !== void 0) {
-            let data267 = data263.preselect;
-            if (typeof data267 !== "string") {
-              const err659 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            var _valid20 = _errs780 === errors;
+            valid209 = valid209 || _valid20;
+            if (!valid209) {
+              const err659 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err659];
               } else {
                 vErrors.push(err659);
               }
               errors++;
-            }
-            if (!(data267 === "yes" || data267 === "no")) {
-              const err660 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err660];
-              } else {
-                vErrors.push(err660);
+            } else {
+              errors = _errs777;
+              if (vErrors !== null) {
+                if (_errs777) {
+                  vErrors.length = _errs777;
+                } else {
+                  vErrors = null;
+                }
               }
-              errors++;
             }
           }
         } else {
-          const err661 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err660 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err661];
+            vErrors = [err660];
           } else {
-            vErrors.push(err661);
+            vErrors.push(err660);
           }
           errors++;
         }
       }
-      if (data.stops !== void 0) {
-        let data268 = data.stops;
-        if (data268 && typeof data268 == "object" && !Array.isArray(data268)) {
-          for (const key42 in data268) {
-            if (!(key42 === "stop" || key42 === "optional" || key42 === "end")) {
-              const err662 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key42 }, message: "must NOT have additional properties" };
+      if (data.coolant !== void 0) {
+        let data263 = data.coolant;
+        if (data263 && typeof data263 == "object" && !Array.isArray(data263)) {
+          for (const key41 in data263) {
+            if (!(key41 === "mist" || key41 === "flood" || key41 === "air" || key41 === "through-tool" || key41 === "off" || key41 === "blocks")) {
+              const err661 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key41 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err662];
+                vErrors = [err661];
               } else {
-                vErrors.push(err662);
+                vErrors.push(err661);
               }
               errors++;
             }
           }
-          if (data268.stop !== void 0) {
-            let data269 = data268.stop;
-            if (typeof data269 === "string") {
-              if (!pattern7.test(data269)) {
-                const err663 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data263.mist !== void 0) {
+            let data264 = data263.mist;
+            if (typeof data264 === "string") {
+              if (!pattern7.test(data264)) {
+                const err662 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err663];
+                  vErrors = [err662];
                 } else {
-                  vErrors.push(err663);
+                  vErrors.push(err662);
                 }
                 errors++;
               }
             } else {
-              const err664 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err663 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err664];
+                vErrors = [err663];
               } else {
-                vErrors.push(err664);
+                vErrors.push(err663);
               }
               errors++;
             }
           }
-          if (data268.optional !== void 0) {
-            let data270 = data268.optional;
-            if (typeof data270 === "string") {
-              if (!pattern7.test(data270)) {
-                const err665 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data263.flood !== void 0) {
+            let data265 = data263.flood;
+            if (typeof data265 === "string") {
+              if (!pattern7.test(data265)) {
+                const err664 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err665];
+                  vErrors = [err664];
                 } else {
-                  vErrors.push(err665);
+                  vErrors.push(err664);
                 }
                 errors++;
               }
             } else {
-              const err666 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err665 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err666];
+                vErrors = [err665];
               } else {
-                vErrors.push(err666);
+                vErrors.push(err665);
               }
               errors++;
             }
           }
-          if (data268.end !== void 0) {
-            let data271 = data268.end;
-            if (typeof data271 === "string") {
-              if (!pattern7.test(data271)) {
-                const err667 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data263.air !== void 0) {
+            let data266 = data263.air;
+            if (typeof data266 === "string") {
+              if (!pattern7.test(data266)) {
+                const err666 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err667];
+                  vErrors = [err666];
                 } else {
-                  vErrors.push(err667);
+                  vErrors.push(err666);
                 }
                 errors++;
               }
             } else {
-              const err668 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err667 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err668];
+                vErrors = [err667];
               } else {
-                vErrors.push(err668);
+                vErrors.push(err667);
               }
               errors++;
             }
           }
-        } else {
-          const err669 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err669];
-          } else {
-            vErrors.push(err669);
-          }
-          errors++;
-        }
-      }
-      if (data.wait !== void 0) {
-        let data272 = data.wait;
-        if (data272 && typeof data272 == "object" && !Array.isArray(data272)) {
-          for (const key43 in data272) {
-            if (!(key43 === "on" || key43 === "off" || key43 === "timeout-unit")) {
-              const err670 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 }, message: "must NOT have additional properties" };
+          if (data263["through-tool"] !== void 0) {
+            let data267 = data263["through-tool"];
+            if (typeof data267 === "string") {
+              if (!pattern7.test(data267)) {
+                const err668 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err668];
+                } else {
+                  vErrors.push(err668);
+                }
+                errors++;
+              }
+            } else {
+              const err669 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err670];
+                vErrors = [err669];
               } else {
-                vErrors.push(err670);
+                vErrors.push(err669);
               }
               errors++;
             }
           }
-          if (data272.on !== void 0) {
-            let data273 = data272.on;
-            if (!(typeof data273 == "number" && (!(data273 % 1) && !isNaN(data273)) && isFinite(data273))) {
-              const err671 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+          if (data263.off !== void 0) {
+            let data268 = data263.off;
+            const _errs807 = errors;
+            let valid218 = false;
+            const _errs808 = errors;
+            if (typeof data268 === "string") {
+              if (!pattern7.test(data268)) {
+                const err670 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err670];
+                } else {
+                  vErrors.push(err670);
+                }
+                errors++;
+              }
+            } else {
+              const err671 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err671];
               } else {
@@ -8199,283 +8200,298 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (typeof data273 == "number" && isFinite(data273)) {
-              if (data273 > 9999 || isNaN(data273)) {
-                const err672 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                if (vErrors === null) {
-                  vErrors = [err672];
-                } else {
-                  vErrors.push(err672);
-                }
-                errors++;
-              }
-              if (data273 < 0 || isNaN(data273)) {
-                const err673 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                if (vErrors === null) {
-                  vErrors = [err673];
-                } else {
-                  vErrors.push(err673);
-                }
-                errors++;
-              }
-            }
-          }
-          if (data272.off !== void 0) {
-            let data274 = data272.off;
-            if (!(typeof data274 == "number" && (!(data274 % 1) && !isNaN(data274)) && isFinite(data274))) {
-              const err674 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-              if (vErrors === null) {
-                vErrors = [err674];
-              } else {
-                vErrors.push(err674);
-              }
-              errors++;
-            }
-            if (typeof data274 == "number" && isFinite(data274)) {
-              if (data274 > 9999 || isNaN(data274)) {
-                const err675 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                if (vErrors === null) {
-                  vErrors = [err675];
-                } else {
-                  vErrors.push(err675);
-                }
-                errors++;
-              }
-              if (data274 < 0 || isNaN(data274)) {
-                const err676 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                if (vErrors === null) {
-                  vErrors = [err676];
-                } else {
-                  vErrors.push(err676);
-                }
-                errors++;
-              }
-            }
-          }
-          if (data272["timeout-unit"] !== void 0) {
-            let data275 = data272["timeout-unit"];
-            if (typeof data275 !== "string") {
-              const err677 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err677];
-              } else {
-                vErrors.push(err677);
-              }
-              errors++;
-            }
-            if (!(data275 === "s" || data275 === "ms")) {
-              const err678 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.wait.properties["timeout-unit"].enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err678];
-              } else {
-                vErrors.push(err678);
-              }
-              errors++;
-            }
-          }
-        } else {
-          const err679 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err679];
-          } else {
-            vErrors.push(err679);
-          }
-          errors++;
-        }
-      }
-      if (data.codes !== void 0) {
-        let data276 = data.codes;
-        if (data276 && typeof data276 == "object" && !Array.isArray(data276)) {
-          for (const key44 in data276) {
-            if (!pattern83.test(key44)) {
-              const err680 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key44 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err680];
-              } else {
-                vErrors.push(err680);
-              }
-              errors++;
-            }
-          }
-          for (const key45 in data276) {
-            if (pattern83.test(key45)) {
-              let data277 = data276[key45];
-              if (data277 && typeof data277 == "object" && !Array.isArray(data277)) {
-                for (const key46 in data277) {
-                  if (!(key46 === "does" || key46 === "position" || key46 === "spindle" || key46 === "coolant" || key46 === "length-offset")) {
-                    const err681 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key46 }, message: "must NOT have additional properties" };
-                    if (vErrors === null) {
-                      vErrors = [err681];
-                    } else {
-                      vErrors.push(err681);
-                    }
-                    errors++;
-                  }
-                }
-                if (data277.does !== void 0) {
-                  let data278 = data277.does;
-                  if (typeof data278 === "string") {
-                    if (func2(data278) > 120) {
-                      const err682 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                      if (vErrors === null) {
-                        vErrors = [err682];
-                      } else {
-                        vErrors.push(err682);
-                      }
-                      errors++;
-                    }
-                    if (func2(data278) < 1) {
-                      const err683 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                      if (vErrors === null) {
-                        vErrors = [err683];
-                      } else {
-                        vErrors.push(err683);
-                      }
-                      errors++;
-                    }
+            var _valid21 = _errs808 === errors;
+            valid218 = valid218 || _valid21;
+            const _errs811 = errors;
+            if (data268 && typeof data268 == "object" && !Array.isArray(data268)) {
+              for (const key42 in data268) {
+                if (!(key42 === "mist" || key42 === "flood" || key42 === "air" || key42 === "through-tool")) {
+                  const err672 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/properties/coolant/properties/off/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key42 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err672];
                   } else {
-                    const err684 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err684];
-                    } else {
-                      vErrors.push(err684);
-                    }
-                    errors++;
+                    vErrors.push(err672);
                   }
+                  errors++;
                 }
-                if (data277.position !== void 0) {
-                  let data279 = data277.position;
-                  if (typeof data279 !== "string") {
-                    const err685 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              }
+              if (data268.mist !== void 0) {
+                let data269 = data268.mist;
+                if (typeof data269 === "string") {
+                  if (!pattern7.test(data269)) {
+                    const err673 = { instancePath: instancePath + "/coolant/off/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                     if (vErrors === null) {
-                      vErrors = [err685];
+                      vErrors = [err673];
                     } else {
-                      vErrors.push(err685);
+                      vErrors.push(err673);
                     }
                     errors++;
                   }
-                  if (!(data279 === "unchanged" || data279 === "unknown" || data279 === "swap-height")) {
-                    const err686 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.position.enum }, message: "must be equal to one of the allowed values" };
-                    if (vErrors === null) {
-                      vErrors = [err686];
-                    } else {
-                      vErrors.push(err686);
-                    }
-                    errors++;
-                  }
-                }
-                if (data277.spindle !== void 0) {
-                  let data280 = data277.spindle;
-                  if (typeof data280 !== "string") {
-                    const err687 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err687];
-                    } else {
-                      vErrors.push(err687);
-                    }
-                    errors++;
-                  }
-                  if (!(data280 === "unchanged" || data280 === "stopped")) {
-                    const err688 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
-                    if (vErrors === null) {
-                      vErrors = [err688];
-                    } else {
-                      vErrors.push(err688);
-                    }
-                    errors++;
-                  }
-                }
-                if (data277.coolant !== void 0) {
-                  let data281 = data277.coolant;
-                  if (typeof data281 !== "string") {
-                    const err689 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err689];
-                    } else {
-                      vErrors.push(err689);
-                    }
-                    errors++;
-                  }
-                  if (!(data281 === "unchanged" || data281 === "off")) {
-                    const err690 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
-                    if (vErrors === null) {
-                      vErrors = [err690];
-                    } else {
-                      vErrors.push(err690);
-                    }
-                    errors++;
-                  }
-                }
-                if (data277["length-offset"] !== void 0) {
-                  let data282 = data277["length-offset"];
-                  if (typeof data282 !== "string") {
-                    const err691 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err691];
-                    } else {
-                      vErrors.push(err691);
-                    }
-                    errors++;
-                  }
-                  if (!(data282 === "unchanged" || data282 === "active" || data282 === "cancelled")) {
-                    const err692 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
-                    if (vErrors === null) {
-                      vErrors = [err692];
-                    } else {
-                      vErrors.push(err692);
-                    }
-                    errors++;
-                  }
-                }
-              } else {
-                const err693 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-                if (vErrors === null) {
-                  vErrors = [err693];
                 } else {
-                  vErrors.push(err693);
+                  const err674 = { instancePath: instancePath + "/coolant/off/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err674];
+                  } else {
+                    vErrors.push(err674);
+                  }
+                  errors++;
                 }
-                errors++;
+              }
+              if (data268.flood !== void 0) {
+                let data270 = data268.flood;
+                if (typeof data270 === "string") {
+                  if (!pattern7.test(data270)) {
+                    const err675 = { instancePath: instancePath + "/coolant/off/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err675];
+                    } else {
+                      vErrors.push(err675);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err676 = { instancePath: instancePath + "/coolant/off/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err676];
+                  } else {
+                    vErrors.push(err676);
+                  }
+                  errors++;
+                }
+              }
+              if (data268.air !== void 0) {
+                let data271 = data268.air;
+                if (typeof data271 === "string") {
+                  if (!pattern7.test(data271)) {
+                    const err677 = { instancePath: instancePath + "/coolant/off/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err677];
+                    } else {
+                      vErrors.push(err677);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err678 = { instancePath: instancePath + "/coolant/off/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err678];
+                  } else {
+                    vErrors.push(err678);
+                  }
+                  errors++;
+                }
+              }
+              if (data268["through-tool"] !== void 0) {
+                let data272 = data268["through-tool"];
+                if (typeof data272 === "string") {
+                  if (!pattern7.test(data272)) {
+                    const err679 = { instancePath: instancePath + "/coolant/off/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err679];
+                    } else {
+                      vErrors.push(err679);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err680 = { instancePath: instancePath + "/coolant/off/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err680];
+                  } else {
+                    vErrors.push(err680);
+                  }
+                  errors++;
+                }
+              }
+            } else {
+              const err681 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/properties/coolant/properties/off/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err681];
+              } else {
+                vErrors.push(err681);
+              }
+              errors++;
+            }
+            var _valid21 = _errs811 === errors;
+            valid218 = valid218 || _valid21;
+            if (!valid218) {
+              const err682 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/properties/coolant/properties/off/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err682];
+              } else {
+                vErrors.push(err682);
+              }
+              errors++;
+            } else {
+              errors = _errs807;
+              if (vErrors !== null) {
+                if (_errs807) {
+                  vErrors.length = _errs807;
+                } else {
+                  vErrors = null;
+                }
               }
             }
           }
-        } else {
-          const err694 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err694];
-          } else {
-            vErrors.push(err694);
-          }
-          errors++;
-        }
-      }
-      if (data.idioms !== void 0) {
-        let data283 = data.idioms;
-        if (data283 && typeof data283 == "object" && !Array.isArray(data283)) {
-          for (const key47 in data283) {
-            if (!func1.call(schema31.properties.idioms.properties, key47)) {
-              const err695 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key47 }, message: "must NOT have additional properties" };
+          if (data263.blocks !== void 0) {
+            let data273 = data263.blocks;
+            if (typeof data273 !== "string") {
+              const err683 = { instancePath: instancePath + "/coolant/blocks", schemaPath: "#/properties/coolant/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err695];
+                vErrors = [err683];
               } else {
-                vErrors.push(err695);
+                vErrors.push(err683);
+              }
+              errors++;
+            }
+            if (!(data273 === "apart" || data273 === "together")) {
+              const err684 = { instancePath: instancePath + "/coolant/blocks", schemaPath: "#/properties/coolant/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.coolant.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err684];
+              } else {
+                vErrors.push(err684);
               }
               errors++;
             }
           }
-          if (data283.message !== void 0) {
-            let data284 = data283.message;
-            if (typeof data284 === "string") {
-              if (func2(data284) > 120) {
-                const err696 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+        } else {
+          const err685 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err685];
+          } else {
+            vErrors.push(err685);
+          }
+          errors++;
+        }
+      }
+      if (data.tools !== void 0) {
+        let data274 = data.tools;
+        if (data274 && typeof data274 == "object" && !Array.isArray(data274)) {
+          for (const key43 in data274) {
+            if (!(key43 === "change" || key43 === "blocks" || key43 === "order" || key43 === "preselect")) {
+              const err686 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err686];
+              } else {
+                vErrors.push(err686);
+              }
+              errors++;
+            }
+          }
+          if (data274.change !== void 0) {
+            let data275 = data274.change;
+            if (typeof data275 === "string") {
+              if (!pattern7.test(data275)) {
+                const err687 = { instancePath: instancePath + "/tools/change", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err696];
+                  vErrors = [err687];
                 } else {
-                  vErrors.push(err696);
+                  vErrors.push(err687);
                 }
                 errors++;
               }
-              if (func2(data284) < 1) {
-                const err697 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+            } else {
+              const err688 = { instancePath: instancePath + "/tools/change", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err688];
+              } else {
+                vErrors.push(err688);
+              }
+              errors++;
+            }
+          }
+          if (data274.blocks !== void 0) {
+            let data276 = data274.blocks;
+            if (typeof data276 !== "string") {
+              const err689 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err689];
+              } else {
+                vErrors.push(err689);
+              }
+              errors++;
+            }
+            if (!(data276 === "together" || data276 === "apart")) {
+              const err690 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err690];
+              } else {
+                vErrors.push(err690);
+              }
+              errors++;
+            }
+          }
+          if (data274.order !== void 0) {
+            let data277 = data274.order;
+            if (typeof data277 !== "string") {
+              const err691 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err691];
+              } else {
+                vErrors.push(err691);
+              }
+              errors++;
+            }
+            if (!(data277 === "select-first" || data277 === "change-first")) {
+              const err692 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.order.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err692];
+              } else {
+                vErrors.push(err692);
+              }
+              errors++;
+            }
+          }
+          if (data274.preselect !== void 0) {
+            let data278 = data274.preselect;
+            if (typeof data278 !== "string") {
+              const err693 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err693];
+              } else {
+                vErrors.push(err693);
+              }
+              errors++;
+            }
+            if (!(data278 === "yes" || data278 === "no")) {
+              const err694 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err694];
+              } else {
+                vErrors.push(err694);
+              }
+              errors++;
+            }
+          }
+        } else {
+          const err695 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err695];
+          } else {
+            vErrors.push(err695);
+          }
+          errors++;
+        }
+      }
+      if (data.stops !== void 0) {
+        let data279 = data.stops;
+        if (data279 && typeof data279 == "object" && !Array.isArray(data279)) {
+          for (const key44 in data279) {
+            if (!(key44 === "stop" || key44 === "optional" || key44 === "end" || key44 === "comment" || key44 === "resume")) {
+              const err696 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key44 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err696];
+              } else {
+                vErrors.push(err696);
+              }
+              errors++;
+            }
+          }
+          if (data279.stop !== void 0) {
+            let data280 = data279.stop;
+            if (typeof data280 === "string") {
+              if (!pattern7.test(data280)) {
+                const err697 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err697];
                 } else {
@@ -8484,7 +8500,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err698 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err698 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err698];
               } else {
@@ -8493,11 +8509,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data283["wait-signal"] !== void 0) {
-            let data285 = data283["wait-signal"];
-            if (typeof data285 === "string") {
-              if (func2(data285) > 120) {
-                const err699 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+          if (data279.optional !== void 0) {
+            let data281 = data279.optional;
+            if (typeof data281 === "string") {
+              if (!pattern7.test(data281)) {
+                const err699 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err699];
                 } else {
@@ -8505,48 +8521,51 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data285) < 1) {
-                const err700 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err700];
-                } else {
-                  vErrors.push(err700);
-                }
-                errors++;
-              }
             } else {
-              const err701 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err700 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err701];
+                vErrors = [err700];
               } else {
-                vErrors.push(err701);
+                vErrors.push(err700);
               }
               errors++;
             }
           }
-          if (data283["output-on"] !== void 0) {
-            let data286 = data283["output-on"];
-            if (typeof data286 === "string") {
-              if (func2(data286) > 120) {
-                const err702 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+          if (data279.end !== void 0) {
+            let data282 = data279.end;
+            if (typeof data282 === "string") {
+              if (!pattern7.test(data282)) {
+                const err701 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err702];
+                  vErrors = [err701];
                 } else {
-                  vErrors.push(err702);
-                }
-                errors++;
-              }
-              if (func2(data286) < 1) {
-                const err703 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err703];
-                } else {
-                  vErrors.push(err703);
+                  vErrors.push(err701);
                 }
                 errors++;
               }
             } else {
-              const err704 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err702 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err702];
+              } else {
+                vErrors.push(err702);
+              }
+              errors++;
+            }
+          }
+          if (data279.comment !== void 0) {
+            let data283 = data279.comment;
+            if (typeof data283 !== "string") {
+              const err703 = { instancePath: instancePath + "/stops/comment", schemaPath: "#/properties/stops/properties/comment/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err703];
+              } else {
+                vErrors.push(err703);
+              }
+              errors++;
+            }
+            if (!(data283 === "own-block" || data283 === "with-stop")) {
+              const err704 = { instancePath: instancePath + "/stops/comment", schemaPath: "#/properties/stops/properties/comment/enum", keyword: "enum", params: { allowedValues: schema31.properties.stops.properties.comment.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err704];
               } else {
@@ -8555,73 +8574,74 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data283["output-off"] !== void 0) {
-            let data287 = data283["output-off"];
-            if (typeof data287 === "string") {
-              if (func2(data287) > 120) {
-                const err705 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err705];
-                } else {
-                  vErrors.push(err705);
-                }
-                errors++;
-              }
-              if (func2(data287) < 1) {
-                const err706 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err706];
-                } else {
-                  vErrors.push(err706);
-                }
-                errors++;
-              }
-            } else {
-              const err707 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data279.resume !== void 0) {
+            let data284 = data279.resume;
+            if (typeof data284 !== "string") {
+              const err705 = { instancePath: instancePath + "/stops/resume", schemaPath: "#/properties/stops/properties/resume/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err707];
+                vErrors = [err705];
               } else {
-                vErrors.push(err707);
+                vErrors.push(err705);
+              }
+              errors++;
+            }
+            if (!(data284 === "keeps-modes" || data284 === "loses-modes")) {
+              const err706 = { instancePath: instancePath + "/stops/resume", schemaPath: "#/properties/stops/properties/resume/enum", keyword: "enum", params: { allowedValues: schema31.properties.stops.properties.resume.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err706];
+              } else {
+                vErrors.push(err706);
               }
               errors++;
             }
           }
-          if (data283.release !== void 0) {
-            let data288 = data283.release;
-            if (typeof data288 === "string") {
-              if (func2(data288) > 120) {
-                const err708 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err708];
-                } else {
-                  vErrors.push(err708);
-                }
-                errors++;
-              }
-              if (func2(data288) < 1) {
-                const err709 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err709];
-                } else {
-                  vErrors.push(err709);
-                }
-                errors++;
-              }
-            } else {
-              const err710 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err707 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err707];
+          } else {
+            vErrors.push(err707);
+          }
+          errors++;
+        }
+      }
+      if (data.wait !== void 0) {
+        let data285 = data.wait;
+        if (data285 && typeof data285 == "object" && !Array.isArray(data285)) {
+          for (const key45 in data285) {
+            if (!(key45 === "on" || key45 === "off" || key45 === "timeout-unit")) {
+              const err708 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key45 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err710];
+                vErrors = [err708];
               } else {
-                vErrors.push(err710);
+                vErrors.push(err708);
               }
               errors++;
             }
           }
-          if (data283.clamp !== void 0) {
-            let data289 = data283.clamp;
-            if (typeof data289 === "string") {
-              if (func2(data289) > 120) {
-                const err711 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+          if (data285.on !== void 0) {
+            let data286 = data285.on;
+            if (!(typeof data286 == "number" && (!(data286 % 1) && !isNaN(data286)) && isFinite(data286))) {
+              const err709 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              if (vErrors === null) {
+                vErrors = [err709];
+              } else {
+                vErrors.push(err709);
+              }
+              errors++;
+            }
+            if (typeof data286 == "number" && isFinite(data286)) {
+              if (data286 > 9999 || isNaN(data286)) {
+                const err710 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                if (vErrors === null) {
+                  vErrors = [err710];
+                } else {
+                  vErrors.push(err710);
+                }
+                errors++;
+              }
+              if (data286 < 0 || isNaN(data286)) {
+                const err711 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                 if (vErrors === null) {
                   vErrors = [err711];
                 } else {
@@ -8629,30 +8649,31 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data289) < 1) {
-                const err712 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err712];
-                } else {
-                  vErrors.push(err712);
-                }
-                errors++;
-              }
-            } else {
-              const err713 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            }
+          }
+          if (data285.off !== void 0) {
+            let data287 = data285.off;
+            if (!(typeof data287 == "number" && (!(data287 % 1) && !isNaN(data287)) && isFinite(data287))) {
+              const err712 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
               if (vErrors === null) {
-                vErrors = [err713];
+                vErrors = [err712];
               } else {
-                vErrors.push(err713);
+                vErrors.push(err712);
               }
               errors++;
             }
-          }
-          if (data283["taper-air-on"] !== void 0) {
-            let data290 = data283["taper-air-on"];
-            if (typeof data290 === "string") {
-              if (func2(data290) > 120) {
-                const err714 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+            if (typeof data287 == "number" && isFinite(data287)) {
+              if (data287 > 9999 || isNaN(data287)) {
+                const err713 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                if (vErrors === null) {
+                  vErrors = [err713];
+                } else {
+                  vErrors.push(err713);
+                }
+                errors++;
+              }
+              if (data287 < 0 || isNaN(data287)) {
+                const err714 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                 if (vErrors === null) {
                   vErrors = [err714];
                 } else {
@@ -8660,17 +8681,21 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data290) < 1) {
-                const err715 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err715];
-                } else {
-                  vErrors.push(err715);
-                }
-                errors++;
+            }
+          }
+          if (data285["timeout-unit"] !== void 0) {
+            let data288 = data285["timeout-unit"];
+            if (typeof data288 !== "string") {
+              const err715 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err715];
+              } else {
+                vErrors.push(err715);
               }
-            } else {
-              const err716 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+            if (!(data288 === "s" || data288 === "ms")) {
+              const err716 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.wait.properties["timeout-unit"].enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err716];
               } else {
@@ -8679,208 +8704,218 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data283["taper-air-off"] !== void 0) {
-            let data291 = data283["taper-air-off"];
-            if (typeof data291 === "string") {
-              if (func2(data291) > 120) {
-                const err717 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err717];
-                } else {
-                  vErrors.push(err717);
-                }
-                errors++;
-              }
-              if (func2(data291) < 1) {
-                const err718 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err718];
-                } else {
-                  vErrors.push(err718);
-                }
-                errors++;
-              }
-            } else {
-              const err719 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err719];
-              } else {
-                vErrors.push(err719);
-              }
-              errors++;
-            }
-          }
-          if (data283["cover-open"] !== void 0) {
-            let data292 = data283["cover-open"];
-            if (typeof data292 === "string") {
-              if (func2(data292) > 120) {
-                const err720 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err720];
-                } else {
-                  vErrors.push(err720);
-                }
-                errors++;
-              }
-              if (func2(data292) < 1) {
-                const err721 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err721];
-                } else {
-                  vErrors.push(err721);
-                }
-                errors++;
-              }
-            } else {
-              const err722 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err722];
-              } else {
-                vErrors.push(err722);
-              }
-              errors++;
-            }
-          }
-          if (data283["cover-close"] !== void 0) {
-            let data293 = data283["cover-close"];
-            if (typeof data293 === "string") {
-              if (func2(data293) > 120) {
-                const err723 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err723];
-                } else {
-                  vErrors.push(err723);
-                }
-                errors++;
-              }
-              if (func2(data293) < 1) {
-                const err724 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err724];
-                } else {
-                  vErrors.push(err724);
-                }
-                errors++;
-              }
-            } else {
-              const err725 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err725];
-              } else {
-                vErrors.push(err725);
-              }
-              errors++;
-            }
-          }
-          if (data283["hood-up"] !== void 0) {
-            let data294 = data283["hood-up"];
-            if (typeof data294 === "string") {
-              if (func2(data294) > 120) {
-                const err726 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err726];
-                } else {
-                  vErrors.push(err726);
-                }
-                errors++;
-              }
-              if (func2(data294) < 1) {
-                const err727 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err727];
-                } else {
-                  vErrors.push(err727);
-                }
-                errors++;
-              }
-            } else {
-              const err728 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err728];
-              } else {
-                vErrors.push(err728);
-              }
-              errors++;
-            }
-          }
-          if (data283["hood-down"] !== void 0) {
-            let data295 = data283["hood-down"];
-            if (typeof data295 === "string") {
-              if (func2(data295) > 120) {
-                const err729 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err729];
-                } else {
-                  vErrors.push(err729);
-                }
-                errors++;
-              }
-              if (func2(data295) < 1) {
-                const err730 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err730];
-                } else {
-                  vErrors.push(err730);
-                }
-                errors++;
-              }
-            } else {
-              const err731 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err731];
-              } else {
-                vErrors.push(err731);
-              }
-              errors++;
-            }
-          }
-          if (data283.measure !== void 0) {
-            let data296 = data283.measure;
-            if (typeof data296 === "string") {
-              if (func2(data296) > 120) {
-                const err732 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err732];
-                } else {
-                  vErrors.push(err732);
-                }
-                errors++;
-              }
-              if (func2(data296) < 1) {
-                const err733 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err733];
-                } else {
-                  vErrors.push(err733);
-                }
-                errors++;
-              }
-            } else {
-              const err734 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err734];
-              } else {
-                vErrors.push(err734);
-              }
-              errors++;
-            }
-          }
         } else {
-          const err735 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err717 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err735];
+            vErrors = [err717];
           } else {
-            vErrors.push(err735);
+            vErrors.push(err717);
           }
           errors++;
         }
       }
-      if (data.machine !== void 0) {
-        let data297 = data.machine;
-        if (data297 && typeof data297 == "object" && !Array.isArray(data297)) {
-          for (const key48 in data297) {
-            if (!func1.call(schema31.properties.machine.properties, key48)) {
-              const err736 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key48 }, message: "must NOT have additional properties" };
+      if (data.codes !== void 0) {
+        let data289 = data.codes;
+        if (data289 && typeof data289 == "object" && !Array.isArray(data289)) {
+          for (const key46 in data289) {
+            if (!pattern88.test(key46)) {
+              const err718 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key46 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err718];
+              } else {
+                vErrors.push(err718);
+              }
+              errors++;
+            }
+          }
+          for (const key47 in data289) {
+            if (pattern88.test(key47)) {
+              let data290 = data289[key47];
+              if (data290 && typeof data290 == "object" && !Array.isArray(data290)) {
+                for (const key48 in data290) {
+                  if (!(key48 === "does" || key48 === "position" || key48 === "spindle" || key48 === "coolant" || key48 === "length-offset")) {
+                    const err719 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key48 }, message: "must NOT have additional properties" };
+                    if (vErrors === null) {
+                      vErrors = [err719];
+                    } else {
+                      vErrors.push(err719);
+                    }
+                    errors++;
+                  }
+                }
+                if (data290.does !== void 0) {
+                  let data291 = data290.does;
+                  if (typeof data291 === "string") {
+                    if (func2(data291) > 120) {
+                      const err720 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                      if (vErrors === null) {
+                        vErrors = [err720];
+                      } else {
+                        vErrors.push(err720);
+                      }
+                      errors++;
+                    }
+                    if (func2(data291) < 1) {
+                      const err721 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                      if (vErrors === null) {
+                        vErrors = [err721];
+                      } else {
+                        vErrors.push(err721);
+                      }
+                      errors++;
+                    }
+                  } else {
+                    const err722 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err722];
+                    } else {
+                      vErrors.push(err722);
+                    }
+                    errors++;
+                  }
+                }
+                if (data290.position !== void 0) {
+                  let data292 = data290.position;
+                  if (typeof data292 !== "string") {
+                    const err723 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err723];
+                    } else {
+                      vErrors.push(err723);
+                    }
+                    errors++;
+                  }
+                  if (!(data292 === "unchanged" || data292 === "unknown" || data292 === "swap-height")) {
+                    const err724 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.position.enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err724];
+                    } else {
+                      vErrors.push(err724);
+                    }
+                    errors++;
+                  }
+                }
+                if (data290.spindle !== void 0) {
+                  let data293 = data290.spindle;
+                  if (typeof data293 !== "string") {
+                    const err725 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err725];
+                    } else {
+                      vErrors.push(err725);
+                    }
+                    errors++;
+                  }
+                  if (!(data293 === "unchanged" || data293 === "stopped")) {
+                    const err726 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err726];
+                    } else {
+                      vErrors.push(err726);
+                    }
+                    errors++;
+                  }
+                }
+                if (data290.coolant !== void 0) {
+                  let data294 = data290.coolant;
+                  if (typeof data294 !== "string") {
+                    const err727 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err727];
+                    } else {
+                      vErrors.push(err727);
+                    }
+                    errors++;
+                  }
+                  if (!(data294 === "unchanged" || data294 === "off")) {
+                    const err728 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err728];
+                    } else {
+                      vErrors.push(err728);
+                    }
+                    errors++;
+                  }
+                }
+                if (data290["length-offset"] !== void 0) {
+                  let data295 = data290["length-offset"];
+                  if (typeof data295 !== "string") {
+                    const err729 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err729];
+                    } else {
+                      vErrors.push(err729);
+                    }
+                    errors++;
+                  }
+                  if (!(data295 === "unchanged" || data295 === "active" || data295 === "cancelled")) {
+                    const err730 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err730];
+                    } else {
+                      vErrors.push(err730);
+                    }
+                    errors++;
+                  }
+                }
+              } else {
+                const err731 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                if (vErrors === null) {
+                  vErrors = [err731];
+                } else {
+                  vErrors.push(err731);
+                }
+                errors++;
+              }
+            }
+          }
+        } else {
+          const err732 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err732];
+          } else {
+            vErrors.push(err732);
+          }
+          errors++;
+        }
+      }
+      if (data.idioms !== void 0) {
+        let data296 = data.idioms;
+        if (data296 && typeof data296 == "object" && !Array.isArray(data296)) {
+          for (const key49 in data296) {
+            if (!func1.call(schema31.properties.idioms.properties, key49)) {
+              const err733 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key49 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err733];
+              } else {
+                vErrors.push(err733);
+              }
+              errors++;
+            }
+          }
+          if (data296.message !== void 0) {
+            let data297 = data296.message;
+            if (typeof data297 === "string") {
+              if (func2(data297) > 120) {
+                const err734 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err734];
+                } else {
+                  vErrors.push(err734);
+                }
+                errors++;
+              }
+              if (func2(data297) < 1) {
+                const err735 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err735];
+                } else {
+                  vErrors.push(err735);
+                }
+                errors++;
+              }
+            } else {
+              const err736 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err736];
               } else {
@@ -8889,475 +8924,430 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data297.travel !== void 0) {
-            let data298 = data297.travel;
-            if (data298 && typeof data298 == "object" && !Array.isArray(data298)) {
-              for (const key49 in data298) {
-                if (!(key49 === "x" || key49 === "y" || key49 === "z" || key49 === "a" || key49 === "b" || key49 === "c")) {
-                  const err737 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key49 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err737];
-                  } else {
-                    vErrors.push(err737);
-                  }
-                  errors++;
-                }
-              }
-              if (data298.x !== void 0) {
-                let data299 = data298.x;
-                if (Array.isArray(data299)) {
-                  if (data299.length > 2) {
-                    const err738 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err738];
-                    } else {
-                      vErrors.push(err738);
-                    }
-                    errors++;
-                  }
-                  if (data299.length < 2) {
-                    const err739 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err739];
-                    } else {
-                      vErrors.push(err739);
-                    }
-                    errors++;
-                  }
-                  const len4 = data299.length;
-                  for (let i6 = 0; i6 < len4; i6++) {
-                    let data300 = data299[i6];
-                    const _errs894 = errors;
-                    let valid244 = false;
-                    const _errs895 = errors;
-                    if (typeof data300 == "number" && isFinite(data300)) {
-                      if (data300 > 1e6 || isNaN(data300)) {
-                        const err740 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err740];
-                        } else {
-                          vErrors.push(err740);
-                        }
-                        errors++;
-                      }
-                      if (data300 < -1e6 || isNaN(data300)) {
-                        const err741 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err741];
-                        } else {
-                          vErrors.push(err741);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err742 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err742];
-                      } else {
-                        vErrors.push(err742);
-                      }
-                      errors++;
-                    }
-                    var _valid20 = _errs895 === errors;
-                    valid244 = valid244 || _valid20;
-                    const _errs897 = errors;
-                    if (typeof data300 === "string") {
-                      if (!pattern24.test(data300)) {
-                        const err743 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                        if (vErrors === null) {
-                          vErrors = [err743];
-                        } else {
-                          vErrors.push(err743);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err744 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err744];
-                      } else {
-                        vErrors.push(err744);
-                      }
-                      errors++;
-                    }
-                    var _valid20 = _errs897 === errors;
-                    valid244 = valid244 || _valid20;
-                    if (!valid244) {
-                      const err745 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                      if (vErrors === null) {
-                        vErrors = [err745];
-                      } else {
-                        vErrors.push(err745);
-                      }
-                      errors++;
-                    } else {
-                      errors = _errs894;
-                      if (vErrors !== null) {
-                        if (_errs894) {
-                          vErrors.length = _errs894;
-                        } else {
-                          vErrors = null;
-                        }
-                      }
-                    }
-                  }
+          if (data296["wait-signal"] !== void 0) {
+            let data298 = data296["wait-signal"];
+            if (typeof data298 === "string") {
+              if (func2(data298) > 120) {
+                const err737 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err737];
                 } else {
-                  const err746 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-                  if (vErrors === null) {
-                    vErrors = [err746];
-                  } else {
-                    vErrors.push(err746);
-                  }
-                  errors++;
+                  vErrors.push(err737);
                 }
+                errors++;
               }
-              if (data298.y !== void 0) {
-                let data301 = data298.y;
-                if (Array.isArray(data301)) {
-                  if (data301.length > 2) {
-                    const err747 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err747];
-                    } else {
-                      vErrors.push(err747);
-                    }
-                    errors++;
-                  }
-                  if (data301.length < 2) {
-                    const err748 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err748];
-                    } else {
-                      vErrors.push(err748);
-                    }
-                    errors++;
-                  }
-                  const len5 = data301.length;
-                  for (let i7 = 0; i7 < len5; i7++) {
-                    let data302 = data301[i7];
-                    const _errs903 = errors;
-                    let valid248 = false;
-                    const _errs904 = errors;
-                    if (typeof data302 == "number" && isFinite(data302)) {
-                      if (data302 > 1e6 || isNaN(data302)) {
-                        const err749 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err749];
-                        } else {
-                          vErrors.push(err749);
-                        }
-                        errors++;
-                      }
-                      if (data302 < -1e6 || isNaN(data302)) {
-                        const err750 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err750];
-                        } else {
-                          vErrors.push(err750);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err751 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err751];
-                      } else {
-                        vErrors.push(err751);
-                      }
-                      errors++;
-                    }
-                    var _valid21 = _errs904 === errors;
-                    valid248 = valid248 || _valid21;
-                    const _errs906 = errors;
-                    if (typeof data302 === "string") {
-                      if (!pattern24.test(data302)) {
-                        const err752 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                        if (vErrors === null) {
-                          vErrors = [err752];
-                        } else {
-                          vErrors.push(err752);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err753 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err753];
-                      } else {
-                        vErrors.push(err753);
-                      }
-                      errors++;
-                    }
-                    var _valid21 = _errs906 === errors;
-                    valid248 = valid248 || _valid21;
-                    if (!valid248) {
-                      const err754 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                      if (vErrors === null) {
-                        vErrors = [err754];
-                      } else {
-                        vErrors.push(err754);
-                      }
-                      errors++;
-                    } else {
-                      errors = _errs903;
-                      if (vErrors !== null) {
-                        if (_errs903) {
-                          vErrors.length = _errs903;
-                        } else {
-                          vErrors = null;
-                        }
-                      }
-                    }
-                  }
+              if (func2(data298) < 1) {
+                const err738 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err738];
                 } else {
-                  const err755 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-                  if (vErrors === null) {
-                    vErrors = [err755];
-                  } else {
-                    vErrors.push(err755);
-                  }
-                  errors++;
+                  vErrors.push(err738);
                 }
+                errors++;
               }
-              if (data298.z !== void 0) {
-                let data303 = data298.z;
-                if (Array.isArray(data303)) {
-                  if (data303.length > 2) {
-                    const err756 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err756];
-                    } else {
-                      vErrors.push(err756);
-                    }
-                    errors++;
-                  }
-                  if (data303.length < 2) {
-                    const err757 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err757];
-                    } else {
-                      vErrors.push(err757);
-                    }
-                    errors++;
-                  }
-                  const len6 = data303.length;
-                  for (let i8 = 0; i8 < len6; i8++) {
-                    let data304 = data303[i8];
-                    const _errs912 = errors;
-                    let valid252 = false;
-                    const _errs913 = errors;
-                    if (typeof data304 == "number" && isFinite(data304)) {
-                      if (data304 > 1e6 || isNaN(data304)) {
-                        const err758 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err758];
-                        } else {
-                          vErrors.push(err758);
-                        }
-                        errors++;
-                      }
-                      if (data304 < -1e6 || isNaN(data304)) {
-                        const err759 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err759];
-                        } else {
-                          vErrors.push(err759);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err760 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err760];
-                      } else {
-                        vErrors.push(err760);
-                      }
-                      errors++;
-                    }
-                    var _valid22 = _errs913 === errors;
-                    valid252 = valid252 || _valid22;
-                    const _errs915 = errors;
-                    if (typeof data304 === "string") {
-                      if (!pattern24.test(data304)) {
-                        const err761 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                        if (vErrors === null) {
-                          vErrors = [err761];
-                        } else {
-                          vErrors.push(err761);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err762 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err762];
-                      } else {
-                        vErrors.push(err762);
-                      }
-                      errors++;
-                    }
-                    var _valid22 = _errs915 === errors;
-                    valid252 = valid252 || _valid22;
-                    if (!valid252) {
-                      const err763 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                      if (vErrors === null) {
-                        vErrors = [err763];
-                      } else {
-                        vErrors.push(err763);
-                      }
-                      errors++;
-                    } else {
-                      errors = _errs912;
-                      if (vErrors !== null) {
-                        if (_errs912) {
-                          vErrors.length = _errs912;
-                        } else {
-                          vErrors = null;
-                        }
-                      }
-                    }
-                  }
+            } else {
+              const err739 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err739];
+              } else {
+                vErrors.push(err739);
+              }
+              errors++;
+            }
+          }
+          if (data296["output-on"] !== void 0) {
+            let data299 = data296["output-on"];
+            if (typeof data299 === "string") {
+              if (func2(data299) > 120) {
+                const err740 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err740];
                 } else {
-                  const err764 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-                  if (vErrors === null) {
-                    vErrors = [err764];
-                  } else {
-                    vErrors.push(err764);
-                  }
-                  errors++;
+                  vErrors.push(err740);
                 }
+                errors++;
               }
-              if (data298.a !== void 0) {
-                let data305 = data298.a;
-                if (Array.isArray(data305)) {
-                  if (data305.length > 2) {
-                    const err765 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err765];
-                    } else {
-                      vErrors.push(err765);
-                    }
-                    errors++;
-                  }
-                  if (data305.length < 2) {
-                    const err766 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err766];
-                    } else {
-                      vErrors.push(err766);
-                    }
-                    errors++;
-                  }
-                  const len7 = data305.length;
-                  for (let i9 = 0; i9 < len7; i9++) {
-                    let data306 = data305[i9];
-                    if (typeof data306 == "number" && isFinite(data306)) {
-                      if (data306 > 36e6 || isNaN(data306)) {
-                        const err767 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
-                        if (vErrors === null) {
-                          vErrors = [err767];
-                        } else {
-                          vErrors.push(err767);
-                        }
-                        errors++;
-                      }
-                      if (data306 < -36e6 || isNaN(data306)) {
-                        const err768 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
-                        if (vErrors === null) {
-                          vErrors = [err768];
-                        } else {
-                          vErrors.push(err768);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err769 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err769];
-                      } else {
-                        vErrors.push(err769);
-                      }
-                      errors++;
-                    }
-                  }
+              if (func2(data299) < 1) {
+                const err741 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err741];
                 } else {
-                  const err770 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-                  if (vErrors === null) {
-                    vErrors = [err770];
-                  } else {
-                    vErrors.push(err770);
-                  }
-                  errors++;
+                  vErrors.push(err741);
                 }
+                errors++;
               }
-              if (data298.b !== void 0) {
-                let data307 = data298.b;
-                if (Array.isArray(data307)) {
-                  if (data307.length > 2) {
-                    const err771 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err771];
-                    } else {
-                      vErrors.push(err771);
-                    }
-                    errors++;
-                  }
-                  if (data307.length < 2) {
-                    const err772 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err772];
-                    } else {
-                      vErrors.push(err772);
-                    }
-                    errors++;
-                  }
-                  const len8 = data307.length;
-                  for (let i10 = 0; i10 < len8; i10++) {
-                    let data308 = data307[i10];
-                    if (typeof data308 == "number" && isFinite(data308)) {
-                      if (data308 > 36e6 || isNaN(data308)) {
-                        const err773 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
-                        if (vErrors === null) {
-                          vErrors = [err773];
-                        } else {
-                          vErrors.push(err773);
-                        }
-                        errors++;
-                      }
-                      if (data308 < -36e6 || isNaN(data308)) {
-                        const err774 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
-                        if (vErrors === null) {
-                          vErrors = [err774];
-                        } else {
-                          vErrors.push(err774);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err775 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err775];
-                      } else {
-                        vErrors.push(err775);
-                      }
-                      errors++;
-                    }
-                  }
+            } else {
+              const err742 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err742];
+              } else {
+                vErrors.push(err742);
+              }
+              errors++;
+            }
+          }
+          if (data296["output-off"] !== void 0) {
+            let data300 = data296["output-off"];
+            if (typeof data300 === "string") {
+              if (func2(data300) > 120) {
+                const err743 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err743];
                 } else {
-                  const err776 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  vErrors.push(err743);
+                }
+                errors++;
+              }
+              if (func2(data300) < 1) {
+                const err744 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err744];
+                } else {
+                  vErrors.push(err744);
+                }
+                errors++;
+              }
+            } else {
+              const err745 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err745];
+              } else {
+                vErrors.push(err745);
+              }
+              errors++;
+            }
+          }
+          if (data296.release !== void 0) {
+            let data301 = data296.release;
+            if (typeof data301 === "string") {
+              if (func2(data301) > 120) {
+                const err746 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err746];
+                } else {
+                  vErrors.push(err746);
+                }
+                errors++;
+              }
+              if (func2(data301) < 1) {
+                const err747 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err747];
+                } else {
+                  vErrors.push(err747);
+                }
+                errors++;
+              }
+            } else {
+              const err748 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err748];
+              } else {
+                vErrors.push(err748);
+              }
+              errors++;
+            }
+          }
+          if (data296.clamp !== void 0) {
+            let data302 = data296.clamp;
+            if (typeof data302 === "string") {
+              if (func2(data302) > 120) {
+                const err749 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err749];
+                } else {
+                  vErrors.push(err749);
+                }
+                errors++;
+              }
+              if (func2(data302) < 1) {
+                const err750 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err750];
+                } else {
+                  vErrors.push(err750);
+                }
+                errors++;
+              }
+            } else {
+              const err751 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err751];
+              } else {
+                vErrors.push(err751);
+              }
+              errors++;
+            }
+          }
+          if (data296["taper-air-on"] !== void 0) {
+            let data303 = data296["taper-air-on"];
+            if (typeof data303 === "string") {
+              if (func2(data303) > 120) {
+                const err752 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err752];
+                } else {
+                  vErrors.push(err752);
+                }
+                errors++;
+              }
+              if (func2(data303) < 1) {
+                const err753 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err753];
+                } else {
+                  vErrors.push(err753);
+                }
+                errors++;
+              }
+            } else {
+              const err754 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err754];
+              } else {
+                vErrors.push(err754);
+              }
+              errors++;
+            }
+          }
+          if (data296["taper-air-off"] !== void 0) {
+            let data304 = data296["taper-air-off"];
+            if (typeof data304 === "string") {
+              if (func2(data304) > 120) {
+                const err755 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err755];
+                } else {
+                  vErrors.push(err755);
+                }
+                errors++;
+              }
+              if (func2(data304) < 1) {
+                const err756 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err756];
+                } else {
+                  vErrors.push(err756);
+                }
+                errors++;
+              }
+            } else {
+              const err757 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err757];
+              } else {
+                vErrors.push(err757);
+              }
+              errors++;
+            }
+          }
+          if (data296["cover-open"] !== void 0) {
+            let data305 = data296["cover-open"];
+            if (typeof data305 === "string") {
+              if (func2(data305) > 120) {
+                const err758 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err758];
+                } else {
+                  vErrors.push(err758);
+                }
+                errors++;
+              }
+              if (func2(data305) < 1) {
+                const err759 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err759];
+                } else {
+                  vErrors.push(err759);
+                }
+                errors++;
+              }
+            } else {
+              const err760 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err760];
+              } else {
+                vErrors.push(err760);
+              }
+              errors++;
+            }
+          }
+          if (data296["cover-close"] !== void 0) {
+            let data306 = data296["cover-close"];
+            if (typeof data306 === "string") {
+              if (func2(data306) > 120) {
+                const err761 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err761];
+                } else {
+                  vErrors.push(err761);
+                }
+                errors++;
+              }
+              if (func2(data306) < 1) {
+                const err762 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err762];
+                } else {
+                  vErrors.push(err762);
+                }
+                errors++;
+              }
+            } else {
+              const err763 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err763];
+              } else {
+                vErrors.push(err763);
+              }
+              errors++;
+            }
+          }
+          if (data296["hood-up"] !== void 0) {
+            let data307 = data296["hood-up"];
+            if (typeof data307 === "string") {
+              if (func2(data307) > 120) {
+                const err764 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err764];
+                } else {
+                  vErrors.push(err764);
+                }
+                errors++;
+              }
+              if (func2(data307) < 1) {
+                const err765 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err765];
+                } else {
+                  vErrors.push(err765);
+                }
+                errors++;
+              }
+            } else {
+              const err766 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err766];
+              } else {
+                vErrors.push(err766);
+              }
+              errors++;
+            }
+          }
+          if (data296["hood-down"] !== void 0) {
+            let data308 = data296["hood-down"];
+            if (typeof data308 === "string") {
+              if (func2(data308) > 120) {
+                const err767 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err767];
+                } else {
+                  vErrors.push(err767);
+                }
+                errors++;
+              }
+              if (func2(data308) < 1) {
+                const err768 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err768];
+                } else {
+                  vErrors.push(err768);
+                }
+                errors++;
+              }
+            } else {
+              const err769 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err769];
+              } else {
+                vErrors.push(err769);
+              }
+              errors++;
+            }
+          }
+          if (data296.measure !== void 0) {
+            let data309 = data296.measure;
+            if (typeof data309 === "string") {
+              if (func2(data309) > 120) {
+                const err770 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err770];
+                } else {
+                  vErrors.push(err770);
+                }
+                errors++;
+              }
+              if (func2(data309) < 1) {
+                const err771 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err771];
+                } else {
+                  vErrors.push(err771);
+                }
+                errors++;
+              }
+            } else {
+              const err772 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err772];
+              } else {
+                vErrors.push(err772);
+              }
+              errors++;
+            }
+          }
+        } else {
+          const err773 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err773];
+          } else {
+            vErrors.push(err773);
+          }
+          errors++;
+        }
+      }
+      if (data.machine !== void 0) {
+        let data310 = data.machine;
+        if (data310 && typeof data310 == "object" && !Array.isArray(data310)) {
+          for (const key50 in data310) {
+            if (!func1.call(schema31.properties.machine.properties, key50)) {
+              const err774 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key50 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err774];
+              } else {
+                vErrors.push(err774);
+              }
+              errors++;
+            }
+          }
+          if (data310.travel !== void 0) {
+            let data311 = data310.travel;
+            if (data311 && typeof data311 == "object" && !Array.isArray(data311)) {
+              for (const key51 in data311) {
+                if (!(key51 === "x" || key51 === "y" || key51 === "z" || key51 === "a" || key51 === "b" || key51 === "c")) {
+                  const err775 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key51 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err776];
+                    vErrors = [err775];
                   } else {
-                    vErrors.push(err776);
+                    vErrors.push(err775);
                   }
                   errors++;
                 }
               }
-              if (data298.c !== void 0) {
-                let data309 = data298.c;
-                if (Array.isArray(data309)) {
-                  if (data309.length > 2) {
-                    const err777 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data311.x !== void 0) {
+                let data312 = data311.x;
+                if (Array.isArray(data312)) {
+                  if (data312.length > 2) {
+                    const err776 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+                    if (vErrors === null) {
+                      vErrors = [err776];
+                    } else {
+                      vErrors.push(err776);
+                    }
+                    errors++;
+                  }
+                  if (data312.length < 2) {
+                    const err777 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
                       vErrors = [err777];
                     } else {
@@ -9365,21 +9355,24 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data309.length < 2) {
-                    const err778 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err778];
-                    } else {
-                      vErrors.push(err778);
-                    }
-                    errors++;
-                  }
-                  const len9 = data309.length;
-                  for (let i11 = 0; i11 < len9; i11++) {
-                    let data310 = data309[i11];
-                    if (typeof data310 == "number" && isFinite(data310)) {
-                      if (data310 > 36e6 || isNaN(data310)) {
-                        const err779 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                  const len5 = data312.length;
+                  for (let i7 = 0; i7 < len5; i7++) {
+                    let data313 = data312[i7];
+                    const _errs934 = errors;
+                    let valid254 = false;
+                    const _errs935 = errors;
+                    if (typeof data313 == "number" && isFinite(data313)) {
+                      if (data313 > 1e6 || isNaN(data313)) {
+                        const err778 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err778];
+                        } else {
+                          vErrors.push(err778);
+                        }
+                        errors++;
+                      }
+                      if (data313 < -1e6 || isNaN(data313)) {
+                        const err779 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err779];
                         } else {
@@ -9387,51 +9380,60 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                      if (data310 < -36e6 || isNaN(data310)) {
-                        const err780 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                    } else {
+                      const err780 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err780];
+                      } else {
+                        vErrors.push(err780);
+                      }
+                      errors++;
+                    }
+                    var _valid22 = _errs935 === errors;
+                    valid254 = valid254 || _valid22;
+                    const _errs937 = errors;
+                    if (typeof data313 === "string") {
+                      if (!pattern24.test(data313)) {
+                        const err781 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                         if (vErrors === null) {
-                          vErrors = [err780];
+                          vErrors = [err781];
                         } else {
-                          vErrors.push(err780);
+                          vErrors.push(err781);
                         }
                         errors++;
                       }
                     } else {
-                      const err781 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err782 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err781];
+                        vErrors = [err782];
                       } else {
-                        vErrors.push(err781);
+                        vErrors.push(err782);
                       }
                       errors++;
                     }
+                    var _valid22 = _errs937 === errors;
+                    valid254 = valid254 || _valid22;
+                    if (!valid254) {
+                      const err783 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err783];
+                      } else {
+                        vErrors.push(err783);
+                      }
+                      errors++;
+                    } else {
+                      errors = _errs934;
+                      if (vErrors !== null) {
+                        if (_errs934) {
+                          vErrors.length = _errs934;
+                        } else {
+                          vErrors = null;
+                        }
+                      }
+                    }
                   }
                 } else {
-                  const err782 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-                  if (vErrors === null) {
-                    vErrors = [err782];
-                  } else {
-                    vErrors.push(err782);
-                  }
-                  errors++;
-                }
-              }
-            } else {
-              const err783 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err783];
-              } else {
-                vErrors.push(err783);
-              }
-              errors++;
-            }
-          }
-          if (data297.spindle !== void 0) {
-            let data311 = data297.spindle;
-            if (data311 && typeof data311 == "object" && !Array.isArray(data311)) {
-              for (const key50 in data311) {
-                if (!(key50 === "min-rpm" || key50 === "max-rpm" || key50 === "spin-up" || key50 === "spin-down" || key50 === "coast-down" || key50 === "orient")) {
-                  const err784 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key50 }, message: "must NOT have additional properties" };
+                  const err784 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
                     vErrors = [err784];
                   } else {
@@ -9440,11 +9442,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data311["min-rpm"] !== void 0) {
-                let data312 = data311["min-rpm"];
-                if (typeof data312 == "number" && isFinite(data312)) {
-                  if (data312 > 1e6 || isNaN(data312)) {
-                    const err785 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+              if (data311.y !== void 0) {
+                let data314 = data311.y;
+                if (Array.isArray(data314)) {
+                  if (data314.length > 2) {
+                    const err785 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
                       vErrors = [err785];
                     } else {
@@ -9452,8 +9454,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data312 < 0 || isNaN(data312)) {
-                    const err786 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                  if (data314.length < 2) {
+                    const err786 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
                       vErrors = [err786];
                     } else {
@@ -9461,96 +9463,107 @@ var compiled = (() => {
                     }
                     errors++;
                   }
+                  const len6 = data314.length;
+                  for (let i8 = 0; i8 < len6; i8++) {
+                    let data315 = data314[i8];
+                    const _errs943 = errors;
+                    let valid258 = false;
+                    const _errs944 = errors;
+                    if (typeof data315 == "number" && isFinite(data315)) {
+                      if (data315 > 1e6 || isNaN(data315)) {
+                        const err787 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err787];
+                        } else {
+                          vErrors.push(err787);
+                        }
+                        errors++;
+                      }
+                      if (data315 < -1e6 || isNaN(data315)) {
+                        const err788 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err788];
+                        } else {
+                          vErrors.push(err788);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err789 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err789];
+                      } else {
+                        vErrors.push(err789);
+                      }
+                      errors++;
+                    }
+                    var _valid23 = _errs944 === errors;
+                    valid258 = valid258 || _valid23;
+                    const _errs946 = errors;
+                    if (typeof data315 === "string") {
+                      if (!pattern24.test(data315)) {
+                        const err790 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err790];
+                        } else {
+                          vErrors.push(err790);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err791 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err791];
+                      } else {
+                        vErrors.push(err791);
+                      }
+                      errors++;
+                    }
+                    var _valid23 = _errs946 === errors;
+                    valid258 = valid258 || _valid23;
+                    if (!valid258) {
+                      const err792 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err792];
+                      } else {
+                        vErrors.push(err792);
+                      }
+                      errors++;
+                    } else {
+                      errors = _errs943;
+                      if (vErrors !== null) {
+                        if (_errs943) {
+                          vErrors.length = _errs943;
+                        } else {
+                          vErrors = null;
+                        }
+                      }
+                    }
+                  }
                 } else {
-                  const err787 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err793 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err787];
+                    vErrors = [err793];
                   } else {
-                    vErrors.push(err787);
+                    vErrors.push(err793);
                   }
                   errors++;
                 }
               }
-              if (data311["max-rpm"] !== void 0) {
-                let data313 = data311["max-rpm"];
-                if (typeof data313 == "number" && isFinite(data313)) {
-                  if (data313 > 1e6 || isNaN(data313)) {
-                    const err788 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+              if (data311.z !== void 0) {
+                let data316 = data311.z;
+                if (Array.isArray(data316)) {
+                  if (data316.length > 2) {
+                    const err794 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err788];
+                      vErrors = [err794];
                     } else {
-                      vErrors.push(err788);
+                      vErrors.push(err794);
                     }
                     errors++;
                   }
-                  if (data313 <= 0 || isNaN(data313)) {
-                    const err789 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err789];
-                    } else {
-                      vErrors.push(err789);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err790 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err790];
-                  } else {
-                    vErrors.push(err790);
-                  }
-                  errors++;
-                }
-              }
-              if (data311["spin-up"] !== void 0) {
-                let data314 = data311["spin-up"];
-                if (typeof data314 === "string") {
-                  if (!pattern88.test(data314)) {
-                    const err791 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err791];
-                    } else {
-                      vErrors.push(err791);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err792 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err792];
-                  } else {
-                    vErrors.push(err792);
-                  }
-                  errors++;
-                }
-              }
-              if (data311["spin-down"] !== void 0) {
-                let data315 = data311["spin-down"];
-                if (typeof data315 === "string") {
-                  if (!pattern88.test(data315)) {
-                    const err793 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err793];
-                    } else {
-                      vErrors.push(err793);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err794 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err794];
-                  } else {
-                    vErrors.push(err794);
-                  }
-                  errors++;
-                }
-              }
-              if (data311["coast-down"] !== void 0) {
-                let data316 = data311["coast-down"];
-                if (typeof data316 === "string") {
-                  if (!pattern88.test(data316)) {
-                    const err795 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                  if (data316.length < 2) {
+                    const err795 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
                       vErrors = [err795];
                     } else {
@@ -9558,87 +9571,98 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                } else {
-                  const err796 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err796];
-                  } else {
-                    vErrors.push(err796);
-                  }
-                  errors++;
-                }
-              }
-              if (data311.orient !== void 0) {
-                let data317 = data311.orient;
-                if (typeof data317 !== "string") {
-                  const err797 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err797];
-                  } else {
-                    vErrors.push(err797);
-                  }
-                  errors++;
-                }
-                if (!(data317 === "yes" || data317 === "no")) {
-                  const err798 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err798];
-                  } else {
-                    vErrors.push(err798);
-                  }
-                  errors++;
-                }
-              }
-            } else {
-              const err799 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err799];
-              } else {
-                vErrors.push(err799);
-              }
-              errors++;
-            }
-          }
-          if (data297.signals !== void 0) {
-            let data318 = data297.signals;
-            if (data318 && typeof data318 == "object" && !Array.isArray(data318)) {
-              for (const key51 in data318) {
-                if (!(key51 === "at-speed" || key51 === "stopped" || key51 === "released" || key51 === "clamped" || key51 === "tool-present" || key51 === "air" || key51 === "hold-down")) {
-                  const err800 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key51 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err800];
-                  } else {
-                    vErrors.push(err800);
-                  }
-                  errors++;
-                }
-              }
-              if (data318["at-speed"] !== void 0) {
-                let data319 = data318["at-speed"];
-                const _errs952 = errors;
-                let valid265 = false;
-                const _errs953 = errors;
-                if (!(typeof data319 == "number" && (!(data319 % 1) && !isNaN(data319)) && isFinite(data319))) {
-                  const err801 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                  if (vErrors === null) {
-                    vErrors = [err801];
-                  } else {
-                    vErrors.push(err801);
-                  }
-                  errors++;
-                }
-                if (typeof data319 == "number" && isFinite(data319)) {
-                  if (data319 > 9999 || isNaN(data319)) {
-                    const err802 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                    if (vErrors === null) {
-                      vErrors = [err802];
+                  const len7 = data316.length;
+                  for (let i9 = 0; i9 < len7; i9++) {
+                    let data317 = data316[i9];
+                    const _errs952 = errors;
+                    let valid262 = false;
+                    const _errs953 = errors;
+                    if (typeof data317 == "number" && isFinite(data317)) {
+                      if (data317 > 1e6 || isNaN(data317)) {
+                        const err796 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err796];
+                        } else {
+                          vErrors.push(err796);
+                        }
+                        errors++;
+                      }
+                      if (data317 < -1e6 || isNaN(data317)) {
+                        const err797 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err797];
+                        } else {
+                          vErrors.push(err797);
+                        }
+                        errors++;
+                      }
                     } else {
-                      vErrors.push(err802);
+                      const err798 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err798];
+                      } else {
+                        vErrors.push(err798);
+                      }
+                      errors++;
                     }
-                    errors++;
+                    var _valid24 = _errs953 === errors;
+                    valid262 = valid262 || _valid24;
+                    const _errs955 = errors;
+                    if (typeof data317 === "string") {
+                      if (!pattern24.test(data317)) {
+                        const err799 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err799];
+                        } else {
+                          vErrors.push(err799);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err800 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err800];
+                      } else {
+                        vErrors.push(err800);
+                      }
+                      errors++;
+                    }
+                    var _valid24 = _errs955 === errors;
+                    valid262 = valid262 || _valid24;
+                    if (!valid262) {
+                      const err801 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err801];
+                      } else {
+                        vErrors.push(err801);
+                      }
+                      errors++;
+                    } else {
+                      errors = _errs952;
+                      if (vErrors !== null) {
+                        if (_errs952) {
+                          vErrors.length = _errs952;
+                        } else {
+                          vErrors = null;
+                        }
+                      }
+                    }
                   }
-                  if (data319 < 0 || isNaN(data319)) {
-                    const err803 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                } else {
+                  const err802 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  if (vErrors === null) {
+                    vErrors = [err802];
+                  } else {
+                    vErrors.push(err802);
+                  }
+                  errors++;
+                }
+              }
+              if (data311.a !== void 0) {
+                let data318 = data311.a;
+                if (Array.isArray(data318)) {
+                  if (data318.length > 2) {
+                    const err803 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
                       vErrors = [err803];
                     } else {
@@ -9646,114 +9670,71 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                }
-                var _valid23 = _errs953 === errors;
-                valid265 = valid265 || _valid23;
-                const _errs955 = errors;
-                if (!validate21(data319, { instancePath: instancePath + "/machine/signals/at-speed", parentData: data318, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid23 = _errs955 === errors;
-                valid265 = valid265 || _valid23;
-                if (!valid265) {
-                  const err804 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err804];
-                  } else {
-                    vErrors.push(err804);
+                  if (data318.length < 2) {
+                    const err804 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                    if (vErrors === null) {
+                      vErrors = [err804];
+                    } else {
+                      vErrors.push(err804);
+                    }
+                    errors++;
                   }
-                  errors++;
+                  const len8 = data318.length;
+                  for (let i10 = 0; i10 < len8; i10++) {
+                    let data319 = data318[i10];
+                    if (typeof data319 == "number" && isFinite(data319)) {
+                      if (data319 > 36e6 || isNaN(data319)) {
+                        const err805 = { instancePath: instancePath + "/machine/travel/a/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/a/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err805];
+                        } else {
+                          vErrors.push(err805);
+                        }
+                        errors++;
+                      }
+                      if (data319 < -36e6 || isNaN(data319)) {
+                        const err806 = { instancePath: instancePath + "/machine/travel/a/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/a/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err806];
+                        } else {
+                          vErrors.push(err806);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err807 = { instancePath: instancePath + "/machine/travel/a/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/a/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err807];
+                      } else {
+                        vErrors.push(err807);
+                      }
+                      errors++;
+                    }
+                  }
                 } else {
-                  errors = _errs952;
-                  if (vErrors !== null) {
-                    if (_errs952) {
-                      vErrors.length = _errs952;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
-                }
-              }
-              if (data318.stopped !== void 0) {
-                let data320 = data318.stopped;
-                const _errs957 = errors;
-                let valid266 = false;
-                const _errs958 = errors;
-                if (!(typeof data320 == "number" && (!(data320 % 1) && !isNaN(data320)) && isFinite(data320))) {
-                  const err805 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                  if (vErrors === null) {
-                    vErrors = [err805];
-                  } else {
-                    vErrors.push(err805);
-                  }
-                  errors++;
-                }
-                if (typeof data320 == "number" && isFinite(data320)) {
-                  if (data320 > 9999 || isNaN(data320)) {
-                    const err806 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                    if (vErrors === null) {
-                      vErrors = [err806];
-                    } else {
-                      vErrors.push(err806);
-                    }
-                    errors++;
-                  }
-                  if (data320 < 0 || isNaN(data320)) {
-                    const err807 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err807];
-                    } else {
-                      vErrors.push(err807);
-                    }
-                    errors++;
-                  }
-                }
-                var _valid24 = _errs958 === errors;
-                valid266 = valid266 || _valid24;
-                const _errs960 = errors;
-                if (!validate21(data320, { instancePath: instancePath + "/machine/signals/stopped", parentData: data318, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid24 = _errs960 === errors;
-                valid266 = valid266 || _valid24;
-                if (!valid266) {
-                  const err808 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  const err808 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
                     vErrors = [err808];
                   } else {
                     vErrors.push(err808);
                   }
                   errors++;
-                } else {
-                  errors = _errs957;
-                  if (vErrors !== null) {
-                    if (_errs957) {
-                      vErrors.length = _errs957;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data318.released !== void 0) {
-                let data321 = data318.released;
-                const _errs962 = errors;
-                let valid267 = false;
-                const _errs963 = errors;
-                if (!(typeof data321 == "number" && (!(data321 % 1) && !isNaN(data321)) && isFinite(data321))) {
-                  const err809 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                  if (vErrors === null) {
-                    vErrors = [err809];
-                  } else {
-                    vErrors.push(err809);
+              if (data311.b !== void 0) {
+                let data320 = data311.b;
+                if (Array.isArray(data320)) {
+                  if (data320.length > 2) {
+                    const err809 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+                    if (vErrors === null) {
+                      vErrors = [err809];
+                    } else {
+                      vErrors.push(err809);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (typeof data321 == "number" && isFinite(data321)) {
-                  if (data321 > 9999 || isNaN(data321)) {
-                    const err810 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                  if (data320.length < 2) {
+                    const err810 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
                       vErrors = [err810];
                     } else {
@@ -9761,70 +9742,53 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data321 < 0 || isNaN(data321)) {
-                    const err811 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err811];
+                  const len9 = data320.length;
+                  for (let i11 = 0; i11 < len9; i11++) {
+                    let data321 = data320[i11];
+                    if (typeof data321 == "number" && isFinite(data321)) {
+                      if (data321 > 36e6 || isNaN(data321)) {
+                        const err811 = { instancePath: instancePath + "/machine/travel/b/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/b/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err811];
+                        } else {
+                          vErrors.push(err811);
+                        }
+                        errors++;
+                      }
+                      if (data321 < -36e6 || isNaN(data321)) {
+                        const err812 = { instancePath: instancePath + "/machine/travel/b/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/b/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err812];
+                        } else {
+                          vErrors.push(err812);
+                        }
+                        errors++;
+                      }
                     } else {
-                      vErrors.push(err811);
+                      const err813 = { instancePath: instancePath + "/machine/travel/b/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/b/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err813];
+                      } else {
+                        vErrors.push(err813);
+                      }
+                      errors++;
                     }
-                    errors++;
                   }
-                }
-                var _valid25 = _errs963 === errors;
-                valid267 = valid267 || _valid25;
-                const _errs965 = errors;
-                if (!validate21(data321, { instancePath: instancePath + "/machine/signals/released", parentData: data318, parentDataProperty: "released", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid25 = _errs965 === errors;
-                valid267 = valid267 || _valid25;
-                if (!valid267) {
-                  const err812 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                } else {
+                  const err814 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err812];
+                    vErrors = [err814];
                   } else {
-                    vErrors.push(err812);
+                    vErrors.push(err814);
                   }
                   errors++;
-                } else {
-                  errors = _errs962;
-                  if (vErrors !== null) {
-                    if (_errs962) {
-                      vErrors.length = _errs962;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data318.clamped !== void 0) {
-                let data322 = data318.clamped;
-                const _errs967 = errors;
-                let valid268 = false;
-                const _errs968 = errors;
-                if (!(typeof data322 == "number" && (!(data322 % 1) && !isNaN(data322)) && isFinite(data322))) {
-                  const err813 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                  if (vErrors === null) {
-                    vErrors = [err813];
-                  } else {
-                    vErrors.push(err813);
-                  }
-                  errors++;
-                }
-                if (typeof data322 == "number" && isFinite(data322)) {
-                  if (data322 > 9999 || isNaN(data322)) {
-                    const err814 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                    if (vErrors === null) {
-                      vErrors = [err814];
-                    } else {
-                      vErrors.push(err814);
-                    }
-                    errors++;
-                  }
-                  if (data322 < 0 || isNaN(data322)) {
-                    const err815 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+              if (data311.c !== void 0) {
+                let data322 = data311.c;
+                if (Array.isArray(data322)) {
+                  if (data322.length > 2) {
+                    const err815 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
                       vErrors = [err815];
                     } else {
@@ -9832,123 +9796,86 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                }
-                var _valid26 = _errs968 === errors;
-                valid268 = valid268 || _valid26;
-                const _errs970 = errors;
-                if (!validate21(data322, { instancePath: instancePath + "/machine/signals/clamped", parentData: data318, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid26 = _errs970 === errors;
-                valid268 = valid268 || _valid26;
-                if (!valid268) {
-                  const err816 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err816];
-                  } else {
-                    vErrors.push(err816);
+                  if (data322.length < 2) {
+                    const err816 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                    if (vErrors === null) {
+                      vErrors = [err816];
+                    } else {
+                      vErrors.push(err816);
+                    }
+                    errors++;
                   }
-                  errors++;
+                  const len10 = data322.length;
+                  for (let i12 = 0; i12 < len10; i12++) {
+                    let data323 = data322[i12];
+                    if (typeof data323 == "number" && isFinite(data323)) {
+                      if (data323 > 36e6 || isNaN(data323)) {
+                        const err817 = { instancePath: instancePath + "/machine/travel/c/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/c/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err817];
+                        } else {
+                          vErrors.push(err817);
+                        }
+                        errors++;
+                      }
+                      if (data323 < -36e6 || isNaN(data323)) {
+                        const err818 = { instancePath: instancePath + "/machine/travel/c/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/c/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err818];
+                        } else {
+                          vErrors.push(err818);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err819 = { instancePath: instancePath + "/machine/travel/c/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/c/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err819];
+                      } else {
+                        vErrors.push(err819);
+                      }
+                      errors++;
+                    }
+                  }
                 } else {
-                  errors = _errs967;
-                  if (vErrors !== null) {
-                    if (_errs967) {
-                      vErrors.length = _errs967;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
-                }
-              }
-              if (data318["tool-present"] !== void 0) {
-                let data323 = data318["tool-present"];
-                const _errs972 = errors;
-                let valid269 = false;
-                const _errs973 = errors;
-                if (!(typeof data323 == "number" && (!(data323 % 1) && !isNaN(data323)) && isFinite(data323))) {
-                  const err817 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                  if (vErrors === null) {
-                    vErrors = [err817];
-                  } else {
-                    vErrors.push(err817);
-                  }
-                  errors++;
-                }
-                if (typeof data323 == "number" && isFinite(data323)) {
-                  if (data323 > 9999 || isNaN(data323)) {
-                    const err818 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                    if (vErrors === null) {
-                      vErrors = [err818];
-                    } else {
-                      vErrors.push(err818);
-                    }
-                    errors++;
-                  }
-                  if (data323 < 0 || isNaN(data323)) {
-                    const err819 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err819];
-                    } else {
-                      vErrors.push(err819);
-                    }
-                    errors++;
-                  }
-                }
-                var _valid27 = _errs973 === errors;
-                valid269 = valid269 || _valid27;
-                const _errs975 = errors;
-                if (!validate21(data323, { instancePath: instancePath + "/machine/signals/tool-present", parentData: data318, parentDataProperty: "tool-present", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid27 = _errs975 === errors;
-                valid269 = valid269 || _valid27;
-                if (!valid269) {
-                  const err820 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  const err820 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
                     vErrors = [err820];
                   } else {
                     vErrors.push(err820);
                   }
                   errors++;
-                } else {
-                  errors = _errs972;
-                  if (vErrors !== null) {
-                    if (_errs972) {
-                      vErrors.length = _errs972;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data318.air !== void 0) {
-                let data324 = data318.air;
-                const _errs977 = errors;
-                let valid270 = false;
-                const _errs978 = errors;
-                if (!(typeof data324 == "number" && (!(data324 % 1) && !isNaN(data324)) && isFinite(data324))) {
-                  const err821 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+            } else {
+              const err821 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err821];
+              } else {
+                vErrors.push(err821);
+              }
+              errors++;
+            }
+          }
+          if (data310.spindle !== void 0) {
+            let data324 = data310.spindle;
+            if (data324 && typeof data324 == "object" && !Array.isArray(data324)) {
+              for (const key52 in data324) {
+                if (!(key52 === "min-rpm" || key52 === "max-rpm" || key52 === "spin-up" || key52 === "spin-down" || key52 === "coast-down" || key52 === "orient")) {
+                  const err822 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key52 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err821];
+                    vErrors = [err822];
                   } else {
-                    vErrors.push(err821);
+                    vErrors.push(err822);
                   }
                   errors++;
                 }
-                if (typeof data324 == "number" && isFinite(data324)) {
-                  if (data324 > 9999 || isNaN(data324)) {
-                    const err822 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                    if (vErrors === null) {
-                      vErrors = [err822];
-                    } else {
-                      vErrors.push(err822);
-                    }
-                    errors++;
-                  }
-                  if (data324 < 0 || isNaN(data324)) {
-                    const err823 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+              }
+              if (data324["min-rpm"] !== void 0) {
+                let data325 = data324["min-rpm"];
+                if (typeof data325 == "number" && isFinite(data325)) {
+                  if (data325 > 1e6 || isNaN(data325)) {
+                    const err823 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
                       vErrors = [err823];
                     } else {
@@ -9956,42 +9883,17 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                }
-                var _valid28 = _errs978 === errors;
-                valid270 = valid270 || _valid28;
-                const _errs980 = errors;
-                if (!validate21(data324, { instancePath: instancePath + "/machine/signals/air", parentData: data318, parentDataProperty: "air", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid28 = _errs980 === errors;
-                valid270 = valid270 || _valid28;
-                if (!valid270) {
-                  const err824 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err824];
-                  } else {
-                    vErrors.push(err824);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs977;
-                  if (vErrors !== null) {
-                    if (_errs977) {
-                      vErrors.length = _errs977;
+                  if (data325 < 0 || isNaN(data325)) {
+                    const err824 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err824];
                     } else {
-                      vErrors = null;
+                      vErrors.push(err824);
                     }
+                    errors++;
                   }
-                }
-              }
-              if (data318["hold-down"] !== void 0) {
-                let data325 = data318["hold-down"];
-                const _errs982 = errors;
-                let valid271 = false;
-                const _errs983 = errors;
-                if (!(typeof data325 == "number" && (!(data325 % 1) && !isNaN(data325)) && isFinite(data325))) {
-                  const err825 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                } else {
+                  const err825 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err825];
                   } else {
@@ -9999,9 +9901,12 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (typeof data325 == "number" && isFinite(data325)) {
-                  if (data325 > 9999 || isNaN(data325)) {
-                    const err826 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+              }
+              if (data324["max-rpm"] !== void 0) {
+                let data326 = data324["max-rpm"];
+                if (typeof data326 == "number" && isFinite(data326)) {
+                  if (data326 > 1e6 || isNaN(data326)) {
+                    const err826 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
                       vErrors = [err826];
                     } else {
@@ -10009,8 +9914,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data325 < 0 || isNaN(data325)) {
-                    const err827 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                  if (data326 <= 0 || isNaN(data326)) {
+                    const err827 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                     if (vErrors === null) {
                       vErrors = [err827];
                     } else {
@@ -10018,51 +9923,30 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                }
-                var _valid29 = _errs983 === errors;
-                valid271 = valid271 || _valid29;
-                const _errs985 = errors;
-                if (!validate21(data325, { instancePath: instancePath + "/machine/signals/hold-down", parentData: data318, parentDataProperty: "hold-down", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid29 = _errs985 === errors;
-                valid271 = valid271 || _valid29;
-                if (!valid271) {
-                  const err828 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                } else {
+                  const err828 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err828];
                   } else {
                     vErrors.push(err828);
                   }
                   errors++;
-                } else {
-                  errors = _errs982;
-                  if (vErrors !== null) {
-                    if (_errs982) {
-                      vErrors.length = _errs982;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-            } else {
-              const err829 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err829];
-              } else {
-                vErrors.push(err829);
-              }
-              errors++;
-            }
-          }
-          if (data297.waits !== void 0) {
-            let data326 = data297.waits;
-            if (data326 && typeof data326 == "object" && !Array.isArray(data326)) {
-              for (const key52 in data326) {
-                if (!(key52 === "on-timeout")) {
-                  const err830 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key52 }, message: "must NOT have additional properties" };
+              if (data324["spin-up"] !== void 0) {
+                let data327 = data324["spin-up"];
+                if (typeof data327 === "string") {
+                  if (!pattern93.test(data327)) {
+                    const err829 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err829];
+                    } else {
+                      vErrors.push(err829);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err830 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err830];
                   } else {
@@ -10071,19 +9955,20 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data326["on-timeout"] !== void 0) {
-                let data327 = data326["on-timeout"];
-                if (typeof data327 !== "string") {
-                  const err831 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err831];
-                  } else {
-                    vErrors.push(err831);
+              if (data324["spin-down"] !== void 0) {
+                let data328 = data324["spin-down"];
+                if (typeof data328 === "string") {
+                  if (!pattern93.test(data328)) {
+                    const err831 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err831];
+                    } else {
+                      vErrors.push(err831);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data327 === "alarm" || data327 === "continues")) {
-                  const err832 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.waits.properties["on-timeout"].enum }, message: "must be equal to one of the allowed values" };
+                } else {
+                  const err832 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err832];
                   } else {
@@ -10092,43 +9977,41 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err833 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err833];
-              } else {
-                vErrors.push(err833);
+              if (data324["coast-down"] !== void 0) {
+                let data329 = data324["coast-down"];
+                if (typeof data329 === "string") {
+                  if (!pattern93.test(data329)) {
+                    const err833 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err833];
+                    } else {
+                      vErrors.push(err833);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err834 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err834];
+                  } else {
+                    vErrors.push(err834);
+                  }
+                  errors++;
+                }
               }
-              errors++;
-            }
-          }
-          if (data297.swap !== void 0) {
-            let data328 = data297.swap;
-            if (typeof data328 !== "string") {
-              const err834 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err834];
-              } else {
-                vErrors.push(err834);
-              }
-              errors++;
-            }
-            if (!(data328 === "controller" || data328 === "rack" || data328 === "operator" || data328 === "none")) {
-              const err835 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.swap.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err835];
-              } else {
-                vErrors.push(err835);
-              }
-              errors++;
-            }
-          }
-          if (data297["change-effects"] !== void 0) {
-            let data329 = data297["change-effects"];
-            if (data329 && typeof data329 == "object" && !Array.isArray(data329)) {
-              for (const key53 in data329) {
-                if (!(key53 === "position" || key53 === "spindle" || key53 === "coolant" || key53 === "length-offset")) {
-                  const err836 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key53 }, message: "must NOT have additional properties" };
+              if (data324.orient !== void 0) {
+                let data330 = data324.orient;
+                if (typeof data330 !== "string") {
+                  const err835 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err835];
+                  } else {
+                    vErrors.push(err835);
+                  }
+                  errors++;
+                }
+                if (!(data330 === "yes" || data330 === "no")) {
+                  const err836 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err836];
                   } else {
@@ -10137,19 +10020,22 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data329.position !== void 0) {
-                let data330 = data329.position;
-                if (typeof data330 !== "string") {
-                  const err837 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err837];
-                  } else {
-                    vErrors.push(err837);
-                  }
-                  errors++;
-                }
-                if (!(data330 === "unchanged" || data330 === "unknown" || data330 === "swap-height")) {
-                  const err838 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err837 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err837];
+              } else {
+                vErrors.push(err837);
+              }
+              errors++;
+            }
+          }
+          if (data310.signals !== void 0) {
+            let data331 = data310.signals;
+            if (data331 && typeof data331 == "object" && !Array.isArray(data331)) {
+              for (const key53 in data331) {
+                if (!(key53 === "at-speed" || key53 === "stopped" || key53 === "released" || key53 === "clamped" || key53 === "tool-present" || key53 === "air" || key53 === "hold-down")) {
+                  const err838 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key53 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err838];
                   } else {
@@ -10158,10 +10044,13 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data329.spindle !== void 0) {
-                let data331 = data329.spindle;
-                if (typeof data331 !== "string") {
-                  const err839 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data331["at-speed"] !== void 0) {
+                let data332 = data331["at-speed"];
+                const _errs992 = errors;
+                let valid275 = false;
+                const _errs993 = errors;
+                if (!(typeof data332 == "number" && (!(data332 % 1) && !isNaN(data332)) && isFinite(data332))) {
+                  const err839 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
                     vErrors = [err839];
                   } else {
@@ -10169,41 +10058,61 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data331 === "unchanged" || data331 === "stopped")) {
-                  const err840 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err840];
-                  } else {
-                    vErrors.push(err840);
+                if (typeof data332 == "number" && isFinite(data332)) {
+                  if (data332 > 9999 || isNaN(data332)) {
+                    const err840 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err840];
+                    } else {
+                      vErrors.push(err840);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-              }
-              if (data329.coolant !== void 0) {
-                let data332 = data329.coolant;
-                if (typeof data332 !== "string") {
-                  const err841 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err841];
-                  } else {
-                    vErrors.push(err841);
+                  if (data332 < 0 || isNaN(data332)) {
+                    const err841 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err841];
+                    } else {
+                      vErrors.push(err841);
+                    }
+                    errors++;
                   }
-                  errors++;
                 }
-                if (!(data332 === "unchanged" || data332 === "off")) {
-                  const err842 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                var _valid25 = _errs993 === errors;
+                valid275 = valid275 || _valid25;
+                const _errs995 = errors;
+                if (!validate21(data332, { instancePath: instancePath + "/machine/signals/at-speed", parentData: data331, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid25 = _errs995 === errors;
+                valid275 = valid275 || _valid25;
+                if (!valid275) {
+                  const err842 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err842];
                   } else {
                     vErrors.push(err842);
                   }
                   errors++;
+                } else {
+                  errors = _errs992;
+                  if (vErrors !== null) {
+                    if (_errs992) {
+                      vErrors.length = _errs992;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-              if (data329["length-offset"] !== void 0) {
-                let data333 = data329["length-offset"];
-                if (typeof data333 !== "string") {
-                  const err843 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data331.stopped !== void 0) {
+                let data333 = data331.stopped;
+                const _errs997 = errors;
+                let valid276 = false;
+                const _errs998 = errors;
+                if (!(typeof data333 == "number" && (!(data333 % 1) && !isNaN(data333)) && isFinite(data333))) {
+                  const err843 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
                     vErrors = [err843];
                   } else {
@@ -10211,44 +10120,61 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data333 === "unchanged" || data333 === "active" || data333 === "cancelled")) {
-                  const err844 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err844];
-                  } else {
-                    vErrors.push(err844);
+                if (typeof data333 == "number" && isFinite(data333)) {
+                  if (data333 > 9999 || isNaN(data333)) {
+                    const err844 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err844];
+                    } else {
+                      vErrors.push(err844);
+                    }
+                    errors++;
                   }
-                  errors++;
+                  if (data333 < 0 || isNaN(data333)) {
+                    const err845 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err845];
+                    } else {
+                      vErrors.push(err845);
+                    }
+                    errors++;
+                  }
                 }
-              }
-            } else {
-              const err845 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err845];
-              } else {
-                vErrors.push(err845);
-              }
-              errors++;
-            }
-          }
-          if (data297["measure-effects"] !== void 0) {
-            let data334 = data297["measure-effects"];
-            if (data334 && typeof data334 == "object" && !Array.isArray(data334)) {
-              for (const key54 in data334) {
-                if (!(key54 === "position" || key54 === "spindle" || key54 === "coolant" || key54 === "length-offset")) {
-                  const err846 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key54 }, message: "must NOT have additional properties" };
+                var _valid26 = _errs998 === errors;
+                valid276 = valid276 || _valid26;
+                const _errs1000 = errors;
+                if (!validate21(data333, { instancePath: instancePath + "/machine/signals/stopped", parentData: data331, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid26 = _errs1000 === errors;
+                valid276 = valid276 || _valid26;
+                if (!valid276) {
+                  const err846 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err846];
                   } else {
                     vErrors.push(err846);
                   }
                   errors++;
+                } else {
+                  errors = _errs997;
+                  if (vErrors !== null) {
+                    if (_errs997) {
+                      vErrors.length = _errs997;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-              if (data334.position !== void 0) {
-                let data335 = data334.position;
-                if (typeof data335 !== "string") {
-                  const err847 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data331.released !== void 0) {
+                let data334 = data331.released;
+                const _errs1002 = errors;
+                let valid277 = false;
+                const _errs1003 = errors;
+                if (!(typeof data334 == "number" && (!(data334 % 1) && !isNaN(data334)) && isFinite(data334))) {
+                  const err847 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
                     vErrors = [err847];
                   } else {
@@ -10256,41 +10182,61 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data335 === "unchanged" || data335 === "unknown" || data335 === "swap-height")) {
-                  const err848 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err848];
-                  } else {
-                    vErrors.push(err848);
+                if (typeof data334 == "number" && isFinite(data334)) {
+                  if (data334 > 9999 || isNaN(data334)) {
+                    const err848 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err848];
+                    } else {
+                      vErrors.push(err848);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-              }
-              if (data334.spindle !== void 0) {
-                let data336 = data334.spindle;
-                if (typeof data336 !== "string") {
-                  const err849 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err849];
-                  } else {
-                    vErrors.push(err849);
+                  if (data334 < 0 || isNaN(data334)) {
+                    const err849 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err849];
+                    } else {
+                      vErrors.push(err849);
+                    }
+                    errors++;
                   }
-                  errors++;
                 }
-                if (!(data336 === "unchanged" || data336 === "stopped")) {
-                  const err850 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+                var _valid27 = _errs1003 === errors;
+                valid277 = valid277 || _valid27;
+                const _errs1005 = errors;
+                if (!validate21(data334, { instancePath: instancePath + "/machine/signals/released", parentData: data331, parentDataProperty: "released", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid27 = _errs1005 === errors;
+                valid277 = valid277 || _valid27;
+                if (!valid277) {
+                  const err850 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err850];
                   } else {
                     vErrors.push(err850);
                   }
                   errors++;
+                } else {
+                  errors = _errs1002;
+                  if (vErrors !== null) {
+                    if (_errs1002) {
+                      vErrors.length = _errs1002;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-              if (data334.coolant !== void 0) {
-                let data337 = data334.coolant;
-                if (typeof data337 !== "string") {
-                  const err851 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data331.clamped !== void 0) {
+                let data335 = data331.clamped;
+                const _errs1007 = errors;
+                let valid278 = false;
+                const _errs1008 = errors;
+                if (!(typeof data335 == "number" && (!(data335 % 1) && !isNaN(data335)) && isFinite(data335))) {
+                  const err851 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
                     vErrors = [err851];
                   } else {
@@ -10298,99 +10244,133 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data337 === "unchanged" || data337 === "off")) {
-                  const err852 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err852];
-                  } else {
-                    vErrors.push(err852);
+                if (typeof data335 == "number" && isFinite(data335)) {
+                  if (data335 > 9999 || isNaN(data335)) {
+                    const err852 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err852];
+                    } else {
+                      vErrors.push(err852);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-              }
-              if (data334["length-offset"] !== void 0) {
-                let data338 = data334["length-offset"];
-                if (typeof data338 !== "string") {
-                  const err853 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err853];
-                  } else {
-                    vErrors.push(err853);
+                  if (data335 < 0 || isNaN(data335)) {
+                    const err853 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err853];
+                    } else {
+                      vErrors.push(err853);
+                    }
+                    errors++;
                   }
-                  errors++;
                 }
-                if (!(data338 === "unchanged" || data338 === "active" || data338 === "cancelled")) {
-                  const err854 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                var _valid28 = _errs1008 === errors;
+                valid278 = valid278 || _valid28;
+                const _errs1010 = errors;
+                if (!validate21(data335, { instancePath: instancePath + "/machine/signals/clamped", parentData: data331, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid28 = _errs1010 === errors;
+                valid278 = valid278 || _valid28;
+                if (!valid278) {
+                  const err854 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err854];
                   } else {
                     vErrors.push(err854);
                   }
                   errors++;
+                } else {
+                  errors = _errs1007;
+                  if (vErrors !== null) {
+                    if (_errs1007) {
+                      vErrors.length = _errs1007;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-            } else {
-              const err855 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err855];
-              } else {
-                vErrors.push(err855);
-              }
-              errors++;
-            }
-          }
-          if (data297.retract !== void 0) {
-            let data339 = data297.retract;
-            if (data339 && typeof data339 == "object" && !Array.isArray(data339)) {
-              for (const key55 in data339) {
-                if (!(key55 === "by" || key55 === "z" || key55 === "acts-on" || key55 === "cancel-length-first" || key55 === "intermediate" || key55 === "change-position")) {
-                  const err856 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key55 }, message: "must NOT have additional properties" };
+              if (data331["tool-present"] !== void 0) {
+                let data336 = data331["tool-present"];
+                const _errs1012 = errors;
+                let valid279 = false;
+                const _errs1013 = errors;
+                if (!(typeof data336 == "number" && (!(data336 % 1) && !isNaN(data336)) && isFinite(data336))) {
+                  const err855 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err856];
+                    vErrors = [err855];
                   } else {
-                    vErrors.push(err856);
+                    vErrors.push(err855);
                   }
                   errors++;
                 }
-              }
-              if (data339.by !== void 0) {
-                let data340 = data339.by;
-                if (typeof data340 !== "string") {
-                  const err857 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err857];
-                  } else {
-                    vErrors.push(err857);
+                if (typeof data336 == "number" && isFinite(data336)) {
+                  if (data336 > 9999 || isNaN(data336)) {
+                    const err856 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err856];
+                    } else {
+                      vErrors.push(err856);
+                    }
+                    errors++;
                   }
-                  errors++;
+                  if (data336 < 0 || isNaN(data336)) {
+                    const err857 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err857];
+                    } else {
+                      vErrors.push(err857);
+                    }
+                    errors++;
+                  }
                 }
-                if (!(data340 === "machine-move" || data340 === "reference-return" || data340 === "clearance")) {
-                  const err858 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.by.enum }, message: "must be equal to one of the allowed values" };
+                var _valid29 = _errs1013 === errors;
+                valid279 = valid279 || _valid29;
+                const _errs1015 = errors;
+                if (!validate21(data336, { instancePath: instancePath + "/machine/signals/tool-present", parentData: data331, parentDataProperty: "tool-present", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid29 = _errs1015 === errors;
+                valid279 = valid279 || _valid29;
+                if (!valid279) {
+                  const err858 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err858];
                   } else {
                     vErrors.push(err858);
                   }
                   errors++;
+                } else {
+                  errors = _errs1012;
+                  if (vErrors !== null) {
+                    if (_errs1012) {
+                      vErrors.length = _errs1012;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-              if (data339.z !== void 0) {
-                let data341 = data339.z;
-                const _errs1022 = errors;
-                let valid277 = false;
-                const _errs1023 = errors;
-                if (typeof data341 == "number" && isFinite(data341)) {
-                  if (data341 > 1e6 || isNaN(data341)) {
-                    const err859 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err859];
-                    } else {
-                      vErrors.push(err859);
-                    }
-                    errors++;
+              if (data331.air !== void 0) {
+                let data337 = data331.air;
+                const _errs1017 = errors;
+                let valid280 = false;
+                const _errs1018 = errors;
+                if (!(typeof data337 == "number" && (!(data337 % 1) && !isNaN(data337)) && isFinite(data337))) {
+                  const err859 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  if (vErrors === null) {
+                    vErrors = [err859];
+                  } else {
+                    vErrors.push(err859);
                   }
-                  if (data341 < -1e6 || isNaN(data341)) {
-                    const err860 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                  errors++;
+                }
+                if (typeof data337 == "number" && isFinite(data337)) {
+                  if (data337 > 9999 || isNaN(data337)) {
+                    const err860 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
                       vErrors = [err860];
                     } else {
@@ -10398,30 +10378,51 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                } else {
-                  const err861 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err861];
-                  } else {
-                    vErrors.push(err861);
-                  }
-                  errors++;
-                }
-                var _valid30 = _errs1023 === errors;
-                valid277 = valid277 || _valid30;
-                const _errs1025 = errors;
-                if (typeof data341 === "string") {
-                  if (!pattern24.test(data341)) {
-                    const err862 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                  if (data337 < 0 || isNaN(data337)) {
+                    const err861 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err862];
+                      vErrors = [err861];
                     } else {
-                      vErrors.push(err862);
+                      vErrors.push(err861);
                     }
                     errors++;
                   }
+                }
+                var _valid30 = _errs1018 === errors;
+                valid280 = valid280 || _valid30;
+                const _errs1020 = errors;
+                if (!validate21(data337, { instancePath: instancePath + "/machine/signals/air", parentData: data331, parentDataProperty: "air", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid30 = _errs1020 === errors;
+                valid280 = valid280 || _valid30;
+                if (!valid280) {
+                  const err862 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err862];
+                  } else {
+                    vErrors.push(err862);
+                  }
+                  errors++;
                 } else {
-                  const err863 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  errors = _errs1017;
+                  if (vErrors !== null) {
+                    if (_errs1017) {
+                      vErrors.length = _errs1017;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data331["hold-down"] !== void 0) {
+                let data338 = data331["hold-down"];
+                const _errs1022 = errors;
+                let valid281 = false;
+                const _errs1023 = errors;
+                if (!(typeof data338 == "number" && (!(data338 % 1) && !isNaN(data338)) && isFinite(data338))) {
+                  const err863 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
                     vErrors = [err863];
                   } else {
@@ -10429,14 +10430,41 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid30 = _errs1025 === errors;
-                valid277 = valid277 || _valid30;
-                if (!valid277) {
-                  const err864 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                if (typeof data338 == "number" && isFinite(data338)) {
+                  if (data338 > 9999 || isNaN(data338)) {
+                    const err864 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err864];
+                    } else {
+                      vErrors.push(err864);
+                    }
+                    errors++;
+                  }
+                  if (data338 < 0 || isNaN(data338)) {
+                    const err865 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err865];
+                    } else {
+                      vErrors.push(err865);
+                    }
+                    errors++;
+                  }
+                }
+                var _valid31 = _errs1023 === errors;
+                valid281 = valid281 || _valid31;
+                const _errs1025 = errors;
+                if (!validate21(data338, { instancePath: instancePath + "/machine/signals/hold-down", parentData: data331, parentDataProperty: "hold-down", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid31 = _errs1025 === errors;
+                valid281 = valid281 || _valid31;
+                if (!valid281) {
+                  const err866 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err864];
+                    vErrors = [err866];
                   } else {
-                    vErrors.push(err864);
+                    vErrors.push(err866);
                   }
                   errors++;
                 } else {
@@ -10450,40 +10478,22 @@ var compiled = (() => {
                   }
                 }
               }
-              if (data339["acts-on"] !== void 0) {
-                let data342 = data339["acts-on"];
-                if (typeof data342 !== "string") {
-                  const err865 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err865];
-                  } else {
-                    vErrors.push(err865);
-                  }
-                  errors++;
-                }
-                if (!(data342 === "spindle-nose" || data342 === "tool-tip")) {
-                  const err866 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties["acts-on"].enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err866];
-                  } else {
-                    vErrors.push(err866);
-                  }
-                  errors++;
-                }
+            } else {
+              const err867 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err867];
+              } else {
+                vErrors.push(err867);
               }
-              if (data339["cancel-length-first"] !== void 0) {
-                let data343 = data339["cancel-length-first"];
-                if (typeof data343 !== "string") {
-                  const err867 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err867];
-                  } else {
-                    vErrors.push(err867);
-                  }
-                  errors++;
-                }
-                if (!(data343 === "yes" || data343 === "no")) {
-                  const err868 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              errors++;
+            }
+          }
+          if (data310.waits !== void 0) {
+            let data339 = data310.waits;
+            if (data339 && typeof data339 == "object" && !Array.isArray(data339)) {
+              for (const key54 in data339) {
+                if (!(key54 === "on-timeout")) {
+                  const err868 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key54 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err868];
                   } else {
@@ -10492,10 +10502,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data339.intermediate !== void 0) {
-                let data344 = data339.intermediate;
-                if (typeof data344 !== "string") {
-                  const err869 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data339["on-timeout"] !== void 0) {
+                let data340 = data339["on-timeout"];
+                if (typeof data340 !== "string") {
+                  const err869 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err869];
                   } else {
@@ -10503,8 +10513,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data344 === "none" || data344 === "incremental-zero")) {
-                  const err870 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.intermediate.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data340 === "alarm" || data340 === "continues")) {
+                  const err870 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.waits.properties["on-timeout"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err870];
                   } else {
@@ -10513,14 +10523,8 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data339["change-position"] !== void 0) {
-                if (!validate29(data339["change-position"], { instancePath: instancePath + "/machine/retract/change-position", parentData: data339, parentDataProperty: "change-position", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                  errors = vErrors.length;
-                }
-              }
             } else {
-              const err871 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err871 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err871];
               } else {
@@ -10529,33 +10533,33 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data297["length-offset"] !== void 0) {
-            let data346 = data297["length-offset"];
-            if (data346 && typeof data346 == "object" && !Array.isArray(data346)) {
-              for (const key56 in data346) {
-                if (!(key56 === "form" || key56 === "select-moves" || key56 === "cancel-moves")) {
-                  const err872 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key56 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err872];
-                  } else {
-                    vErrors.push(err872);
-                  }
-                  errors++;
-                }
+          if (data310.swap !== void 0) {
+            let data341 = data310.swap;
+            if (typeof data341 !== "string") {
+              const err872 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err872];
+              } else {
+                vErrors.push(err872);
               }
-              if (data346.form !== void 0) {
-                let data347 = data346.form;
-                if (typeof data347 !== "string") {
-                  const err873 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err873];
-                  } else {
-                    vErrors.push(err873);
-                  }
-                  errors++;
-                }
-                if (!(data347 === "with-first-z" || data347 === "own-block" || data347 === "in-tool-word" || data347 === "none")) {
-                  const err874 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["length-offset"].properties.form.enum }, message: "must be equal to one of the allowed values" };
+              errors++;
+            }
+            if (!(data341 === "controller" || data341 === "rack" || data341 === "operator" || data341 === "none")) {
+              const err873 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.swap.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err873];
+              } else {
+                vErrors.push(err873);
+              }
+              errors++;
+            }
+          }
+          if (data310["change-effects"] !== void 0) {
+            let data342 = data310["change-effects"];
+            if (data342 && typeof data342 == "object" && !Array.isArray(data342)) {
+              for (const key55 in data342) {
+                if (!(key55 === "position" || key55 === "spindle" || key55 === "coolant" || key55 === "length-offset")) {
+                  const err874 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key55 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err874];
                   } else {
@@ -10564,10 +10568,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data346["select-moves"] !== void 0) {
-                let data348 = data346["select-moves"];
-                if (typeof data348 !== "string") {
-                  const err875 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data342.position !== void 0) {
+                let data343 = data342.position;
+                if (typeof data343 !== "string") {
+                  const err875 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err875];
                   } else {
@@ -10575,8 +10579,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data348 === "yes" || data348 === "no")) {
-                  const err876 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data343 === "unchanged" || data343 === "unknown" || data343 === "swap-height")) {
+                  const err876 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err876];
                   } else {
@@ -10585,10 +10589,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data346["cancel-moves"] !== void 0) {
-                let data349 = data346["cancel-moves"];
-                if (typeof data349 !== "string") {
-                  const err877 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data342.spindle !== void 0) {
+                let data344 = data342.spindle;
+                if (typeof data344 !== "string") {
+                  const err877 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err877];
                   } else {
@@ -10596,8 +10600,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data349 === "yes" || data349 === "no")) {
-                  const err878 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data344 === "unchanged" || data344 === "stopped")) {
+                  const err878 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err878];
                   } else {
@@ -10606,53 +10610,50 @@ var compiled = (() => {
                   errors++;
                 }
               }
+              if (data342.coolant !== void 0) {
+                let data345 = data342.coolant;
+                if (typeof data345 !== "string") {
+                  const err879 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err879];
+                  } else {
+                    vErrors.push(err879);
+                  }
+                  errors++;
+                }
+                if (!(data345 === "unchanged" || data345 === "off")) {
+                  const err880 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err880];
+                  } else {
+                    vErrors.push(err880);
+                  }
+                  errors++;
+                }
+              }
+              if (data342["length-offset"] !== void 0) {
+                let data346 = data342["length-offset"];
+                if (typeof data346 !== "string") {
+                  const err881 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err881];
+                  } else {
+                    vErrors.push(err881);
+                  }
+                  errors++;
+                }
+                if (!(data346 === "unchanged" || data346 === "active" || data346 === "cancelled")) {
+                  const err882 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err882];
+                  } else {
+                    vErrors.push(err882);
+                  }
+                  errors++;
+                }
+              }
             } else {
-              const err879 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err879];
-              } else {
-                vErrors.push(err879);
-              }
-              errors++;
-            }
-          }
-          if (data297.lengths !== void 0) {
-            let data350 = data297.lengths;
-            if (typeof data350 !== "string") {
-              const err880 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err880];
-              } else {
-                vErrors.push(err880);
-              }
-              errors++;
-            }
-            if (!(data350 === "table" || data350 === "measured" || data350 === "operator")) {
-              const err881 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.lengths.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err881];
-              } else {
-                vErrors.push(err881);
-              }
-              errors++;
-            }
-          }
-          if (data297.drawbar !== void 0) {
-            let data351 = data297.drawbar;
-            const _errs1049 = errors;
-            let valid282 = false;
-            const _errs1050 = errors;
-            if (typeof data351 !== "string") {
-              const err882 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err882];
-              } else {
-                vErrors.push(err882);
-              }
-              errors++;
-            }
-            if ("none" !== data351) {
-              const err883 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              const err883 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err883];
               } else {
@@ -10660,13 +10661,13 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid31 = _errs1050 === errors;
-            valid282 = valid282 || _valid31;
-            const _errs1052 = errors;
-            if (data351 && typeof data351 == "object" && !Array.isArray(data351)) {
-              for (const key57 in data351) {
-                if (!(key57 === "travels" || key57 === "taper-air")) {
-                  const err884 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key57 }, message: "must NOT have additional properties" };
+          }
+          if (data310["measure-effects"] !== void 0) {
+            let data347 = data310["measure-effects"];
+            if (data347 && typeof data347 == "object" && !Array.isArray(data347)) {
+              for (const key56 in data347) {
+                if (!(key56 === "position" || key56 === "spindle" || key56 === "coolant" || key56 === "length-offset")) {
+                  const err884 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key56 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err884];
                   } else {
@@ -10675,10 +10676,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data351.travels !== void 0) {
-                let data352 = data351.travels;
-                if (typeof data352 !== "string") {
-                  const err885 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data347.position !== void 0) {
+                let data348 = data347.position;
+                if (typeof data348 !== "string") {
+                  const err885 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err885];
                   } else {
@@ -10686,8 +10687,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data352 === "clamped" || data352 === "released")) {
-                  const err886 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.drawbar.anyOf[1].properties.travels.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data348 === "unchanged" || data348 === "unknown" || data348 === "swap-height")) {
+                  const err886 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err886];
                   } else {
@@ -10696,10 +10697,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data351["taper-air"] !== void 0) {
-                let data353 = data351["taper-air"];
-                if (typeof data353 !== "string") {
-                  const err887 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data347.spindle !== void 0) {
+                let data349 = data347.spindle;
+                if (typeof data349 !== "string") {
+                  const err887 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err887];
                   } else {
@@ -10707,8 +10708,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data353 === "yes" || data353 === "no")) {
-                  const err888 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data349 === "unchanged" || data349 === "stopped")) {
+                  const err888 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err888];
                   } else {
@@ -10717,78 +10718,64 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err889 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err889];
-              } else {
-                vErrors.push(err889);
-              }
-              errors++;
-            }
-            var _valid31 = _errs1052 === errors;
-            valid282 = valid282 || _valid31;
-            if (!valid282) {
-              const err890 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err890];
-              } else {
-                vErrors.push(err890);
-              }
-              errors++;
-            } else {
-              errors = _errs1049;
-              if (vErrors !== null) {
-                if (_errs1049) {
-                  vErrors.length = _errs1049;
-                } else {
-                  vErrors = null;
-                }
-              }
-            }
-          }
-          if (data297.rack !== void 0) {
-            let data354 = data297.rack;
-            const _errs1061 = errors;
-            let valid285 = false;
-            const _errs1062 = errors;
-            if (typeof data354 !== "string") {
-              const err891 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err891];
-              } else {
-                vErrors.push(err891);
-              }
-              errors++;
-            }
-            if ("none" !== data354) {
-              const err892 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err892];
-              } else {
-                vErrors.push(err892);
-              }
-              errors++;
-            }
-            var _valid32 = _errs1062 === errors;
-            valid285 = valid285 || _valid32;
-            const _errs1064 = errors;
-            if (data354 && typeof data354 == "object" && !Array.isArray(data354)) {
-              for (const key58 in data354) {
-                if (!func1.call(schema31.properties.machine.properties.rack.anyOf[1].properties, key58)) {
-                  const err893 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key58 }, message: "must NOT have additional properties" };
+              if (data347.coolant !== void 0) {
+                let data350 = data347.coolant;
+                if (typeof data350 !== "string") {
+                  const err889 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err893];
+                    vErrors = [err889];
                   } else {
-                    vErrors.push(err893);
+                    vErrors.push(err889);
+                  }
+                  errors++;
+                }
+                if (!(data350 === "unchanged" || data350 === "off")) {
+                  const err890 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err890];
+                  } else {
+                    vErrors.push(err890);
                   }
                   errors++;
                 }
               }
-              if (data354.style !== void 0) {
-                let data355 = data354.style;
-                if (typeof data355 !== "string") {
-                  const err894 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data347["length-offset"] !== void 0) {
+                let data351 = data347["length-offset"];
+                if (typeof data351 !== "string") {
+                  const err891 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err891];
+                  } else {
+                    vErrors.push(err891);
+                  }
+                  errors++;
+                }
+                if (!(data351 === "unchanged" || data351 === "active" || data351 === "cancelled")) {
+                  const err892 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err892];
+                  } else {
+                    vErrors.push(err892);
+                  }
+                  errors++;
+                }
+              }
+            } else {
+              const err893 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err893];
+              } else {
+                vErrors.push(err893);
+              }
+              errors++;
+            }
+          }
+          if (data310.retract !== void 0) {
+            let data352 = data310.retract;
+            if (data352 && typeof data352 == "object" && !Array.isArray(data352)) {
+              for (const key57 in data352) {
+                if (!(key57 === "by" || key57 === "z" || key57 === "acts-on" || key57 === "cancel-length-first" || key57 === "intermediate" || key57 === "change-position")) {
+                  const err894 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key57 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err894];
                   } else {
@@ -10796,8 +10783,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data355 === "drop-in" || data355 === "slide-in")) {
-                  const err895 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.style.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data352.by !== void 0) {
+                let data353 = data352.by;
+                if (typeof data353 !== "string") {
+                  const err895 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err895];
                   } else {
@@ -10805,24 +10795,24 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data354["clear-z"] !== void 0) {
-                let data356 = data354["clear-z"];
-                const _errs1071 = errors;
-                let valid288 = false;
-                const _errs1072 = errors;
-                if (typeof data356 == "number" && isFinite(data356)) {
-                  if (data356 > 1e6 || isNaN(data356)) {
-                    const err896 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err896];
-                    } else {
-                      vErrors.push(err896);
-                    }
-                    errors++;
+                if (!(data353 === "machine-move" || data353 === "reference-return" || data353 === "clearance")) {
+                  const err896 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.by.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err896];
+                  } else {
+                    vErrors.push(err896);
                   }
-                  if (data356 < -1e6 || isNaN(data356)) {
-                    const err897 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                  errors++;
+                }
+              }
+              if (data352.z !== void 0) {
+                let data354 = data352.z;
+                const _errs1062 = errors;
+                let valid287 = false;
+                const _errs1063 = errors;
+                if (typeof data354 == "number" && isFinite(data354)) {
+                  if (data354 > 1e6 || isNaN(data354)) {
+                    const err897 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
                       vErrors = [err897];
                     } else {
@@ -10830,84 +10820,80 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                } else {
-                  const err898 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err898];
-                  } else {
-                    vErrors.push(err898);
-                  }
-                  errors++;
-                }
-                var _valid33 = _errs1072 === errors;
-                valid288 = valid288 || _valid33;
-                const _errs1074 = errors;
-                if (typeof data356 === "string") {
-                  if (!pattern24.test(data356)) {
-                    const err899 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                  if (data354 < -1e6 || isNaN(data354)) {
+                    const err898 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
-                      vErrors = [err899];
+                      vErrors = [err898];
                     } else {
-                      vErrors.push(err899);
+                      vErrors.push(err898);
                     }
                     errors++;
                   }
                 } else {
-                  const err900 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err899 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
-                    vErrors = [err900];
+                    vErrors = [err899];
                   } else {
-                    vErrors.push(err900);
+                    vErrors.push(err899);
                   }
                   errors++;
                 }
-                var _valid33 = _errs1074 === errors;
-                valid288 = valid288 || _valid33;
-                if (!valid288) {
-                  const err901 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid32 = _errs1063 === errors;
+                valid287 = valid287 || _valid32;
+                const _errs1065 = errors;
+                if (typeof data354 === "string") {
+                  if (!pattern24.test(data354)) {
+                    const err900 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err900];
+                    } else {
+                      vErrors.push(err900);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err901 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err901];
                   } else {
                     vErrors.push(err901);
                   }
                   errors++;
+                }
+                var _valid32 = _errs1065 === errors;
+                valid287 = valid287 || _valid32;
+                if (!valid287) {
+                  const err902 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err902];
+                  } else {
+                    vErrors.push(err902);
+                  }
+                  errors++;
                 } else {
-                  errors = _errs1071;
+                  errors = _errs1062;
                   if (vErrors !== null) {
-                    if (_errs1071) {
-                      vErrors.length = _errs1071;
+                    if (_errs1062) {
+                      vErrors.length = _errs1062;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data354["pocket-z"] !== void 0) {
-                let data357 = data354["pocket-z"];
-                const _errs1078 = errors;
-                let valid290 = false;
-                const _errs1079 = errors;
-                if (typeof data357 == "number" && isFinite(data357)) {
-                  if (data357 > 1e6 || isNaN(data357)) {
-                    const err902 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err902];
-                    } else {
-                      vErrors.push(err902);
-                    }
-                    errors++;
+              if (data352["acts-on"] !== void 0) {
+                let data355 = data352["acts-on"];
+                if (typeof data355 !== "string") {
+                  const err903 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err903];
+                  } else {
+                    vErrors.push(err903);
                   }
-                  if (data357 < -1e6 || isNaN(data357)) {
-                    const err903 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err903];
-                    } else {
-                      vErrors.push(err903);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err904 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  errors++;
+                }
+                if (!(data355 === "spindle-nose" || data355 === "tool-tip")) {
+                  const err904 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties["acts-on"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err904];
                   } else {
@@ -10915,21 +10901,20 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid34 = _errs1079 === errors;
-                valid290 = valid290 || _valid34;
-                const _errs1081 = errors;
-                if (typeof data357 === "string") {
-                  if (!pattern24.test(data357)) {
-                    const err905 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err905];
-                    } else {
-                      vErrors.push(err905);
-                    }
-                    errors++;
+              }
+              if (data352["cancel-length-first"] !== void 0) {
+                let data356 = data352["cancel-length-first"];
+                if (typeof data356 !== "string") {
+                  const err905 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err905];
+                  } else {
+                    vErrors.push(err905);
                   }
-                } else {
-                  const err906 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  errors++;
+                }
+                if (!(data356 === "yes" || data356 === "no")) {
+                  const err906 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err906];
                   } else {
@@ -10937,53 +10922,50 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid34 = _errs1081 === errors;
-                valid290 = valid290 || _valid34;
-                if (!valid290) {
-                  const err907 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              }
+              if (data352.intermediate !== void 0) {
+                let data357 = data352.intermediate;
+                if (typeof data357 !== "string") {
+                  const err907 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err907];
                   } else {
                     vErrors.push(err907);
                   }
                   errors++;
-                } else {
-                  errors = _errs1078;
-                  if (vErrors !== null) {
-                    if (_errs1078) {
-                      vErrors.length = _errs1078;
-                    } else {
-                      vErrors = null;
-                    }
+                }
+                if (!(data357 === "none" || data357 === "incremental-zero")) {
+                  const err908 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.intermediate.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err908];
+                  } else {
+                    vErrors.push(err908);
                   }
+                  errors++;
                 }
               }
-              if (data354["descend-from"] !== void 0) {
-                let data358 = data354["descend-from"];
-                const _errs1085 = errors;
-                let valid292 = false;
-                const _errs1086 = errors;
-                if (typeof data358 == "number" && isFinite(data358)) {
-                  if (data358 > 1e6 || isNaN(data358)) {
-                    const err908 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err908];
-                    } else {
-                      vErrors.push(err908);
-                    }
-                    errors++;
-                  }
-                  if (data358 < -1e6 || isNaN(data358)) {
-                    const err909 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err909];
-                    } else {
-                      vErrors.push(err909);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err910 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+              if (data352["change-position"] !== void 0) {
+                if (!validate29(data352["change-position"], { instancePath: instancePath + "/machine/retract/change-position", parentData: data352, parentDataProperty: "change-position", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                  errors = vErrors.length;
+                }
+              }
+            } else {
+              const err909 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err909];
+              } else {
+                vErrors.push(err909);
+              }
+              errors++;
+            }
+          }
+          if (data310["length-offset"] !== void 0) {
+            let data359 = data310["length-offset"];
+            if (data359 && typeof data359 == "object" && !Array.isArray(data359)) {
+              for (const key58 in data359) {
+                if (!(key58 === "form" || key58 === "select-moves" || key58 === "cancel-moves")) {
+                  const err910 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key58 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err910];
                   } else {
@@ -10991,21 +10973,20 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid35 = _errs1086 === errors;
-                valid292 = valid292 || _valid35;
-                const _errs1088 = errors;
-                if (typeof data358 === "string") {
-                  if (!pattern24.test(data358)) {
-                    const err911 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err911];
-                    } else {
-                      vErrors.push(err911);
-                    }
-                    errors++;
+              }
+              if (data359.form !== void 0) {
+                let data360 = data359.form;
+                if (typeof data360 !== "string") {
+                  const err911 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err911];
+                  } else {
+                    vErrors.push(err911);
                   }
-                } else {
-                  const err912 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  errors++;
+                }
+                if (!(data360 === "with-first-z" || data360 === "own-block" || data360 === "in-tool-word" || data360 === "none")) {
+                  const err912 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["length-offset"].properties.form.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err912];
                   } else {
@@ -11013,53 +10994,41 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid35 = _errs1088 === errors;
-                valid292 = valid292 || _valid35;
-                if (!valid292) {
-                  const err913 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              }
+              if (data359["select-moves"] !== void 0) {
+                let data361 = data359["select-moves"];
+                if (typeof data361 !== "string") {
+                  const err913 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err913];
                   } else {
                     vErrors.push(err913);
                   }
                   errors++;
-                } else {
-                  errors = _errs1085;
-                  if (vErrors !== null) {
-                    if (_errs1085) {
-                      vErrors.length = _errs1085;
-                    } else {
-                      vErrors = null;
-                    }
+                }
+                if (!(data361 === "yes" || data361 === "no")) {
+                  const err914 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err914];
+                  } else {
+                    vErrors.push(err914);
                   }
+                  errors++;
                 }
               }
-              if (data354["descend-feed"] !== void 0) {
-                let data359 = data354["descend-feed"];
-                const _errs1092 = errors;
-                let valid294 = false;
-                const _errs1093 = errors;
-                if (typeof data359 == "number" && isFinite(data359)) {
-                  if (data359 > 1e6 || isNaN(data359)) {
-                    const err914 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err914];
-                    } else {
-                      vErrors.push(err914);
-                    }
-                    errors++;
+              if (data359["cancel-moves"] !== void 0) {
+                let data362 = data359["cancel-moves"];
+                if (typeof data362 !== "string") {
+                  const err915 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err915];
+                  } else {
+                    vErrors.push(err915);
                   }
-                  if (data359 <= 0 || isNaN(data359)) {
-                    const err915 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err915];
-                    } else {
-                      vErrors.push(err915);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err916 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  errors++;
+                }
+                if (!(data362 === "yes" || data362 === "no")) {
+                  const err916 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err916];
                   } else {
@@ -11067,112 +11036,89 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid36 = _errs1093 === errors;
-                valid294 = valid294 || _valid36;
-                const _errs1095 = errors;
-                if (typeof data359 === "string") {
-                  if (!pattern97.test(data359)) {
-                    const err917 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
-                    if (vErrors === null) {
-                      vErrors = [err917];
-                    } else {
-                      vErrors.push(err917);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err918 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              }
+            } else {
+              const err917 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err917];
+              } else {
+                vErrors.push(err917);
+              }
+              errors++;
+            }
+          }
+          if (data310.lengths !== void 0) {
+            let data363 = data310.lengths;
+            if (typeof data363 !== "string") {
+              const err918 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err918];
+              } else {
+                vErrors.push(err918);
+              }
+              errors++;
+            }
+            if (!(data363 === "table" || data363 === "measured" || data363 === "operator")) {
+              const err919 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.lengths.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err919];
+              } else {
+                vErrors.push(err919);
+              }
+              errors++;
+            }
+          }
+          if (data310.drawbar !== void 0) {
+            let data364 = data310.drawbar;
+            const _errs1089 = errors;
+            let valid292 = false;
+            const _errs1090 = errors;
+            if (typeof data364 !== "string") {
+              const err920 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err920];
+              } else {
+                vErrors.push(err920);
+              }
+              errors++;
+            }
+            if ("none" !== data364) {
+              const err921 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err921];
+              } else {
+                vErrors.push(err921);
+              }
+              errors++;
+            }
+            var _valid33 = _errs1090 === errors;
+            valid292 = valid292 || _valid33;
+            const _errs1092 = errors;
+            if (data364 && typeof data364 == "object" && !Array.isArray(data364)) {
+              for (const key59 in data364) {
+                if (!(key59 === "travels" || key59 === "taper-air")) {
+                  const err922 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key59 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err918];
+                    vErrors = [err922];
                   } else {
-                    vErrors.push(err918);
+                    vErrors.push(err922);
                   }
                   errors++;
-                }
-                var _valid36 = _errs1095 === errors;
-                valid294 = valid294 || _valid36;
-                if (!valid294) {
-                  const err919 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err919];
-                  } else {
-                    vErrors.push(err919);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1092;
-                  if (vErrors !== null) {
-                    if (_errs1092) {
-                      vErrors.length = _errs1092;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data354.pockets !== void 0) {
-                let data360 = data354.pockets;
-                const _errs1098 = errors;
-                let valid295 = false;
-                const _errs1099 = errors;
-                if (data360 && typeof data360 == "object" && !Array.isArray(data360)) {
-                  for (const key59 in data360) {
-                    if (!(key59 === "first" || key59 === "pitch" || key59 === "count")) {
-                      const err920 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key59 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err920];
-                      } else {
-                        vErrors.push(err920);
-                      }
-                      errors++;
-                    }
+              if (data364.travels !== void 0) {
+                let data365 = data364.travels;
+                if (typeof data365 !== "string") {
+                  const err923 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err923];
+                  } else {
+                    vErrors.push(err923);
                   }
-                  if (data360.first !== void 0) {
-                    if (!validate31(data360.first, { instancePath: instancePath + "/machine/rack/pockets/first", parentData: data360, parentDataProperty: "first", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-                      errors = vErrors.length;
-                    }
-                  }
-                  if (data360.pitch !== void 0) {
-                    if (!validate31(data360.pitch, { instancePath: instancePath + "/machine/rack/pockets/pitch", parentData: data360, parentDataProperty: "pitch", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-                      errors = vErrors.length;
-                    }
-                  }
-                  if (data360.count !== void 0) {
-                    let data363 = data360.count;
-                    if (!(typeof data363 == "number" && (!(data363 % 1) && !isNaN(data363)) && isFinite(data363))) {
-                      const err921 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                      if (vErrors === null) {
-                        vErrors = [err921];
-                      } else {
-                        vErrors.push(err921);
-                      }
-                      errors++;
-                    }
-                    if (typeof data363 == "number" && isFinite(data363)) {
-                      if (data363 > 200 || isNaN(data363)) {
-                        const err922 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/maximum", keyword: "maximum", params: { comparison: "<=", limit: 200 }, message: "must be <= 200" };
-                        if (vErrors === null) {
-                          vErrors = [err922];
-                        } else {
-                          vErrors.push(err922);
-                        }
-                        errors++;
-                      }
-                      if (data363 < 1 || isNaN(data363)) {
-                        const err923 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1" };
-                        if (vErrors === null) {
-                          vErrors = [err923];
-                        } else {
-                          vErrors.push(err923);
-                        }
-                        errors++;
-                      }
-                    }
-                  }
-                } else {
-                  const err924 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  errors++;
+                }
+                if (!(data365 === "clamped" || data365 === "released")) {
+                  const err924 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.drawbar.anyOf[1].properties.travels.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err924];
                   } else {
@@ -11180,306 +11126,286 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid37 = _errs1099 === errors;
-                valid295 = valid295 || _valid37;
-                const _errs1106 = errors;
-                if (Array.isArray(data360)) {
-                  if (data360.length > 200) {
-                    const err925 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 200 }, message: "must NOT have more than 200 items" };
-                    if (vErrors === null) {
-                      vErrors = [err925];
-                    } else {
-                      vErrors.push(err925);
-                    }
-                    errors++;
-                  }
-                  if (data360.length < 1) {
-                    const err926 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
-                    if (vErrors === null) {
-                      vErrors = [err926];
-                    } else {
-                      vErrors.push(err926);
-                    }
-                    errors++;
-                  }
-                  const len10 = data360.length;
-                  for (let i12 = 0; i12 < len10; i12++) {
-                    if (!validate31(data360[i12], { instancePath: instancePath + "/machine/rack/pockets/" + i12, parentData: data360, parentDataProperty: i12, rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-                      errors = vErrors.length;
-                    }
-                  }
-                } else {
-                  const err927 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+              }
+              if (data364["taper-air"] !== void 0) {
+                let data366 = data364["taper-air"];
+                if (typeof data366 !== "string") {
+                  const err925 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err927];
+                    vErrors = [err925];
                   } else {
-                    vErrors.push(err927);
+                    vErrors.push(err925);
                   }
                   errors++;
                 }
-                var _valid37 = _errs1106 === errors;
-                valid295 = valid295 || _valid37;
-                if (!valid295) {
-                  const err928 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                if (!(data366 === "yes" || data366 === "no")) {
+                  const err926 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
-                    vErrors = [err928];
+                    vErrors = [err926];
                   } else {
-                    vErrors.push(err928);
+                    vErrors.push(err926);
+                  }
+                  errors++;
+                }
+              }
+            } else {
+              const err927 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err927];
+              } else {
+                vErrors.push(err927);
+              }
+              errors++;
+            }
+            var _valid33 = _errs1092 === errors;
+            valid292 = valid292 || _valid33;
+            if (!valid292) {
+              const err928 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err928];
+              } else {
+                vErrors.push(err928);
+              }
+              errors++;
+            } else {
+              errors = _errs1089;
+              if (vErrors !== null) {
+                if (_errs1089) {
+                  vErrors.length = _errs1089;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data310.rack !== void 0) {
+            let data367 = data310.rack;
+            const _errs1101 = errors;
+            let valid295 = false;
+            const _errs1102 = errors;
+            if (typeof data367 !== "string") {
+              const err929 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err929];
+              } else {
+                vErrors.push(err929);
+              }
+              errors++;
+            }
+            if ("none" !== data367) {
+              const err930 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err930];
+              } else {
+                vErrors.push(err930);
+              }
+              errors++;
+            }
+            var _valid34 = _errs1102 === errors;
+            valid295 = valid295 || _valid34;
+            const _errs1104 = errors;
+            if (data367 && typeof data367 == "object" && !Array.isArray(data367)) {
+              for (const key60 in data367) {
+                if (!func1.call(schema31.properties.machine.properties.rack.anyOf[1].properties, key60)) {
+                  const err931 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key60 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err931];
+                  } else {
+                    vErrors.push(err931);
+                  }
+                  errors++;
+                }
+              }
+              if (data367.style !== void 0) {
+                let data368 = data367.style;
+                if (typeof data368 !== "string") {
+                  const err932 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err932];
+                  } else {
+                    vErrors.push(err932);
+                  }
+                  errors++;
+                }
+                if (!(data368 === "drop-in" || data368 === "slide-in")) {
+                  const err933 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.style.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err933];
+                  } else {
+                    vErrors.push(err933);
+                  }
+                  errors++;
+                }
+              }
+              if (data367["clear-z"] !== void 0) {
+                let data369 = data367["clear-z"];
+                const _errs1111 = errors;
+                let valid298 = false;
+                const _errs1112 = errors;
+                if (typeof data369 == "number" && isFinite(data369)) {
+                  if (data369 > 1e6 || isNaN(data369)) {
+                    const err934 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err934];
+                    } else {
+                      vErrors.push(err934);
+                    }
+                    errors++;
+                  }
+                  if (data369 < -1e6 || isNaN(data369)) {
+                    const err935 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err935];
+                    } else {
+                      vErrors.push(err935);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err936 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err936];
+                  } else {
+                    vErrors.push(err936);
+                  }
+                  errors++;
+                }
+                var _valid35 = _errs1112 === errors;
+                valid298 = valid298 || _valid35;
+                const _errs1114 = errors;
+                if (typeof data369 === "string") {
+                  if (!pattern24.test(data369)) {
+                    const err937 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err937];
+                    } else {
+                      vErrors.push(err937);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err938 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err938];
+                  } else {
+                    vErrors.push(err938);
+                  }
+                  errors++;
+                }
+                var _valid35 = _errs1114 === errors;
+                valid298 = valid298 || _valid35;
+                if (!valid298) {
+                  const err939 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err939];
+                  } else {
+                    vErrors.push(err939);
                   }
                   errors++;
                 } else {
-                  errors = _errs1098;
+                  errors = _errs1111;
                   if (vErrors !== null) {
-                    if (_errs1098) {
-                      vErrors.length = _errs1098;
+                    if (_errs1111) {
+                      vErrors.length = _errs1111;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data354.zone !== void 0) {
-                let data365 = data354.zone;
-                if (data365 && typeof data365 == "object" && !Array.isArray(data365)) {
-                  for (const key60 in data365) {
-                    if (!(key60 === "min" || key60 === "max")) {
-                      const err929 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key60 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err929];
-                      } else {
-                        vErrors.push(err929);
-                      }
-                      errors++;
+              if (data367["pocket-z"] !== void 0) {
+                let data370 = data367["pocket-z"];
+                const _errs1118 = errors;
+                let valid300 = false;
+                const _errs1119 = errors;
+                if (typeof data370 == "number" && isFinite(data370)) {
+                  if (data370 > 1e6 || isNaN(data370)) {
+                    const err940 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err940];
+                    } else {
+                      vErrors.push(err940);
                     }
+                    errors++;
                   }
-                  if (data365.min !== void 0) {
-                    if (!validate29(data365.min, { instancePath: instancePath + "/machine/rack/zone/min", parentData: data365, parentDataProperty: "min", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                      errors = vErrors.length;
+                  if (data370 < -1e6 || isNaN(data370)) {
+                    const err941 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err941];
+                    } else {
+                      vErrors.push(err941);
                     }
-                  }
-                  if (data365.max !== void 0) {
-                    if (!validate29(data365.max, { instancePath: instancePath + "/machine/rack/zone/max", parentData: data365, parentDataProperty: "max", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                      errors = vErrors.length;
-                    }
+                    errors++;
                   }
                 } else {
-                  const err930 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err942 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
-                    vErrors = [err930];
+                    vErrors = [err942];
                   } else {
-                    vErrors.push(err930);
+                    vErrors.push(err942);
                   }
                   errors++;
                 }
-              }
-              if (data354.slide !== void 0) {
-                let data368 = data354.slide;
-                if (data368 && typeof data368 == "object" && !Array.isArray(data368)) {
-                  for (const key61 in data368) {
-                    if (!(key61 === "direction" || key61 === "distance" || key61 === "feed")) {
-                      const err931 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key61 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err931];
-                      } else {
-                        vErrors.push(err931);
-                      }
-                      errors++;
-                    }
-                  }
-                  if (data368.direction !== void 0) {
-                    let data369 = data368.direction;
-                    if (typeof data369 !== "string") {
-                      const err932 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err932];
-                      } else {
-                        vErrors.push(err932);
-                      }
-                      errors++;
-                    }
-                    if (!(data369 === "+x" || data369 === "-x" || data369 === "+y" || data369 === "-y")) {
-                      const err933 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.slide.properties.direction.enum }, message: "must be equal to one of the allowed values" };
-                      if (vErrors === null) {
-                        vErrors = [err933];
-                      } else {
-                        vErrors.push(err933);
-                      }
-                      errors++;
-                    }
-                  }
-                  if (data368.distance !== void 0) {
-                    let data370 = data368.distance;
-                    const _errs1121 = errors;
-                    let valid302 = false;
-                    const _errs1122 = errors;
-                    if (typeof data370 == "number" && isFinite(data370)) {
-                      if (data370 > 1e6 || isNaN(data370)) {
-                        const err934 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err934];
-                        } else {
-                          vErrors.push(err934);
-                        }
-                        errors++;
-                      }
-                      if (data370 < -1e6 || isNaN(data370)) {
-                        const err935 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err935];
-                        } else {
-                          vErrors.push(err935);
-                        }
-                        errors++;
-                      }
+                var _valid36 = _errs1119 === errors;
+                valid300 = valid300 || _valid36;
+                const _errs1121 = errors;
+                if (typeof data370 === "string") {
+                  if (!pattern24.test(data370)) {
+                    const err943 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err943];
                     } else {
-                      const err936 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err936];
-                      } else {
-                        vErrors.push(err936);
-                      }
-                      errors++;
+                      vErrors.push(err943);
                     }
-                    var _valid38 = _errs1122 === errors;
-                    valid302 = valid302 || _valid38;
-                    const _errs1124 = errors;
-                    if (typeof data370 === "string") {
-                      if (!pattern24.test(data370)) {
-                        const err937 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                        if (vErrors === null) {
-                          vErrors = [err937];
-                        } else {
-                          vErrors.push(err937);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err938 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err938];
-                      } else {
-                        vErrors.push(err938);
-                      }
-                      errors++;
-                    }
-                    var _valid38 = _errs1124 === errors;
-                    valid302 = valid302 || _valid38;
-                    if (!valid302) {
-                      const err939 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                      if (vErrors === null) {
-                        vErrors = [err939];
-                      } else {
-                        vErrors.push(err939);
-                      }
-                      errors++;
-                    } else {
-                      errors = _errs1121;
-                      if (vErrors !== null) {
-                        if (_errs1121) {
-                          vErrors.length = _errs1121;
-                        } else {
-                          vErrors = null;
-                        }
-                      }
-                    }
-                  }
-                  if (data368.feed !== void 0) {
-                    let data371 = data368.feed;
-                    const _errs1128 = errors;
-                    let valid304 = false;
-                    const _errs1129 = errors;
-                    if (typeof data371 == "number" && isFinite(data371)) {
-                      if (data371 > 1e6 || isNaN(data371)) {
-                        const err940 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err940];
-                        } else {
-                          vErrors.push(err940);
-                        }
-                        errors++;
-                      }
-                      if (data371 <= 0 || isNaN(data371)) {
-                        const err941 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                        if (vErrors === null) {
-                          vErrors = [err941];
-                        } else {
-                          vErrors.push(err941);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err942 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err942];
-                      } else {
-                        vErrors.push(err942);
-                      }
-                      errors++;
-                    }
-                    var _valid39 = _errs1129 === errors;
-                    valid304 = valid304 || _valid39;
-                    const _errs1131 = errors;
-                    if (typeof data371 === "string") {
-                      if (!pattern97.test(data371)) {
-                        const err943 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
-                        if (vErrors === null) {
-                          vErrors = [err943];
-                        } else {
-                          vErrors.push(err943);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err944 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err944];
-                      } else {
-                        vErrors.push(err944);
-                      }
-                      errors++;
-                    }
-                    var _valid39 = _errs1131 === errors;
-                    valid304 = valid304 || _valid39;
-                    if (!valid304) {
-                      const err945 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                      if (vErrors === null) {
-                        vErrors = [err945];
-                      } else {
-                        vErrors.push(err945);
-                      }
-                      errors++;
-                    } else {
-                      errors = _errs1128;
-                      if (vErrors !== null) {
-                        if (_errs1128) {
-                          vErrors.length = _errs1128;
-                        } else {
-                          vErrors = null;
-                        }
-                      }
-                    }
+                    errors++;
                   }
                 } else {
-                  const err946 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err944 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err946];
+                    vErrors = [err944];
                   } else {
-                    vErrors.push(err946);
+                    vErrors.push(err944);
                   }
                   errors++;
                 }
+                var _valid36 = _errs1121 === errors;
+                valid300 = valid300 || _valid36;
+                if (!valid300) {
+                  const err945 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err945];
+                  } else {
+                    vErrors.push(err945);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1118;
+                  if (vErrors !== null) {
+                    if (_errs1118) {
+                      vErrors.length = _errs1118;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
               }
-              if (data354.widest !== void 0) {
-                let data372 = data354.widest;
-                const _errs1135 = errors;
-                let valid306 = false;
-                const _errs1136 = errors;
-                if (typeof data372 == "number" && isFinite(data372)) {
-                  if (data372 > 1e6 || isNaN(data372)) {
-                    const err947 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+              if (data367["descend-from"] !== void 0) {
+                let data371 = data367["descend-from"];
+                const _errs1125 = errors;
+                let valid302 = false;
+                const _errs1126 = errors;
+                if (typeof data371 == "number" && isFinite(data371)) {
+                  if (data371 > 1e6 || isNaN(data371)) {
+                    const err946 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err946];
+                    } else {
+                      vErrors.push(err946);
+                    }
+                    errors++;
+                  }
+                  if (data371 < -1e6 || isNaN(data371)) {
+                    const err947 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err947];
                     } else {
@@ -11487,75 +11413,75 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data372 < 0 || isNaN(data372)) {
-                    const err948 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err948];
-                    } else {
-                      vErrors.push(err948);
-                    }
-                    errors++;
-                  }
                 } else {
-                  const err949 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err948 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
-                    vErrors = [err949];
+                    vErrors = [err948];
                   } else {
-                    vErrors.push(err949);
+                    vErrors.push(err948);
                   }
                   errors++;
                 }
-                var _valid40 = _errs1136 === errors;
-                valid306 = valid306 || _valid40;
-                const _errs1138 = errors;
-                if (typeof data372 === "string") {
-                  if (!pattern22.test(data372)) {
-                    const err950 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                var _valid37 = _errs1126 === errors;
+                valid302 = valid302 || _valid37;
+                const _errs1128 = errors;
+                if (typeof data371 === "string") {
+                  if (!pattern24.test(data371)) {
+                    const err949 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                     if (vErrors === null) {
-                      vErrors = [err950];
+                      vErrors = [err949];
                     } else {
-                      vErrors.push(err950);
+                      vErrors.push(err949);
                     }
                     errors++;
                   }
                 } else {
-                  const err951 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err950 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err950];
+                  } else {
+                    vErrors.push(err950);
+                  }
+                  errors++;
+                }
+                var _valid37 = _errs1128 === errors;
+                valid302 = valid302 || _valid37;
+                if (!valid302) {
+                  const err951 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err951];
                   } else {
                     vErrors.push(err951);
                   }
                   errors++;
-                }
-                var _valid40 = _errs1138 === errors;
-                valid306 = valid306 || _valid40;
-                if (!valid306) {
-                  const err952 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err952];
-                  } else {
-                    vErrors.push(err952);
-                  }
-                  errors++;
                 } else {
-                  errors = _errs1135;
+                  errors = _errs1125;
                   if (vErrors !== null) {
-                    if (_errs1135) {
-                      vErrors.length = _errs1135;
+                    if (_errs1125) {
+                      vErrors.length = _errs1125;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data354.longest !== void 0) {
-                let data373 = data354.longest;
-                const _errs1142 = errors;
-                let valid308 = false;
-                const _errs1143 = errors;
-                if (typeof data373 == "number" && isFinite(data373)) {
-                  if (data373 > 1e6 || isNaN(data373)) {
-                    const err953 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+              if (data367["descend-feed"] !== void 0) {
+                let data372 = data367["descend-feed"];
+                const _errs1132 = errors;
+                let valid304 = false;
+                const _errs1133 = errors;
+                if (typeof data372 == "number" && isFinite(data372)) {
+                  if (data372 > 1e6 || isNaN(data372)) {
+                    const err952 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err952];
+                    } else {
+                      vErrors.push(err952);
+                    }
+                    errors++;
+                  }
+                  if (data372 <= 0 || isNaN(data372)) {
+                    const err953 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                     if (vErrors === null) {
                       vErrors = [err953];
                     } else {
@@ -11563,234 +11489,266 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data373 < 0 || isNaN(data373)) {
-                    const err954 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err954];
-                    } else {
-                      vErrors.push(err954);
-                    }
-                    errors++;
-                  }
                 } else {
-                  const err955 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err954 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
-                    vErrors = [err955];
+                    vErrors = [err954];
                   } else {
-                    vErrors.push(err955);
+                    vErrors.push(err954);
                   }
                   errors++;
                 }
-                var _valid41 = _errs1143 === errors;
-                valid308 = valid308 || _valid41;
-                const _errs1145 = errors;
-                if (typeof data373 === "string") {
-                  if (!pattern22.test(data373)) {
-                    const err956 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                var _valid38 = _errs1133 === errors;
+                valid304 = valid304 || _valid38;
+                const _errs1135 = errors;
+                if (typeof data372 === "string") {
+                  if (!pattern102.test(data372)) {
+                    const err955 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
                     if (vErrors === null) {
-                      vErrors = [err956];
+                      vErrors = [err955];
                     } else {
-                      vErrors.push(err956);
+                      vErrors.push(err955);
                     }
                     errors++;
                   }
                 } else {
-                  const err957 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err956 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err956];
+                  } else {
+                    vErrors.push(err956);
+                  }
+                  errors++;
+                }
+                var _valid38 = _errs1135 === errors;
+                valid304 = valid304 || _valid38;
+                if (!valid304) {
+                  const err957 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err957];
                   } else {
                     vErrors.push(err957);
                   }
                   errors++;
-                }
-                var _valid41 = _errs1145 === errors;
-                valid308 = valid308 || _valid41;
-                if (!valid308) {
-                  const err958 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err958];
-                  } else {
-                    vErrors.push(err958);
-                  }
-                  errors++;
                 } else {
-                  errors = _errs1142;
+                  errors = _errs1132;
                   if (vErrors !== null) {
-                    if (_errs1142) {
-                      vErrors.length = _errs1142;
+                    if (_errs1132) {
+                      vErrors.length = _errs1132;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data354.cover !== void 0) {
-                let data374 = data354.cover;
-                if (typeof data374 !== "string") {
-                  const err959 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err959];
-                  } else {
-                    vErrors.push(err959);
-                  }
-                  errors++;
-                }
-                if (!(data374 === "yes" || data374 === "no")) {
-                  const err960 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err960];
-                  } else {
-                    vErrors.push(err960);
-                  }
-                  errors++;
-                }
-              }
-              if (data354["at-end"] !== void 0) {
-                let data375 = data354["at-end"];
-                if (data375 && typeof data375 == "object" && !Array.isArray(data375)) {
-                  for (const key62 in data375) {
-                    if (!(key62 === "tool")) {
-                      const err961 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key62 }, message: "must NOT have additional properties" };
+              if (data367.pockets !== void 0) {
+                let data373 = data367.pockets;
+                const _errs1138 = errors;
+                let valid305 = false;
+                const _errs1139 = errors;
+                if (data373 && typeof data373 == "object" && !Array.isArray(data373)) {
+                  for (const key61 in data373) {
+                    if (!(key61 === "first" || key61 === "pitch" || key61 === "count")) {
+                      const err958 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key61 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
-                        vErrors = [err961];
+                        vErrors = [err958];
                       } else {
-                        vErrors.push(err961);
+                        vErrors.push(err958);
                       }
                       errors++;
                     }
                   }
-                  if (data375.tool !== void 0) {
-                    let data376 = data375.tool;
-                    if (typeof data376 !== "string") {
-                      const err962 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (data373.first !== void 0) {
+                    if (!validate31(data373.first, { instancePath: instancePath + "/machine/rack/pockets/first", parentData: data373, parentDataProperty: "first", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                  if (data373.pitch !== void 0) {
+                    if (!validate31(data373.pitch, { instancePath: instancePath + "/machine/rack/pockets/pitch", parentData: data373, parentDataProperty: "pitch", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                  if (data373.count !== void 0) {
+                    let data376 = data373.count;
+                    if (!(typeof data376 == "number" && (!(data376 % 1) && !isNaN(data376)) && isFinite(data376))) {
+                      const err959 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                       if (vErrors === null) {
-                        vErrors = [err962];
+                        vErrors = [err959];
                       } else {
-                        vErrors.push(err962);
+                        vErrors.push(err959);
                       }
                       errors++;
                     }
-                    if (!(data376 === "return" || data376 === "keep")) {
-                      const err963 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties["at-end"].properties.tool.enum }, message: "must be equal to one of the allowed values" };
-                      if (vErrors === null) {
-                        vErrors = [err963];
-                      } else {
-                        vErrors.push(err963);
-                      }
-                      errors++;
-                    }
-                  }
-                } else {
-                  const err964 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-                  if (vErrors === null) {
-                    vErrors = [err964];
-                  } else {
-                    vErrors.push(err964);
-                  }
-                  errors++;
-                }
-              }
-            } else {
-              const err965 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err965];
-              } else {
-                vErrors.push(err965);
-              }
-              errors++;
-            }
-            var _valid32 = _errs1064 === errors;
-            valid285 = valid285 || _valid32;
-            if (!valid285) {
-              const err966 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err966];
-              } else {
-                vErrors.push(err966);
-              }
-              errors++;
-            } else {
-              errors = _errs1061;
-              if (vErrors !== null) {
-                if (_errs1061) {
-                  vErrors.length = _errs1061;
-                } else {
-                  vErrors = null;
-                }
-              }
-            }
-          }
-          if (data297.park !== void 0) {
-            if (!validate31(data297.park, { instancePath: instancePath + "/machine/park", parentData: data297, parentDataProperty: "park", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-              errors = vErrors.length;
-            }
-          }
-          if (data297.outputs !== void 0) {
-            let data378 = data297.outputs;
-            if (data378 && typeof data378 == "object" && !Array.isArray(data378)) {
-              for (const key63 in data378) {
-                if (!pattern103.test(key63)) {
-                  const err967 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key63 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err967];
-                  } else {
-                    vErrors.push(err967);
-                  }
-                  errors++;
-                }
-              }
-              for (const key64 in data378) {
-                if (pattern103.test(key64)) {
-                  let data379 = data378[key64];
-                  if (data379 && typeof data379 == "object" && !Array.isArray(data379)) {
-                    for (const key65 in data379) {
-                      if (!(key65 === "number" || key65 === "during")) {
-                        const err968 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key65 }, message: "must NOT have additional properties" };
+                    if (typeof data376 == "number" && isFinite(data376)) {
+                      if (data376 > 200 || isNaN(data376)) {
+                        const err960 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/maximum", keyword: "maximum", params: { comparison: "<=", limit: 200 }, message: "must be <= 200" };
                         if (vErrors === null) {
-                          vErrors = [err968];
+                          vErrors = [err960];
                         } else {
-                          vErrors.push(err968);
+                          vErrors.push(err960);
+                        }
+                        errors++;
+                      }
+                      if (data376 < 1 || isNaN(data376)) {
+                        const err961 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1" };
+                        if (vErrors === null) {
+                          vErrors = [err961];
+                        } else {
+                          vErrors.push(err961);
                         }
                         errors++;
                       }
                     }
-                    if (data379.number !== void 0) {
-                      let data380 = data379.number;
-                      if (!(typeof data380 == "number" && (!(data380 % 1) && !isNaN(data380)) && isFinite(data380))) {
-                        const err969 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                        if (vErrors === null) {
-                          vErrors = [err969];
-                        } else {
-                          vErrors.push(err969);
-                        }
-                        errors++;
-                      }
-                      if (typeof data380 == "number" && isFinite(data380)) {
-                        if (data380 > 9999 || isNaN(data380)) {
-                          const err970 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                          if (vErrors === null) {
-                            vErrors = [err970];
-                          } else {
-                            vErrors.push(err970);
-                          }
-                          errors++;
-                        }
-                        if (data380 < 0 || isNaN(data380)) {
-                          const err971 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                          if (vErrors === null) {
-                            vErrors = [err971];
-                          } else {
-                            vErrors.push(err971);
-                          }
-                          errors++;
-                        }
-                      }
+                  }
+                } else {
+                  const err962 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  if (vErrors === null) {
+                    vErrors = [err962];
+                  } else {
+                    vErrors.push(err962);
+                  }
+                  errors++;
+                }
+                var _valid39 = _errs1139 === errors;
+                valid305 = valid305 || _valid39;
+                const _errs1146 = errors;
+                if (Array.isArray(data373)) {
+                  if (data373.length > 200) {
+                    const err963 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 200 }, message: "must NOT have more than 200 items" };
+                    if (vErrors === null) {
+                      vErrors = [err963];
+                    } else {
+                      vErrors.push(err963);
                     }
-                    if (data379.during !== void 0) {
-                      let data381 = data379.during;
-                      if (typeof data381 !== "string") {
-                        const err972 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    errors++;
+                  }
+                  if (data373.length < 1) {
+                    const err964 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+                    if (vErrors === null) {
+                      vErrors = [err964];
+                    } else {
+                      vErrors.push(err964);
+                    }
+                    errors++;
+                  }
+                  const len11 = data373.length;
+                  for (let i13 = 0; i13 < len11; i13++) {
+                    if (!validate31(data373[i13], { instancePath: instancePath + "/machine/rack/pockets/" + i13, parentData: data373, parentDataProperty: i13, rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                } else {
+                  const err965 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  if (vErrors === null) {
+                    vErrors = [err965];
+                  } else {
+                    vErrors.push(err965);
+                  }
+                  errors++;
+                }
+                var _valid39 = _errs1146 === errors;
+                valid305 = valid305 || _valid39;
+                if (!valid305) {
+                  const err966 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err966];
+                  } else {
+                    vErrors.push(err966);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1138;
+                  if (vErrors !== null) {
+                    if (_errs1138) {
+                      vErrors.length = _errs1138;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data367.zone !== void 0) {
+                let data378 = data367.zone;
+                if (data378 && typeof data378 == "object" && !Array.isArray(data378)) {
+                  for (const key62 in data378) {
+                    if (!(key62 === "min" || key62 === "max")) {
+                      const err967 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key62 }, message: "must NOT have additional properties" };
+                      if (vErrors === null) {
+                        vErrors = [err967];
+                      } else {
+                        vErrors.push(err967);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data378.min !== void 0) {
+                    if (!validate29(data378.min, { instancePath: instancePath + "/machine/rack/zone/min", parentData: data378, parentDataProperty: "min", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                  if (data378.max !== void 0) {
+                    if (!validate29(data378.max, { instancePath: instancePath + "/machine/rack/zone/max", parentData: data378, parentDataProperty: "max", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                } else {
+                  const err968 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  if (vErrors === null) {
+                    vErrors = [err968];
+                  } else {
+                    vErrors.push(err968);
+                  }
+                  errors++;
+                }
+              }
+              if (data367.slide !== void 0) {
+                let data381 = data367.slide;
+                if (data381 && typeof data381 == "object" && !Array.isArray(data381)) {
+                  for (const key63 in data381) {
+                    if (!(key63 === "direction" || key63 === "distance" || key63 === "feed")) {
+                      const err969 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key63 }, message: "must NOT have additional properties" };
+                      if (vErrors === null) {
+                        vErrors = [err969];
+                      } else {
+                        vErrors.push(err969);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data381.direction !== void 0) {
+                    let data382 = data381.direction;
+                    if (typeof data382 !== "string") {
+                      const err970 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err970];
+                      } else {
+                        vErrors.push(err970);
+                      }
+                      errors++;
+                    }
+                    if (!(data382 === "+x" || data382 === "-x" || data382 === "+y" || data382 === "-y")) {
+                      const err971 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.slide.properties.direction.enum }, message: "must be equal to one of the allowed values" };
+                      if (vErrors === null) {
+                        vErrors = [err971];
+                      } else {
+                        vErrors.push(err971);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data381.distance !== void 0) {
+                    let data383 = data381.distance;
+                    const _errs1161 = errors;
+                    let valid312 = false;
+                    const _errs1162 = errors;
+                    if (typeof data383 == "number" && isFinite(data383)) {
+                      if (data383 > 1e6 || isNaN(data383)) {
+                        const err972 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                         if (vErrors === null) {
                           vErrors = [err972];
                         } else {
@@ -11798,8 +11756,8 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                      if (!(data381 === "cutting" || data381 === "program")) {
-                        const err973 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.outputs.patternProperties["^[a-z][a-z0-9-]{0,30}$"].properties.during.enum }, message: "must be equal to one of the allowed values" };
+                      if (data383 < -1e6 || isNaN(data383)) {
+                        const err973 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err973];
                         } else {
@@ -11807,95 +11765,106 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                    }
-                  } else {
-                    const err974 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-                    if (vErrors === null) {
-                      vErrors = [err974];
                     } else {
-                      vErrors.push(err974);
+                      const err974 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err974];
+                      } else {
+                        vErrors.push(err974);
+                      }
+                      errors++;
                     }
-                    errors++;
-                  }
-                }
-              }
-            } else {
-              const err975 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err975];
-              } else {
-                vErrors.push(err975);
-              }
-              errors++;
-            }
-          }
-          if (data297.hood !== void 0) {
-            let data382 = data297.hood;
-            if (typeof data382 !== "string") {
-              const err976 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err976];
-              } else {
-                vErrors.push(err976);
-              }
-              errors++;
-            }
-            if (!(data382 === "yes" || data382 === "no")) {
-              const err977 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err977];
-              } else {
-                vErrors.push(err977);
-              }
-              errors++;
-            }
-          }
-          if (data297["keep-out"] !== void 0) {
-            let data383 = data297["keep-out"];
-            if (Array.isArray(data383)) {
-              if (data383.length > 50) {
-                const err978 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/maxItems", keyword: "maxItems", params: { limit: 50 }, message: "must NOT have more than 50 items" };
-                if (vErrors === null) {
-                  vErrors = [err978];
-                } else {
-                  vErrors.push(err978);
-                }
-                errors++;
-              }
-              const len11 = data383.length;
-              for (let i13 = 0; i13 < len11; i13++) {
-                let data384 = data383[i13];
-                if (data384 && typeof data384 == "object" && !Array.isArray(data384)) {
-                  if (data384.name === void 0) {
-                    const err979 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'" };
-                    if (vErrors === null) {
-                      vErrors = [err979];
+                    var _valid40 = _errs1162 === errors;
+                    valid312 = valid312 || _valid40;
+                    const _errs1164 = errors;
+                    if (typeof data383 === "string") {
+                      if (!pattern24.test(data383)) {
+                        const err975 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err975];
+                        } else {
+                          vErrors.push(err975);
+                        }
+                        errors++;
+                      }
                     } else {
-                      vErrors.push(err979);
+                      const err976 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err976];
+                      } else {
+                        vErrors.push(err976);
+                      }
+                      errors++;
                     }
-                    errors++;
-                  }
-                  if (data384.min === void 0) {
-                    const err980 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "min" }, message: "must have required property 'min'" };
-                    if (vErrors === null) {
-                      vErrors = [err980];
+                    var _valid40 = _errs1164 === errors;
+                    valid312 = valid312 || _valid40;
+                    if (!valid312) {
+                      const err977 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err977];
+                      } else {
+                        vErrors.push(err977);
+                      }
+                      errors++;
                     } else {
-                      vErrors.push(err980);
+                      errors = _errs1161;
+                      if (vErrors !== null) {
+                        if (_errs1161) {
+                          vErrors.length = _errs1161;
+                        } else {
+                          vErrors = null;
+                        }
+                      }
                     }
-                    errors++;
                   }
-                  if (data384.max === void 0) {
-                    const err981 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "max" }, message: "must have required property 'max'" };
-                    if (vErrors === null) {
-                      vErrors = [err981];
+                  if (data381.feed !== void 0) {
+                    let data384 = data381.feed;
+                    const _errs1168 = errors;
+                    let valid314 = false;
+                    const _errs1169 = errors;
+                    if (typeof data384 == "number" && isFinite(data384)) {
+                      if (data384 > 1e6 || isNaN(data384)) {
+                        const err978 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err978];
+                        } else {
+                          vErrors.push(err978);
+                        }
+                        errors++;
+                      }
+                      if (data384 <= 0 || isNaN(data384)) {
+                        const err979 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                        if (vErrors === null) {
+                          vErrors = [err979];
+                        } else {
+                          vErrors.push(err979);
+                        }
+                        errors++;
+                      }
                     } else {
-                      vErrors.push(err981);
+                      const err980 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err980];
+                      } else {
+                        vErrors.push(err980);
+                      }
+                      errors++;
                     }
-                    errors++;
-                  }
-                  for (const key66 in data384) {
-                    if (!(key66 === "name" || key66 === "min" || key66 === "max")) {
-                      const err982 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key66 }, message: "must NOT have additional properties" };
+                    var _valid41 = _errs1169 === errors;
+                    valid314 = valid314 || _valid41;
+                    const _errs1171 = errors;
+                    if (typeof data384 === "string") {
+                      if (!pattern102.test(data384)) {
+                        const err981 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                        if (vErrors === null) {
+                          vErrors = [err981];
+                        } else {
+                          vErrors.push(err981);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err982 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
                         vErrors = [err982];
                       } else {
@@ -11903,88 +11872,85 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                  }
-                  if (data384.name !== void 0) {
-                    let data385 = data384.name;
-                    if (typeof data385 === "string") {
-                      if (func2(data385) > 60) {
-                        const err983 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 60 }, message: "must NOT have more than 60 characters" };
-                        if (vErrors === null) {
-                          vErrors = [err983];
-                        } else {
-                          vErrors.push(err983);
-                        }
-                        errors++;
-                      }
-                      if (func2(data385) < 1) {
-                        const err984 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                        if (vErrors === null) {
-                          vErrors = [err984];
-                        } else {
-                          vErrors.push(err984);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err985 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    var _valid41 = _errs1171 === errors;
+                    valid314 = valid314 || _valid41;
+                    if (!valid314) {
+                      const err983 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                       if (vErrors === null) {
-                        vErrors = [err985];
+                        vErrors = [err983];
                       } else {
-                        vErrors.push(err985);
+                        vErrors.push(err983);
                       }
                       errors++;
-                    }
-                  }
-                  if (data384.min !== void 0) {
-                    if (!validate29(data384.min, { instancePath: instancePath + "/machine/keep-out/" + i13 + "/min", parentData: data384, parentDataProperty: "min", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                      errors = vErrors.length;
-                    }
-                  }
-                  if (data384.max !== void 0) {
-                    if (!validate29(data384.max, { instancePath: instancePath + "/machine/keep-out/" + i13 + "/max", parentData: data384, parentDataProperty: "max", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                      errors = vErrors.length;
+                    } else {
+                      errors = _errs1168;
+                      if (vErrors !== null) {
+                        if (_errs1168) {
+                          vErrors.length = _errs1168;
+                        } else {
+                          vErrors = null;
+                        }
+                      }
                     }
                   }
                 } else {
-                  const err986 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err984 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
-                    vErrors = [err986];
+                    vErrors = [err984];
                   } else {
-                    vErrors.push(err986);
+                    vErrors.push(err984);
                   }
                   errors++;
                 }
               }
-            } else {
-              const err987 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-              if (vErrors === null) {
-                vErrors = [err987];
-              } else {
-                vErrors.push(err987);
-              }
-              errors++;
-            }
-          }
-          if (data297.tapping !== void 0) {
-            let data388 = data297.tapping;
-            if (data388 && typeof data388 == "object" && !Array.isArray(data388)) {
-              for (const key67 in data388) {
-                if (!(key67 === "kind" || key67 === "reversal" || key67 === "longhand")) {
-                  const err988 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key67 }, message: "must NOT have additional properties" };
+              if (data367.widest !== void 0) {
+                let data385 = data367.widest;
+                const _errs1175 = errors;
+                let valid316 = false;
+                const _errs1176 = errors;
+                if (typeof data385 == "number" && isFinite(data385)) {
+                  if (data385 > 1e6 || isNaN(data385)) {
+                    const err985 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err985];
+                    } else {
+                      vErrors.push(err985);
+                    }
+                    errors++;
+                  }
+                  if (data385 < 0 || isNaN(data385)) {
+                    const err986 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err986];
+                    } else {
+                      vErrors.push(err986);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err987 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
-                    vErrors = [err988];
+                    vErrors = [err987];
                   } else {
-                    vErrors.push(err988);
+                    vErrors.push(err987);
                   }
                   errors++;
                 }
-              }
-              if (data388.kind !== void 0) {
-                let data389 = data388.kind;
-                if (typeof data389 !== "string") {
-                  const err989 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                var _valid42 = _errs1176 === errors;
+                valid316 = valid316 || _valid42;
+                const _errs1178 = errors;
+                if (typeof data385 === "string") {
+                  if (!pattern22.test(data385)) {
+                    const err988 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err988];
+                    } else {
+                      vErrors.push(err988);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err989 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err989];
                   } else {
@@ -11992,21 +11958,35 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data389 === "none" || data389 === "floating" || data389 === "synchronised")) {
-                  const err990 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.tapping.properties.kind.enum }, message: "must be equal to one of the allowed values" };
+                var _valid42 = _errs1178 === errors;
+                valid316 = valid316 || _valid42;
+                if (!valid316) {
+                  const err990 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err990];
                   } else {
                     vErrors.push(err990);
                   }
                   errors++;
+                } else {
+                  errors = _errs1175;
+                  if (vErrors !== null) {
+                    if (_errs1175) {
+                      vErrors.length = _errs1175;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-              if (data388.reversal !== void 0) {
-                let data390 = data388.reversal;
-                if (typeof data390 === "string") {
-                  if (!pattern88.test(data390)) {
-                    const err991 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+              if (data367.longest !== void 0) {
+                let data386 = data367.longest;
+                const _errs1182 = errors;
+                let valid318 = false;
+                const _errs1183 = errors;
+                if (typeof data386 == "number" && isFinite(data386)) {
+                  if (data386 > 1e6 || isNaN(data386)) {
+                    const err991 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
                       vErrors = [err991];
                     } else {
@@ -12014,20 +11994,17 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                } else {
-                  const err992 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err992];
-                  } else {
-                    vErrors.push(err992);
+                  if (data386 < 0 || isNaN(data386)) {
+                    const err992 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err992];
+                    } else {
+                      vErrors.push(err992);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-              }
-              if (data388.longhand !== void 0) {
-                let data391 = data388.longhand;
-                if (typeof data391 !== "string") {
-                  const err993 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                } else {
+                  const err993 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err993];
                   } else {
@@ -12035,142 +12012,157 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data391 === "yes" || data391 === "no")) {
-                  const err994 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                var _valid43 = _errs1183 === errors;
+                valid318 = valid318 || _valid43;
+                const _errs1185 = errors;
+                if (typeof data386 === "string") {
+                  if (!pattern22.test(data386)) {
+                    const err994 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err994];
+                    } else {
+                      vErrors.push(err994);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err995 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err994];
+                    vErrors = [err995];
                   } else {
-                    vErrors.push(err994);
+                    vErrors.push(err995);
                   }
                   errors++;
                 }
-              }
-            } else {
-              const err995 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err995];
-              } else {
-                vErrors.push(err995);
-              }
-              errors++;
-            }
-          }
-          if (data297.feed !== void 0) {
-            let data392 = data297.feed;
-            if (data392 && typeof data392 == "object" && !Array.isArray(data392)) {
-              for (const key68 in data392) {
-                if (!(key68 === "least" || key68 === "most")) {
-                  const err996 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key68 }, message: "must NOT have additional properties" };
+                var _valid43 = _errs1185 === errors;
+                valid318 = valid318 || _valid43;
+                if (!valid318) {
+                  const err996 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err996];
                   } else {
                     vErrors.push(err996);
                   }
                   errors++;
-                }
-              }
-              if (data392.least !== void 0) {
-                let data393 = data392.least;
-                const _errs1194 = errors;
-                let valid322 = false;
-                const _errs1195 = errors;
-                if (typeof data393 == "number" && isFinite(data393)) {
-                  if (data393 > 1e6 || isNaN(data393)) {
-                    const err997 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err997];
-                    } else {
-                      vErrors.push(err997);
-                    }
-                    errors++;
-                  }
-                  if (data393 <= 0 || isNaN(data393)) {
-                    const err998 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err998];
-                    } else {
-                      vErrors.push(err998);
-                    }
-                    errors++;
-                  }
                 } else {
-                  const err999 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err999];
-                  } else {
-                    vErrors.push(err999);
-                  }
-                  errors++;
-                }
-                var _valid42 = _errs1195 === errors;
-                valid322 = valid322 || _valid42;
-                const _errs1197 = errors;
-                if (typeof data393 === "string") {
-                  if (!pattern97.test(data393)) {
-                    const err1000 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
-                    if (vErrors === null) {
-                      vErrors = [err1000];
-                    } else {
-                      vErrors.push(err1000);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1001 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1001];
-                  } else {
-                    vErrors.push(err1001);
-                  }
-                  errors++;
-                }
-                var _valid42 = _errs1197 === errors;
-                valid322 = valid322 || _valid42;
-                if (!valid322) {
-                  const err1002 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err1002];
-                  } else {
-                    vErrors.push(err1002);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1194;
+                  errors = _errs1182;
                   if (vErrors !== null) {
-                    if (_errs1194) {
-                      vErrors.length = _errs1194;
+                    if (_errs1182) {
+                      vErrors.length = _errs1182;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data392.most !== void 0) {
-                let data394 = data392.most;
-                const _errs1201 = errors;
-                let valid324 = false;
-                const _errs1202 = errors;
-                if (typeof data394 == "number" && isFinite(data394)) {
-                  if (data394 > 1e6 || isNaN(data394)) {
-                    const err1003 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1003];
-                    } else {
-                      vErrors.push(err1003);
-                    }
-                    errors++;
+              if (data367.cover !== void 0) {
+                let data387 = data367.cover;
+                if (typeof data387 !== "string") {
+                  const err997 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err997];
+                  } else {
+                    vErrors.push(err997);
                   }
-                  if (data394 <= 0 || isNaN(data394)) {
-                    const err1004 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1004];
-                    } else {
-                      vErrors.push(err1004);
+                  errors++;
+                }
+                if (!(data387 === "yes" || data387 === "no")) {
+                  const err998 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err998];
+                  } else {
+                    vErrors.push(err998);
+                  }
+                  errors++;
+                }
+              }
+              if (data367["at-end"] !== void 0) {
+                let data388 = data367["at-end"];
+                if (data388 && typeof data388 == "object" && !Array.isArray(data388)) {
+                  for (const key64 in data388) {
+                    if (!(key64 === "tool")) {
+                      const err999 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key64 }, message: "must NOT have additional properties" };
+                      if (vErrors === null) {
+                        vErrors = [err999];
+                      } else {
+                        vErrors.push(err999);
+                      }
+                      errors++;
                     }
-                    errors++;
+                  }
+                  if (data388.tool !== void 0) {
+                    let data389 = data388.tool;
+                    if (typeof data389 !== "string") {
+                      const err1000 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err1000];
+                      } else {
+                        vErrors.push(err1000);
+                      }
+                      errors++;
+                    }
+                    if (!(data389 === "return" || data389 === "keep")) {
+                      const err1001 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties["at-end"].properties.tool.enum }, message: "must be equal to one of the allowed values" };
+                      if (vErrors === null) {
+                        vErrors = [err1001];
+                      } else {
+                        vErrors.push(err1001);
+                      }
+                      errors++;
+                    }
                   }
                 } else {
-                  const err1005 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err1002 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  if (vErrors === null) {
+                    vErrors = [err1002];
+                  } else {
+                    vErrors.push(err1002);
+                  }
+                  errors++;
+                }
+              }
+            } else {
+              const err1003 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err1003];
+              } else {
+                vErrors.push(err1003);
+              }
+              errors++;
+            }
+            var _valid34 = _errs1104 === errors;
+            valid295 = valid295 || _valid34;
+            if (!valid295) {
+              const err1004 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1004];
+              } else {
+                vErrors.push(err1004);
+              }
+              errors++;
+            } else {
+              errors = _errs1101;
+              if (vErrors !== null) {
+                if (_errs1101) {
+                  vErrors.length = _errs1101;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data310.park !== void 0) {
+            if (!validate31(data310.park, { instancePath: instancePath + "/machine/park", parentData: data310, parentDataProperty: "park", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
+              errors = vErrors.length;
+            }
+          }
+          if (data310.outputs !== void 0) {
+            let data391 = data310.outputs;
+            if (data391 && typeof data391 == "object" && !Array.isArray(data391)) {
+              for (const key65 in data391) {
+                if (!pattern108.test(key65)) {
+                  const err1005 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key65 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err1005];
                   } else {
@@ -12178,107 +12170,88 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid43 = _errs1202 === errors;
-                valid324 = valid324 || _valid43;
-                const _errs1204 = errors;
-                if (typeof data394 === "string") {
-                  if (!pattern97.test(data394)) {
-                    const err1006 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+              }
+              for (const key66 in data391) {
+                if (pattern108.test(key66)) {
+                  let data392 = data391[key66];
+                  if (data392 && typeof data392 == "object" && !Array.isArray(data392)) {
+                    for (const key67 in data392) {
+                      if (!(key67 === "number" || key67 === "during")) {
+                        const err1006 = { instancePath: instancePath + "/machine/outputs/" + key66.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key67 }, message: "must NOT have additional properties" };
+                        if (vErrors === null) {
+                          vErrors = [err1006];
+                        } else {
+                          vErrors.push(err1006);
+                        }
+                        errors++;
+                      }
+                    }
+                    if (data392.number !== void 0) {
+                      let data393 = data392.number;
+                      if (!(typeof data393 == "number" && (!(data393 % 1) && !isNaN(data393)) && isFinite(data393))) {
+                        const err1007 = { instancePath: instancePath + "/machine/outputs/" + key66.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                        if (vErrors === null) {
+                          vErrors = [err1007];
+                        } else {
+                          vErrors.push(err1007);
+                        }
+                        errors++;
+                      }
+                      if (typeof data393 == "number" && isFinite(data393)) {
+                        if (data393 > 9999 || isNaN(data393)) {
+                          const err1008 = { instancePath: instancePath + "/machine/outputs/" + key66.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                          if (vErrors === null) {
+                            vErrors = [err1008];
+                          } else {
+                            vErrors.push(err1008);
+                          }
+                          errors++;
+                        }
+                        if (data393 < 0 || isNaN(data393)) {
+                          const err1009 = { instancePath: instancePath + "/machine/outputs/" + key66.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                          if (vErrors === null) {
+                            vErrors = [err1009];
+                          } else {
+                            vErrors.push(err1009);
+                          }
+                          errors++;
+                        }
+                      }
+                    }
+                    if (data392.during !== void 0) {
+                      let data394 = data392.during;
+                      if (typeof data394 !== "string") {
+                        const err1010 = { instancePath: instancePath + "/machine/outputs/" + key66.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                        if (vErrors === null) {
+                          vErrors = [err1010];
+                        } else {
+                          vErrors.push(err1010);
+                        }
+                        errors++;
+                      }
+                      if (!(data394 === "cutting" || data394 === "program")) {
+                        const err1011 = { instancePath: instancePath + "/machine/outputs/" + key66.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.outputs.patternProperties["^[a-z][a-z0-9-]{0,30}$"].properties.during.enum }, message: "must be equal to one of the allowed values" };
+                        if (vErrors === null) {
+                          vErrors = [err1011];
+                        } else {
+                          vErrors.push(err1011);
+                        }
+                        errors++;
+                      }
+                    }
+                  } else {
+                    const err1012 = { instancePath: instancePath + "/machine/outputs/" + key66.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                     if (vErrors === null) {
-                      vErrors = [err1006];
+                      vErrors = [err1012];
                     } else {
-                      vErrors.push(err1006);
+                      vErrors.push(err1012);
                     }
                     errors++;
                   }
-                } else {
-                  const err1007 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1007];
-                  } else {
-                    vErrors.push(err1007);
-                  }
-                  errors++;
-                }
-                var _valid43 = _errs1204 === errors;
-                valid324 = valid324 || _valid43;
-                if (!valid324) {
-                  const err1008 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err1008];
-                  } else {
-                    vErrors.push(err1008);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1201;
-                  if (vErrors !== null) {
-                    if (_errs1201) {
-                      vErrors.length = _errs1201;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
             } else {
-              const err1009 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1009];
-              } else {
-                vErrors.push(err1009);
-              }
-              errors++;
-            }
-          }
-          if (data297["work-zero"] !== void 0) {
-            let data395 = data297["work-zero"];
-            if (data395 && typeof data395 == "object" && !Array.isArray(data395)) {
-              for (const key69 in data395) {
-                if (!pattern108.test(key69)) {
-                  const err1010 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key69 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err1010];
-                  } else {
-                    vErrors.push(err1010);
-                  }
-                  errors++;
-                }
-              }
-              for (const key70 in data395) {
-                if (pattern108.test(key70)) {
-                  if (!validate29(data395[key70], { instancePath: instancePath + "/machine/work-zero/" + key70.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data395, parentDataProperty: key70, rootData, dynamicAnchors })) {
-                    vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                    errors = vErrors.length;
-                  }
-                }
-              }
-            } else {
-              const err1011 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1011];
-              } else {
-                vErrors.push(err1011);
-              }
-              errors++;
-            }
-          }
-        } else {
-          const err1012 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err1012];
-          } else {
-            vErrors.push(err1012);
-          }
-          errors++;
-        }
-      }
-      if (data.confirm !== void 0) {
-        let data397 = data.confirm;
-        if (data397 && typeof data397 == "object" && !Array.isArray(data397)) {
-          for (const key71 in data397) {
-            if (!(key71 === "at-speed" || key71 === "stopped" || key71 === "released" || key71 === "clamped" || key71 === "air")) {
-              const err1013 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key71 }, message: "must NOT have additional properties" };
+              const err1013 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err1013];
               } else {
@@ -12287,13 +12260,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data397["at-speed"] !== void 0) {
-            let data398 = data397["at-speed"];
-            const _errs1214 = errors;
-            let valid327 = false;
-            const _errs1215 = errors;
-            if (typeof data398 !== "string") {
-              const err1014 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data310.hood !== void 0) {
+            let data395 = data310.hood;
+            if (typeof data395 !== "string") {
+              const err1014 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err1014];
               } else {
@@ -12301,8 +12271,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("operator" !== data398) {
-              const err1015 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+            if (!(data395 === "yes" || data395 === "no")) {
+              const err1015 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err1015];
               } else {
@@ -12310,232 +12280,693 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid44 = _errs1215 === errors;
-            valid327 = valid327 || _valid44;
-            const _errs1217 = errors;
-            if (!validate41(data398, { instancePath: instancePath + "/confirm/at-speed", parentData: data397, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid44 = _errs1217 === errors;
-            valid327 = valid327 || _valid44;
-            if (!valid327) {
-              const err1016 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1016];
-              } else {
-                vErrors.push(err1016);
-              }
-              errors++;
-            } else {
-              errors = _errs1214;
-              if (vErrors !== null) {
-                if (_errs1214) {
-                  vErrors.length = _errs1214;
+          }
+          if (data310["keep-out"] !== void 0) {
+            let data396 = data310["keep-out"];
+            if (Array.isArray(data396)) {
+              if (data396.length > 50) {
+                const err1016 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/maxItems", keyword: "maxItems", params: { limit: 50 }, message: "must NOT have more than 50 items" };
+                if (vErrors === null) {
+                  vErrors = [err1016];
                 } else {
-                  vErrors = null;
+                  vErrors.push(err1016);
+                }
+                errors++;
+              }
+              const len12 = data396.length;
+              for (let i14 = 0; i14 < len12; i14++) {
+                let data397 = data396[i14];
+                if (data397 && typeof data397 == "object" && !Array.isArray(data397)) {
+                  if (data397.name === void 0) {
+                    const err1017 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'" };
+                    if (vErrors === null) {
+                      vErrors = [err1017];
+                    } else {
+                      vErrors.push(err1017);
+                    }
+                    errors++;
+                  }
+                  if (data397.min === void 0) {
+                    const err1018 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "min" }, message: "must have required property 'min'" };
+                    if (vErrors === null) {
+                      vErrors = [err1018];
+                    } else {
+                      vErrors.push(err1018);
+                    }
+                    errors++;
+                  }
+                  if (data397.max === void 0) {
+                    const err1019 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "max" }, message: "must have required property 'max'" };
+                    if (vErrors === null) {
+                      vErrors = [err1019];
+                    } else {
+                      vErrors.push(err1019);
+                    }
+                    errors++;
+                  }
+                  for (const key68 in data397) {
+                    if (!(key68 === "name" || key68 === "min" || key68 === "max")) {
+                      const err1020 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key68 }, message: "must NOT have additional properties" };
+                      if (vErrors === null) {
+                        vErrors = [err1020];
+                      } else {
+                        vErrors.push(err1020);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data397.name !== void 0) {
+                    let data398 = data397.name;
+                    if (typeof data398 === "string") {
+                      if (func2(data398) > 60) {
+                        const err1021 = { instancePath: instancePath + "/machine/keep-out/" + i14 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 60 }, message: "must NOT have more than 60 characters" };
+                        if (vErrors === null) {
+                          vErrors = [err1021];
+                        } else {
+                          vErrors.push(err1021);
+                        }
+                        errors++;
+                      }
+                      if (func2(data398) < 1) {
+                        const err1022 = { instancePath: instancePath + "/machine/keep-out/" + i14 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                        if (vErrors === null) {
+                          vErrors = [err1022];
+                        } else {
+                          vErrors.push(err1022);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err1023 = { instancePath: instancePath + "/machine/keep-out/" + i14 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err1023];
+                      } else {
+                        vErrors.push(err1023);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data397.min !== void 0) {
+                    if (!validate29(data397.min, { instancePath: instancePath + "/machine/keep-out/" + i14 + "/min", parentData: data397, parentDataProperty: "min", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                  if (data397.max !== void 0) {
+                    if (!validate29(data397.max, { instancePath: instancePath + "/machine/keep-out/" + i14 + "/max", parentData: data397, parentDataProperty: "max", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                } else {
+                  const err1024 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  if (vErrors === null) {
+                    vErrors = [err1024];
+                  } else {
+                    vErrors.push(err1024);
+                  }
+                  errors++;
                 }
               }
-            }
-          }
-          if (data397.stopped !== void 0) {
-            let data399 = data397.stopped;
-            const _errs1219 = errors;
-            let valid328 = false;
-            const _errs1220 = errors;
-            if (typeof data399 !== "string") {
-              const err1017 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err1017];
-              } else {
-                vErrors.push(err1017);
-              }
-              errors++;
-            }
-            if ("operator" !== data399) {
-              const err1018 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err1018];
-              } else {
-                vErrors.push(err1018);
-              }
-              errors++;
-            }
-            var _valid45 = _errs1220 === errors;
-            valid328 = valid328 || _valid45;
-            const _errs1222 = errors;
-            if (!validate41(data399, { instancePath: instancePath + "/confirm/stopped", parentData: data397, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid45 = _errs1222 === errors;
-            valid328 = valid328 || _valid45;
-            if (!valid328) {
-              const err1019 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1019];
-              } else {
-                vErrors.push(err1019);
-              }
-              errors++;
             } else {
-              errors = _errs1219;
-              if (vErrors !== null) {
-                if (_errs1219) {
-                  vErrors.length = _errs1219;
-                } else {
-                  vErrors = null;
-                }
-              }
-            }
-          }
-          if (data397.released !== void 0) {
-            let data400 = data397.released;
-            const _errs1224 = errors;
-            let valid329 = false;
-            const _errs1225 = errors;
-            if (typeof data400 !== "string") {
-              const err1020 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err1020];
-              } else {
-                vErrors.push(err1020);
-              }
-              errors++;
-            }
-            if ("operator" !== data400) {
-              const err1021 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err1021];
-              } else {
-                vErrors.push(err1021);
-              }
-              errors++;
-            }
-            var _valid46 = _errs1225 === errors;
-            valid329 = valid329 || _valid46;
-            const _errs1227 = errors;
-            if (!validate41(data400, { instancePath: instancePath + "/confirm/released", parentData: data397, parentDataProperty: "released", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid46 = _errs1227 === errors;
-            valid329 = valid329 || _valid46;
-            if (!valid329) {
-              const err1022 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1022];
-              } else {
-                vErrors.push(err1022);
-              }
-              errors++;
-            } else {
-              errors = _errs1224;
-              if (vErrors !== null) {
-                if (_errs1224) {
-                  vErrors.length = _errs1224;
-                } else {
-                  vErrors = null;
-                }
-              }
-            }
-          }
-          if (data397.clamped !== void 0) {
-            let data401 = data397.clamped;
-            const _errs1229 = errors;
-            let valid330 = false;
-            const _errs1230 = errors;
-            if (typeof data401 !== "string") {
-              const err1023 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err1023];
-              } else {
-                vErrors.push(err1023);
-              }
-              errors++;
-            }
-            if ("operator" !== data401) {
-              const err1024 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err1024];
-              } else {
-                vErrors.push(err1024);
-              }
-              errors++;
-            }
-            var _valid47 = _errs1230 === errors;
-            valid330 = valid330 || _valid47;
-            const _errs1232 = errors;
-            if (!validate41(data401, { instancePath: instancePath + "/confirm/clamped", parentData: data397, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid47 = _errs1232 === errors;
-            valid330 = valid330 || _valid47;
-            if (!valid330) {
-              const err1025 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              const err1025 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/type", keyword: "type", params: { type: "array" }, message: "must be array" };
               if (vErrors === null) {
                 vErrors = [err1025];
               } else {
                 vErrors.push(err1025);
               }
               errors++;
+            }
+          }
+          if (data310.tapping !== void 0) {
+            let data401 = data310.tapping;
+            if (data401 && typeof data401 == "object" && !Array.isArray(data401)) {
+              for (const key69 in data401) {
+                if (!(key69 === "kind" || key69 === "reversal" || key69 === "longhand")) {
+                  const err1026 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key69 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err1026];
+                  } else {
+                    vErrors.push(err1026);
+                  }
+                  errors++;
+                }
+              }
+              if (data401.kind !== void 0) {
+                let data402 = data401.kind;
+                if (typeof data402 !== "string") {
+                  const err1027 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1027];
+                  } else {
+                    vErrors.push(err1027);
+                  }
+                  errors++;
+                }
+                if (!(data402 === "none" || data402 === "floating" || data402 === "synchronised")) {
+                  const err1028 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.tapping.properties.kind.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err1028];
+                  } else {
+                    vErrors.push(err1028);
+                  }
+                  errors++;
+                }
+              }
+              if (data401.reversal !== void 0) {
+                let data403 = data401.reversal;
+                if (typeof data403 === "string") {
+                  if (!pattern93.test(data403)) {
+                    const err1029 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1029];
+                    } else {
+                      vErrors.push(err1029);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1030 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1030];
+                  } else {
+                    vErrors.push(err1030);
+                  }
+                  errors++;
+                }
+              }
+              if (data401.longhand !== void 0) {
+                let data404 = data401.longhand;
+                if (typeof data404 !== "string") {
+                  const err1031 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1031];
+                  } else {
+                    vErrors.push(err1031);
+                  }
+                  errors++;
+                }
+                if (!(data404 === "yes" || data404 === "no")) {
+                  const err1032 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err1032];
+                  } else {
+                    vErrors.push(err1032);
+                  }
+                  errors++;
+                }
+              }
             } else {
-              errors = _errs1229;
+              const err1033 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err1033];
+              } else {
+                vErrors.push(err1033);
+              }
+              errors++;
+            }
+          }
+          if (data310.feed !== void 0) {
+            let data405 = data310.feed;
+            if (data405 && typeof data405 == "object" && !Array.isArray(data405)) {
+              for (const key70 in data405) {
+                if (!(key70 === "least" || key70 === "most")) {
+                  const err1034 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key70 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err1034];
+                  } else {
+                    vErrors.push(err1034);
+                  }
+                  errors++;
+                }
+              }
+              if (data405.least !== void 0) {
+                let data406 = data405.least;
+                const _errs1234 = errors;
+                let valid332 = false;
+                const _errs1235 = errors;
+                if (typeof data406 == "number" && isFinite(data406)) {
+                  if (data406 > 1e6 || isNaN(data406)) {
+                    const err1035 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1035];
+                    } else {
+                      vErrors.push(err1035);
+                    }
+                    errors++;
+                  }
+                  if (data406 <= 0 || isNaN(data406)) {
+                    const err1036 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                    if (vErrors === null) {
+                      vErrors = [err1036];
+                    } else {
+                      vErrors.push(err1036);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1037 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err1037];
+                  } else {
+                    vErrors.push(err1037);
+                  }
+                  errors++;
+                }
+                var _valid44 = _errs1235 === errors;
+                valid332 = valid332 || _valid44;
+                const _errs1237 = errors;
+                if (typeof data406 === "string") {
+                  if (!pattern102.test(data406)) {
+                    const err1038 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1038];
+                    } else {
+                      vErrors.push(err1038);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1039 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1039];
+                  } else {
+                    vErrors.push(err1039);
+                  }
+                  errors++;
+                }
+                var _valid44 = _errs1237 === errors;
+                valid332 = valid332 || _valid44;
+                if (!valid332) {
+                  const err1040 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1040];
+                  } else {
+                    vErrors.push(err1040);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1234;
+                  if (vErrors !== null) {
+                    if (_errs1234) {
+                      vErrors.length = _errs1234;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data405.most !== void 0) {
+                let data407 = data405.most;
+                const _errs1241 = errors;
+                let valid334 = false;
+                const _errs1242 = errors;
+                if (typeof data407 == "number" && isFinite(data407)) {
+                  if (data407 > 1e6 || isNaN(data407)) {
+                    const err1041 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1041];
+                    } else {
+                      vErrors.push(err1041);
+                    }
+                    errors++;
+                  }
+                  if (data407 <= 0 || isNaN(data407)) {
+                    const err1042 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                    if (vErrors === null) {
+                      vErrors = [err1042];
+                    } else {
+                      vErrors.push(err1042);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1043 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err1043];
+                  } else {
+                    vErrors.push(err1043);
+                  }
+                  errors++;
+                }
+                var _valid45 = _errs1242 === errors;
+                valid334 = valid334 || _valid45;
+                const _errs1244 = errors;
+                if (typeof data407 === "string") {
+                  if (!pattern102.test(data407)) {
+                    const err1044 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1044];
+                    } else {
+                      vErrors.push(err1044);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1045 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1045];
+                  } else {
+                    vErrors.push(err1045);
+                  }
+                  errors++;
+                }
+                var _valid45 = _errs1244 === errors;
+                valid334 = valid334 || _valid45;
+                if (!valid334) {
+                  const err1046 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1046];
+                  } else {
+                    vErrors.push(err1046);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1241;
+                  if (vErrors !== null) {
+                    if (_errs1241) {
+                      vErrors.length = _errs1241;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+            } else {
+              const err1047 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err1047];
+              } else {
+                vErrors.push(err1047);
+              }
+              errors++;
+            }
+          }
+          if (data310["work-zero"] !== void 0) {
+            let data408 = data310["work-zero"];
+            if (data408 && typeof data408 == "object" && !Array.isArray(data408)) {
+              for (const key71 in data408) {
+                if (!pattern113.test(key71)) {
+                  const err1048 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key71 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err1048];
+                  } else {
+                    vErrors.push(err1048);
+                  }
+                  errors++;
+                }
+              }
+              for (const key72 in data408) {
+                if (pattern113.test(key72)) {
+                  if (!validate29(data408[key72], { instancePath: instancePath + "/machine/work-zero/" + key72.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data408, parentDataProperty: key72, rootData, dynamicAnchors })) {
+                    vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                    errors = vErrors.length;
+                  }
+                }
+              }
+            } else {
+              const err1049 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err1049];
+              } else {
+                vErrors.push(err1049);
+              }
+              errors++;
+            }
+          }
+        } else {
+          const err1050 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err1050];
+          } else {
+            vErrors.push(err1050);
+          }
+          errors++;
+        }
+      }
+      if (data.confirm !== void 0) {
+        let data410 = data.confirm;
+        if (data410 && typeof data410 == "object" && !Array.isArray(data410)) {
+          for (const key73 in data410) {
+            if (!(key73 === "at-speed" || key73 === "stopped" || key73 === "released" || key73 === "clamped" || key73 === "air")) {
+              const err1051 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key73 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err1051];
+              } else {
+                vErrors.push(err1051);
+              }
+              errors++;
+            }
+          }
+          if (data410["at-speed"] !== void 0) {
+            let data411 = data410["at-speed"];
+            const _errs1254 = errors;
+            let valid337 = false;
+            const _errs1255 = errors;
+            if (typeof data411 !== "string") {
+              const err1052 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1052];
+              } else {
+                vErrors.push(err1052);
+              }
+              errors++;
+            }
+            if ("operator" !== data411) {
+              const err1053 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1053];
+              } else {
+                vErrors.push(err1053);
+              }
+              errors++;
+            }
+            var _valid46 = _errs1255 === errors;
+            valid337 = valid337 || _valid46;
+            const _errs1257 = errors;
+            if (!validate41(data411, { instancePath: instancePath + "/confirm/at-speed", parentData: data410, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid46 = _errs1257 === errors;
+            valid337 = valid337 || _valid46;
+            if (!valid337) {
+              const err1054 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1054];
+              } else {
+                vErrors.push(err1054);
+              }
+              errors++;
+            } else {
+              errors = _errs1254;
               if (vErrors !== null) {
-                if (_errs1229) {
-                  vErrors.length = _errs1229;
+                if (_errs1254) {
+                  vErrors.length = _errs1254;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data397.air !== void 0) {
-            let data402 = data397.air;
-            const _errs1234 = errors;
-            let valid331 = false;
-            const _errs1235 = errors;
-            if (typeof data402 !== "string") {
-              const err1026 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data410.stopped !== void 0) {
+            let data412 = data410.stopped;
+            const _errs1259 = errors;
+            let valid338 = false;
+            const _errs1260 = errors;
+            if (typeof data412 !== "string") {
+              const err1055 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err1026];
+                vErrors = [err1055];
               } else {
-                vErrors.push(err1026);
+                vErrors.push(err1055);
               }
               errors++;
             }
-            if ("operator" !== data402) {
-              const err1027 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+            if ("operator" !== data412) {
+              const err1056 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
-                vErrors = [err1027];
+                vErrors = [err1056];
               } else {
-                vErrors.push(err1027);
+                vErrors.push(err1056);
               }
               errors++;
             }
-            var _valid48 = _errs1235 === errors;
-            valid331 = valid331 || _valid48;
-            const _errs1237 = errors;
-            if (!validate41(data402, { instancePath: instancePath + "/confirm/air", parentData: data397, parentDataProperty: "air", rootData, dynamicAnchors })) {
+            var _valid47 = _errs1260 === errors;
+            valid338 = valid338 || _valid47;
+            const _errs1262 = errors;
+            if (!validate41(data412, { instancePath: instancePath + "/confirm/stopped", parentData: data410, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
               vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
               errors = vErrors.length;
             }
-            var _valid48 = _errs1237 === errors;
-            valid331 = valid331 || _valid48;
-            if (!valid331) {
-              const err1028 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            var _valid47 = _errs1262 === errors;
+            valid338 = valid338 || _valid47;
+            if (!valid338) {
+              const err1057 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
-                vErrors = [err1028];
+                vErrors = [err1057];
               } else {
-                vErrors.push(err1028);
+                vErrors.push(err1057);
               }
               errors++;
             } else {
-              errors = _errs1234;
+              errors = _errs1259;
               if (vErrors !== null) {
-                if (_errs1234) {
-                  vErrors.length = _errs1234;
+                if (_errs1259) {
+                  vErrors.length = _errs1259;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data410.released !== void 0) {
+            let data413 = data410.released;
+            const _errs1264 = errors;
+            let valid339 = false;
+            const _errs1265 = errors;
+            if (typeof data413 !== "string") {
+              const err1058 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1058];
+              } else {
+                vErrors.push(err1058);
+              }
+              errors++;
+            }
+            if ("operator" !== data413) {
+              const err1059 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1059];
+              } else {
+                vErrors.push(err1059);
+              }
+              errors++;
+            }
+            var _valid48 = _errs1265 === errors;
+            valid339 = valid339 || _valid48;
+            const _errs1267 = errors;
+            if (!validate41(data413, { instancePath: instancePath + "/confirm/released", parentData: data410, parentDataProperty: "released", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid48 = _errs1267 === errors;
+            valid339 = valid339 || _valid48;
+            if (!valid339) {
+              const err1060 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1060];
+              } else {
+                vErrors.push(err1060);
+              }
+              errors++;
+            } else {
+              errors = _errs1264;
+              if (vErrors !== null) {
+                if (_errs1264) {
+                  vErrors.length = _errs1264;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data410.clamped !== void 0) {
+            let data414 = data410.clamped;
+            const _errs1269 = errors;
+            let valid340 = false;
+            const _errs1270 = errors;
+            if (typeof data414 !== "string") {
+              const err1061 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1061];
+              } else {
+                vErrors.push(err1061);
+              }
+              errors++;
+            }
+            if ("operator" !== data414) {
+              const err1062 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1062];
+              } else {
+                vErrors.push(err1062);
+              }
+              errors++;
+            }
+            var _valid49 = _errs1270 === errors;
+            valid340 = valid340 || _valid49;
+            const _errs1272 = errors;
+            if (!validate41(data414, { instancePath: instancePath + "/confirm/clamped", parentData: data410, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid49 = _errs1272 === errors;
+            valid340 = valid340 || _valid49;
+            if (!valid340) {
+              const err1063 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1063];
+              } else {
+                vErrors.push(err1063);
+              }
+              errors++;
+            } else {
+              errors = _errs1269;
+              if (vErrors !== null) {
+                if (_errs1269) {
+                  vErrors.length = _errs1269;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data410.air !== void 0) {
+            let data415 = data410.air;
+            const _errs1274 = errors;
+            let valid341 = false;
+            const _errs1275 = errors;
+            if (typeof data415 !== "string") {
+              const err1064 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1064];
+              } else {
+                vErrors.push(err1064);
+              }
+              errors++;
+            }
+            if ("operator" !== data415) {
+              const err1065 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1065];
+              } else {
+                vErrors.push(err1065);
+              }
+              errors++;
+            }
+            var _valid50 = _errs1275 === errors;
+            valid341 = valid341 || _valid50;
+            const _errs1277 = errors;
+            if (!validate41(data415, { instancePath: instancePath + "/confirm/air", parentData: data410, parentDataProperty: "air", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid50 = _errs1277 === errors;
+            valid341 = valid341 || _valid50;
+            if (!valid341) {
+              const err1066 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1066];
+              } else {
+                vErrors.push(err1066);
+              }
+              errors++;
+            } else {
+              errors = _errs1274;
+              if (vErrors !== null) {
+                if (_errs1274) {
+                  vErrors.length = _errs1274;
                 } else {
                   vErrors = null;
                 }
@@ -12543,21 +12974,21 @@ var compiled = (() => {
             }
           }
         } else {
-          const err1029 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err1067 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err1029];
+            vErrors = [err1067];
           } else {
-            vErrors.push(err1029);
+            vErrors.push(err1067);
           }
           errors++;
         }
       }
     } else {
-      const err1030 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+      const err1068 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
       if (vErrors === null) {
-        vErrors = [err1030];
+        vErrors = [err1068];
       } else {
-        vErrors.push(err1030);
+        vErrors.push(err1068);
       }
       errors++;
     }

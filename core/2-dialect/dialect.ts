@@ -178,6 +178,18 @@ export interface Format {
         readonly blocks: "together" | "apart";
       }
     | undefined;
+  /** Milli-rpm in 1 of the S word: a thousand, or a hundredth of the highest speed. */
+  readonly speedUnit: number;
+  /** Gear ranges with their codes in the order of the file, milli-rpm; empty where there is one range. */
+  readonly gears: readonly { readonly code: Code; readonly from: number; readonly to: number }[];
+  /** Whether media that are switched behind one another share a block. */
+  readonly coolantBlocks: "apart" | "together";
+  readonly stops: {
+    /** Whether the message of a stop stands in a block before it, or behind its code. */
+    readonly comment: "own-block" | "with-stop";
+    /** What is in force when the program goes on behind a stop. */
+    readonly resume: "keeps-modes" | "loses-modes";
+  };
   /** Whether the tool word and the change code share a block, and which comes first. */
   readonly tools:
     { readonly blocks: "together" | "apart"; readonly order: "select-first" | "change-first" } | undefined;
@@ -222,7 +234,9 @@ export interface Codes {
   readonly spindleStop: Code | null | undefined;
   readonly spindleOrient: Code | null | undefined;
   readonly coolant: Readonly<Partial<Record<CoolantMedium, Code | null>>>;
+  /** Turns all media off; undefined where each has a code of its own. */
   readonly coolantOff: Code | null | undefined;
+  readonly coolantOffOne: Readonly<Partial<Record<CoolantMedium, Code | null>>>;
   readonly toolChange: Code | null | undefined;
   readonly stop: Code | null | undefined;
   readonly optionalStop: Code | null | undefined;

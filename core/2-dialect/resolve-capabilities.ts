@@ -1,7 +1,7 @@
 import type { ArcCapabilities, Capabilities, CycleCapabilities, PerUnit } from "#base";
-import { atomsPerUnit, inverseTimeUnit, microsecondsPerSecond, milliPerRpm } from "#base";
+import { atomsPerUnit, inverseTimeUnit, microsecondsPerSecond } from "#base";
 import { declaredWords } from "./code-keys.ts";
-import { arcForm, arcPlanes, largestSweep } from "./resolve-format.ts";
+import { arcForm, arcPlanes, gearRanges, largestSweep, speedUnit } from "./resolve-format.ts";
 import type { NumberKey } from "./resolve-numbers.ts";
 import { decimalsOf } from "./resolve-numbers.ts";
 import type { TreeNode } from "./tree.ts";
@@ -20,13 +20,15 @@ export function resolveCapabilities(tree: TreeNode): Capabilities {
     feedPerMinuteGrid: unitGrid(tree, "feed-per-minute"),
     feedPerRevolutionGrid: unitGrid(tree, "feed-per-revolution"),
     inverseTimeGrid: grid(tree, "inverse-time", inverseTimeOf(tree)),
-    speedGrid: grid(tree, "speed", milliPerRpm),
+    speedGrid: speedGrid(tree),
+    gears: gearRanges(tree).map(({ from, to }) => ({ from, to })),
     dwellGrid: timeGrid(tree, "dwell", "dwell.unit"),
     rapids: word<"straight" | "dog-leg">(tree, "motion.rapids"),
     arcs: resolveArcs(tree),
     cycles: resolveCycleCapabilities(tree),
     spindleOrder: word<"speed-first" | "start-first">(tree, "spindle.order"),
     spindleBlocks: word<"together" | "apart">(tree, "spindle.blocks"),
+    stopComment: word<"own-block" | "with-stop">(tree, "stops.comment"),
     preselect: yes(tree, "tools.preselect"),
   };
 }
@@ -43,6 +45,11 @@ function grid(tree: TreeNode, key: NumberKey, unit: number): number | undefined 
 /** Base units in 1 of the inverse time word. */
 export function inverseTimeOf(tree: TreeNode): number {
   return word(tree, "feed.inverse-time-unit") === "per-second" ? 60 * inverseTimeUnit : inverseTimeUnit;
+}
+
+function speedGrid(tree: TreeNode): number | undefined {
+  const unit = speedUnit(tree);
+  return unit === undefined ? undefined : grid(tree, "speed", unit);
 }
 
 function unitGrid(tree: TreeNode, key: NumberKey): PerUnit | undefined {

@@ -1,12 +1,12 @@
-import { axes, microDegreesPerTurn } from "#base";
+import { axes, microDegreesPerTurn, milliPerRpm } from "#base";
 import type { Plane } from "#base";
-import { readCodes } from "./code-keys.ts";
+import { codeAt, gearNumbers, readCodes } from "./code-keys.ts";
 import type { Format } from "./dialect.ts";
 import { resolveNumbers } from "./resolve-numbers.ts";
 import type { Resolving } from "./resolving.ts";
 import type { TreeNode } from "./tree.ts";
 import { isNone, nodeAt } from "./tree.ts";
-import { angle, length, number, word, wordOrNone, yes } from "./values.ts";
+import { angle, length, number, speed, word, wordOrNone, yes } from "./values.ts";
 
 /** The parts of the format that idioms and `codes` add. */
 type IdiomParts = Pick<Format, "idioms" | "extraCodes">;
@@ -27,6 +27,13 @@ export function resolveFormat(resolving: Resolving, idioms: IdiomParts): Format 
     dwell: resolveDwell(resolving),
     cycles: resolveCycles(resolving),
     ...resolveSpindleAndTools(resolving),
+    speedUnit: resolveSpeedUnit(resolving),
+    gears: gearRanges(tree),
+    coolantBlocks: choice(resolving, "coolant.blocks", "apart"),
+    stops: {
+      comment: choice(resolving, "stops.comment", "own-block"),
+      resume: choice(resolving, "stops.resume", "keeps-modes"),
+    },
     compensationWord: letterOrNull(tree, "compensation.word"),
     pathToleranceWord: letterOrNull(tree, "path.tolerance-word"),
     referenceIntermediate: wordOrNone<"incremental-zero">(tree, "machine.retract.intermediate"),
@@ -233,6 +240,30 @@ function resolveSpindleAndTools(resolving: Resolving): Pick<Format, "spindle" | 
         : { blocks: toolBlocks, order: toolOrder },
     lengthOffset: form === undefined ? undefined : { word: word(tree, "length-offset.word") ?? "", form },
   };
+}
+
+function resolveSpeedUnit(resolving: Resolving): number {
+  const { tree, need } = resolving;
+  choice(resolving, "spindle.speed-unit", "rpm");
+  need(nodeAt(tree, "spindle.gears"), "spindle.gears", "none");
+  return need(speedUnit(tree), "machine.spindle.max-rpm", 24000);
+}
+
+/** Milli-rpm in 1 of the S word; undefined for hundredths of a highest speed that no file states. */
+export function speedUnit(tree: TreeNode): number | undefined {
+  if (word(tree, "spindle.speed-unit") !== "percent") return milliPerRpm;
+  const most = speed(tree, "machine.spindle.max-rpm");
+  return most === undefined ? undefined : most / 100;
+}
+
+/** The gear ranges of the spindle. */
+export function gearRanges(tree: TreeNode): Format["gears"] {
+  return gearNumbers.flatMap((number) => {
+    const path = `spindle.gears.${number}`;
+    const found = codeAt(tree, `${path}.code`);
+    const [from, to] = [speed(tree, `${path}.from`), speed(tree, `${path}.to`)];
+    return found && from !== undefined && to !== undefined ? [{ code: found, from, to }] : [];
+  });
 }
 
 /** A letter; null where the file says `none`, for the key or the group. */

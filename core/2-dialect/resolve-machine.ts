@@ -1,5 +1,6 @@
 import type {
   Axis,
+  CoolantMedium,
   Effects,
   LengthOffsetFacts,
   MachineFacts,
@@ -12,6 +13,7 @@ import type {
   UnitSystem,
 } from "#base";
 import { atomsPerInch, axes } from "#base";
+import { codeAt } from "./code-keys.ts";
 import { resolveDrawbar, resolveRack } from "./resolve-rack.ts";
 import type { Resolving } from "./resolving.ts";
 import { must } from "./resolving.ts";
@@ -47,7 +49,9 @@ export function resolveMachine(resolving: Resolving, parsed: ParsedParts): Machi
     spindle: resolveSpindle(tree),
     confirm: parsed.confirm,
     onTimeout: word<"alarm" | "continues">(tree, "machine.waits.on-timeout"),
+    offWords: coolantMedia.filter((medium) => Boolean(codeAt(tree, `coolant.off.${medium}`))),
     signals: resolveSignals(resolving),
+    afterStop: word<"keeps-modes" | "loses-modes">(tree, "stops.resume"),
     retract: resolveRetract(resolving),
     lengthOffset: resolveLengthOffset(resolving),
     lengths: word<"table" | "measured" | "operator">(tree, "machine.lengths"),
@@ -95,6 +99,8 @@ function resolveSpindle(tree: TreeNode): SpindleFacts {
     orient: yes(tree, "machine.spindle.orient") ?? false,
   };
 }
+
+const coolantMedia = ["mist", "flood", "air", "through-tool"] as const satisfies readonly CoolantMedium[];
 
 const signalNames = [
   "at-speed",

@@ -12,6 +12,7 @@ import { upToDwellGrid } from "./grid.ts";
 import { putMessage } from "./message.ts";
 import type { Run } from "./run.ts";
 import { put } from "./steps.ts";
+import { stopForOperator } from "./stop.ts";
 import { fact, need, refuse } from "./words.ts";
 
 /** Speeds that a confirmation by time is worked out from, milli-rpm. */
@@ -120,7 +121,7 @@ function dwell(run: Run, time: number, name: string): void {
 export function askOperator(run: Run, text: string): void {
   const because = "the operator is asked to look or to act";
   if (need(run, "idioms.message", because)) putMessage(run, text);
-  if (need(run, "stops.stop", because)) put(run, { kind: "pause", optional: false });
+  if (need(run, "stops.stop", because)) stopForOperator(run, false);
 }
 
 /** Time of a confirmation by dwell, microseconds, not rounded. */

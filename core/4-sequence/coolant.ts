@@ -6,7 +6,8 @@ import { optional, refuse } from "./words.ts";
 
 /** Switches all coolant off, also where it should be off already. A machine without any has no word for that. */
 export function coolantOff(run: Run): void {
-  if (optional(run, "coolant.off", "all coolant is off at the start and before a swap")) {
+  if (run.machine.offWords.length > 0) switchOff(run, []);
+  else if (optional(run, "coolant.off", "all coolant is off at the start and before a swap")) {
     put(run, { kind: "coolant", medium: "all", on: false });
   }
   run.state.coolant = [];
@@ -17,15 +18,26 @@ export function setCoolant(run: Run, media: readonly CoolantMedium[]): void {
   const { state } = run;
   const same =
     state.coolant?.length === media.length && media.every((medium) => state.coolant?.includes(medium));
-  if (!same && state.coolant?.length !== 0) coolantOff(run);
+  if (run.machine.offWords.length > 0) switchOff(run, media);
+  else if (!same && state.coolant?.length !== 0) coolantOff(run);
   for (const medium of media) coolantOn(run, medium);
   state.coolant = media;
+}
+
+/** Where each medium has a word of its own: turns off what is on, or may be, and is not wanted. */
+function switchOff(run: Run, wanted: readonly CoolantMedium[]): void {
+  const { state, machine } = run;
+  for (const medium of machine.offWords) {
+    if (wanted.includes(medium) || state.coolant?.includes(medium) === false) continue;
+    put(run, { kind: "coolant", medium, on: false });
+  }
 }
 
 function coolantOn(run: Run, medium: CoolantMedium): void {
   const key = `coolant.${medium}`;
   const off = run.request.capabilities.words["coolant.off"];
-  if (off === false && run.request.capabilities.words[key] !== false) {
+  const one = run.machine.offWords.length === 0 || run.machine.offWords.includes(medium);
+  if ((off === false || !one) && run.request.capabilities.words[key] !== false) {
     refuse(
       run,
       "lower/coolant",

@@ -65,6 +65,8 @@ function stop(run: Run): void {
   state.coolant = undefined;
   state.spindle.speed = undefined;
   state.spindle.direction = undefined;
+  if (run.machine.afterStop !== "loses-modes") return;
+  state.workOffset = state.lengthOffset = undefined;
 }
 
 /** The consequences by kind of step; those of spindle, coolant and outputs are drawn where these are switched. */

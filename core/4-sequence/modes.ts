@@ -5,6 +5,7 @@ import { programDistance, setDistance } from "./distance.ts";
 import { orDeclare } from "./findings.ts";
 import { stateWorkOffset } from "./offsets.ts";
 import type { Run } from "./run.ts";
+import type { ModesInForce } from "./state.ts";
 import { put } from "./steps.ts";
 import { optional, refuse } from "./words.ts";
 
@@ -46,9 +47,12 @@ export function stateOperationModes(run: Run, operation: Operation): void {
   stateDistance(run);
 }
 
-/** The modes in force and the work offset, said once more after a stop. */
-export function restateModes(run: Run, operation: Operation): void {
-  const { plane, feedMode } = run.state.modes;
+/** The modes in force before a stop and the work offset, said once more after it. */
+export function restateModes(
+  run: Run,
+  operation: Operation,
+  { plane, feedMode }: Pick<ModesInForce, "plane" | "feedMode">,
+): void {
   stateFeedMode(run, feedMode ?? feedModeOf(run, operation));
   statePlane(run, plane ?? "xy");
   stateWorkOffset(run, operation);

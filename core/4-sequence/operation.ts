@@ -12,6 +12,7 @@ import {
   changeSpeed,
   orientSpindle,
   restartSpindle,
+  shiftsGear,
   startSpindle,
   stopSpindle,
   turnsSpindle,
@@ -69,10 +70,14 @@ function makeSafe(run: Run): void {
   state.fresh = false;
 }
 
-/** The next operation with the same tool: no swap and no stop, unless the spindle has to turn the other way. */
+/** The next operation with the same tool: no swap and no stop, unless the spindle has to turn the other way or in another gear. */
 function continueWithTool(run: Run, operation: Operation): void {
   const { state } = run;
-  const reverses = turnsSpindle(run, operation) && operation.spindle?.direction !== state.spindle.direction;
+  const { spindle } = operation;
+  const reverses =
+    turnsSpindle(run, operation) &&
+    spindle !== undefined &&
+    (spindle.direction !== state.spindle.direction || shiftsGear(run, spindle.rpm));
   const moves = state.workOffset !== undefined && operation.workOffset !== state.workOffset;
   if (reverses || moves) retract(run);
   if (reverses) stopSpindle(run);

@@ -10,7 +10,7 @@ import { retract } from "./retract.ts";
 import type { Run } from "./run.ts";
 import { operationInHand } from "./run.ts";
 import { restartSpindle, stopSpindle } from "./spindle.ts";
-import { put } from "./steps.ts";
+import { stopForOperator } from "./stop.ts";
 import { fact, need, refuse } from "./words.ts";
 
 /** A stop that the job asks for. */
@@ -32,6 +32,7 @@ export function pause(run: Run, request: PauseRequest): void {
   const before = placeNow(run);
   const { direction } = state.spindle;
   const media = state.coolant ?? [];
+  const modes = { ...state.modes };
   checkHeight(run);
   retract(run);
   coolantOff(run);
@@ -41,12 +42,12 @@ export function pause(run: Run, request: PauseRequest): void {
   if (request.park) park(run, "the job parks the machine in a pause");
   showText(run, request.text, "warning");
   const word = request.optional ? "stops.optional" : "stops.stop";
-  if (need(run, word, "the job pauses")) put(run, { kind: "pause", optional: request.optional });
+  if (need(run, word, "the job pauses")) stopForOperator(run, request.optional);
   retract(run);
   restartSpindle(run, direction);
   setHood(run, operation);
   setCoolant(run, media);
-  restateModes(run, operation);
+  restateModes(run, operation, modes);
   resume(run, before);
 }
 

@@ -1,5 +1,5 @@
 import type { SpindleDirection } from "#base";
-import { roundToGrid, turns } from "#base";
+import { milliPerRpm, roundToGrid, turns } from "#base";
 import type { Operation } from "#job";
 import { confirm } from "./confirm.ts";
 import { speedOutside, speedRounded } from "./findings.ts";
@@ -7,7 +7,7 @@ import { switchCuttingOutputs } from "./outputs.ts";
 import type { Run } from "./run.ts";
 import { operationInHand, toolOf } from "./run.ts";
 import { put } from "./steps.ts";
-import { fact, need } from "./words.ts";
+import { fact, need, refuse } from "./words.ts";
 
 /** Whether an operation turns the spindle: not with a probe, a knife or a pen, and never in an air cut. */
 export function turnsSpindle(run: Run, operation: Operation): boolean {
@@ -56,10 +56,24 @@ export function startSpindle(run: Run, rpm: number, direction: SpindleDirection)
   switchCuttingOutputs(run, true);
 }
 
+/** Whether a speed (milli-rpm) needs another gear than the one in which the spindle turns: it then has to stand. */
+export function shiftsGear(run: Run, rpm: number): boolean {
+  const { spindle } = run.state;
+  const { gears, speedGrid = 1 } = run.request.capabilities;
+  if (gears.length === 0 || !spindle.direction) return false;
+  return gearOf(run, roundToGrid(rpm, speedGrid)) !== gearOf(run, roundToGrid(spindle.asked, speedGrid));
+}
+
+/** Index of the first gear range that a speed lies in, -1 for none. */
+function gearOf(run: Run, rpm: number): number {
+  return run.request.capabilities.gears.findIndex(({ from, to }) => rpm >= from && rpm <= to);
+}
+
 /** Changes the speed of a turning spindle and confirms that it is reached. */
 export function changeSpeed(run: Run, rpm: number): void {
   const { spindle } = run.state;
   if (!spindle.direction) return;
+  if (shiftsGear(run, rpm)) refuseShift(run);
   if (run.state.tapped) {
     startSpindle(run, rpm, spindle.direction);
     return;
@@ -68,6 +82,16 @@ export function changeSpeed(run: Run, rpm: number): void {
   put(run, { kind: "spindle-speed", rpm: written });
   confirmAtSpeed(run, written);
   Object.assign(spindle, { asked: rpm, speed: written });
+}
+
+function refuseShift(run: Run): void {
+  refuse(
+    run,
+    "limit/speed",
+    "the new speed lies in another gear range, and a gear is not shifted while the tool is in the work",
+    "change the speed between two operations, or keep to one range",
+    "spindle.gears",
+  );
 }
 
 /** Starts the spindle again as it was last commanded. */
@@ -109,6 +133,8 @@ function speedToWrite(run: Run, rpm: number): number {
   return written;
 }
 
+const gearFix = "state a speed that one of the ranges has, and the feed that goes with it";
+
 function checkSpeed(run: Run, rpm: number): void {
   const { state, report, machine } = run;
   const { spindle, declared } = machine;
@@ -117,6 +143,14 @@ function checkSpeed(run: Run, rpm: number): void {
     fact(run, spindle.minRpm, "machine.spindle.min-rpm", because);
     fact(run, spindle.maxRpm, "machine.spindle.max-rpm", because);
   }
+  if (run.request.capabilities.gears.length > 0 && gearOf(run, rpm) < 0)
+    refuse(
+      run,
+      "limit/speed",
+      `${String(rpm / milliPerRpm)} rpm lies in no gear range`,
+      gearFix,
+      "spindle.gears",
+    );
   const tool = toolOf(run, operationInHand(run).tool);
   const limits = [
     { least: spindle.minRpm, most: spindle.maxRpm, whose: "the machine", key: "machine.spindle" },

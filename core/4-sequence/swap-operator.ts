@@ -2,6 +2,7 @@ import { atomsPerMillimetre, axisBit } from "#base";
 import type { Tool } from "#job";
 import { confirmSensedClamp } from "./drawbar.ts";
 import { putMessage } from "./message.ts";
+import { stopForOperator } from "./stop.ts";
 import { workRapid } from "./motion.ts";
 import { retract } from "./retract.ts";
 import type { Run } from "./run.ts";
@@ -16,9 +17,15 @@ export function swapByOperator(run: Run, tool: Tool): void {
   const mayStay = !run.state.held && facts?.changePosition === undefined;
   if (facts?.by === "clearance" && !mayStay) goToChangePosition(run);
   // The message stands directly before the stop, when nothing moves any more. Without one the tool word says which tool it is.
-  if (words["idioms.message"] === true) putMessage(run, request(run, tool));
-  put(run, { kind: "select-tool", tool: tool.number });
-  if (need(run, "stops.stop", "the operator changes the tools")) put(run, { kind: "pause", optional: false });
+  const select = (): void => {
+    put(run, { kind: "select-tool", tool: tool.number });
+  };
+  const message = (): void => {
+    if (words["idioms.message"] === true) putMessage(run, request(run, tool));
+  };
+  const withStop = run.request.capabilities.stopComment === "with-stop";
+  for (const step of withStop ? [select, message] : [message, select]) step();
+  if (need(run, "stops.stop", "the operator changes the tools")) stopForOperator(run, false);
   retract(run);
   confirmSensedClamp(run);
 }

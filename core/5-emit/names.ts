@@ -81,6 +81,7 @@ export const names = [
   "width",
   "miscellaneous",
   "numbered",
+  "gear",
   "fresh",
   "initial",
   "returnCode",

@@ -1,18 +1,20 @@
-import { atLeast, call, cases, func, get, more, mul, not, run, set, str, when } from "./builders.ts";
-import type { Case, FunctionDeclaration, Statement, Value } from "./builders.ts";
+import type { Format } from "#dialect";
+import { add, atLeast, call, cases, func, get, more, mul, not, run, set, str, when } from "./builders.ts";
+import type { Case, Expression, FunctionDeclaration, Statement, Value } from "./builders.ts";
 import type { Context } from "./context.ts";
 import { faultOn } from "./fault.ts";
 import type { Word } from "./words.ts";
 import { blockOf, codeWord, inOrder, numberWord, wholeWord } from "./words.ts";
 import { sharesModes } from "./write-block.ts";
+import { idiomBlocks } from "./write-idiom.ts";
 
-/** What may wait for the step that follows, so as to share its block: a speed, a tool, or a length offset. */
-export type Held = "speed" | "tool" | "length";
+/** What may wait for the step that follows, so as to share its block: a speed, a tool, a length offset, or a message. */
+export type Held = "speed" | "tool" | "length" | "message";
 
-/** `state.held = "..."; state.value = ...;` */
-export function hold(held: Held, value: Value): Statement[] {
+/** `state.held = "..."; state.value = ...;` The two senses of coolant are told apart when the program is written. */
+export function hold(held: Held | Expression, value: Value): Statement[] {
   return [
-    set(get("state", "held"), str(held)),
+    set(get("state", "held"), typeof held === "string" ? str(held) : held),
     set(get("state", "value"), value),
     set(get("state", "waiting"), true),
   ];
@@ -49,6 +51,12 @@ export function defineSettle(context: Context): FunctionDeclaration {
           },
         ]
       : []),
+    ...(messageWaits(context.format)
+      ? [{ of: str("message"), statements: idiomBlocks(context, "message", get("state", "value")) }]
+      : []),
+    ...(context.format.coolantBlocks === "together"
+      ? (["on", "off"] as const).map((sense) => ({ of: str(sense), statements: endCoolant(context) }))
+      : []),
   ];
   return func(
     "settle",
@@ -61,6 +69,11 @@ export function defineSettle(context: Context): FunctionDeclaration {
       ...release(),
     ],
   );
+}
+
+/** Whether a message waits for the stop behind it, so as to stand in its block. */
+export function messageWaits({ stops, idioms }: Format): boolean {
+  return stops.comment === "with-stop" && idioms.message !== undefined;
 }
 
 /** The speed that waits. */
@@ -90,6 +103,14 @@ export function lengthWords(context: Context, offset: Value): [Word, Word] {
   return [
     codeWord(context, "length-offset.on", codes.lengthOn),
     wholeWord(context, "length-offset.word", lengthOffset?.word ?? "", offset, numbers.width.H),
+  ];
+}
+
+/** Ends the block of the media that have waited; the end of a block takes back a separator that is not there. */
+function endCoolant({ format }: Context): Statement[] {
+  return [
+    run(call("endBlock", "state", add(get("state", "at"), format.separator.length))),
+    set(get("state", "miscellaneous"), 0),
   ];
 }
 

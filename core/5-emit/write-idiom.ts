@@ -1,15 +1,32 @@
 import type { Format, Idiom, IdiomName, IdiomPart, IdiomValue } from "#dialect";
 import { back, call, choose, func, get, run, same, set, str, variable } from "./builders.ts";
-import type { Case, FunctionDeclaration, Statement } from "./builders.ts";
+import type { Case, FunctionDeclaration, Statement, Value } from "./builders.ts";
 import type { Context } from "./context.ts";
 import { faultOn } from "./fault.ts";
 import { beginning, tracing, writing } from "./words.ts";
 
 /** The blocks of an idiom with the values of the step in hand; the fault that names it where the dialect has none. */
-export function idiomBlocks(context: Context, name: IdiomName): Statement[] {
+export function idiomBlocks(
+  context: Context,
+  name: IdiomName,
+  text: Value = get("step", "text"),
+): Statement[] {
   const idiom = context.format.idioms[name];
   if (idiom === undefined) return [faultOn(`idioms.${name}`)];
-  return idiom.blocks.flatMap((parts, index) => idiomBlock(context, name, parts, index));
+  return idiom.blocks.flatMap((parts, index) => idiomBlock(context, name, parts, index, text));
+}
+
+/** A message behind the words of a block, with the separator that the end of the block takes back. */
+export function messageWord(context: Context, text: Value): Statement[] {
+  const { idioms, separator } = context.format;
+  const parts = idioms.message?.blocks[0] ?? [];
+  return [
+    ...tracing(context, "stops.comment"),
+    ...parts.flatMap((part) =>
+      "literal" in part ? literal(part.literal) : valueOf(context, part.value, parts, text),
+    ),
+    ...(separator === "" ? [] : [writing(separator)]),
+  ];
 }
 
 function idiomBlock(
@@ -17,6 +34,7 @@ function idiomBlock(
   name: IdiomName,
   parts: Idiom["blocks"][number],
   index: number,
+  text: Value,
 ): Statement[] {
   const begin = isComment(context.format, parts) ? get("state", "at") : beginning(context);
   const at = index === 0 ? variable("at", begin) : set("at", begin);
@@ -25,7 +43,7 @@ function idiomBlock(
     at,
     ...tracing(context, `idioms.${name}`),
     ...parts.flatMap((part) =>
-      "literal" in part ? literal(part.literal) : valueOf(context, part.value, parts),
+      "literal" in part ? literal(part.literal) : valueOf(context, part.value, parts, text),
     ),
     // The end of a block takes back one separator.
     ...(separator === "" ? [] : [writing(separator)]),
@@ -39,7 +57,12 @@ function literal(text: string): Statement[] {
   return [isAscii ? writing(text) : set("at", call("writeText", "state", "at", str(text)))];
 }
 
-function valueOf(context: Context, value: IdiomValue, parts: readonly IdiomPart[]): Statement[] {
+function valueOf(
+  context: Context,
+  value: IdiomValue,
+  parts: readonly IdiomPart[],
+  shown: Value,
+): Statement[] {
   const { waitValues } = context.format;
   const whole = (name: "input" | "number"): Statement[] => [
     set("at", call("writeLarge", get("state", "bytes"), "at", get("step", name))),
@@ -60,12 +83,7 @@ function valueOf(context: Context, value: IdiomValue, parts: readonly IdiomPart[
     text: () => [
       set(
         "at",
-        call(
-          "writeText",
-          "state",
-          "at",
-          call("cleanCharacters", get("step", "text"), roomForText(context.format, parts)),
-        ),
+        call("writeText", "state", "at", call("cleanCharacters", shown, roomForText(context.format, parts))),
       ),
     ],
   };

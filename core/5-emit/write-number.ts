@@ -1,5 +1,5 @@
 import type { UnitSystem } from "#base";
-import { atomsPerUnit, inverseTimeUnit, microsecondsPerSecond, milliPerRpm } from "#base";
+import { atomsPerUnit, inverseTimeUnit, microsecondsPerSecond } from "#base";
 import type { NumberFormat, UnitFormats } from "#dialect";
 import { back, call, choose, constant, div, func, get, put, set } from "./builders.ts";
 import type { Expression, FunctionDeclaration } from "./builders.ts";
@@ -23,7 +23,7 @@ interface Writer {
 }
 
 /** The writers of all numbers that a block may hold. */
-function writers({ format: { numbers, motion, dwell, cycles, waitValues } }: Context): Writer[] {
+function writers({ format: { numbers, motion, dwell, cycles, waitValues, speedUnit } }: Context): Writer[] {
   const timeUnit = (unit: "s" | "ms" | undefined): number =>
     unit === "ms" ? microsecondsPerSecond / 1000 : microsecondsPerSecond;
   return [
@@ -48,7 +48,7 @@ function writers({ format: { numbers, motion, dwell, cycles, waitValues } }: Con
       formats: numbers.inverseTime,
       unit: motion.inverseTimeUnit === "per-second" ? 60 * inverseTimeUnit : inverseTimeUnit,
     },
-    { name: "writeSpeed", key: "numbers.speed", formats: numbers.speed, unit: milliPerRpm },
+    { name: "writeSpeed", key: "numbers.speed", formats: numbers.speed, unit: speedUnit },
     {
       name: "writeDwellTime",
       key: "numbers.dwell",

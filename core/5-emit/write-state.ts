@@ -128,6 +128,7 @@ function modeFields(format: Format): [Name, Value][] {
     ["motion", str("")],
     ["feed", -1],
     ["afterRapid", false],
+    ...(format.gears.length > 0 ? [["gear", 0] as [Name, Value]] : []),
     ["workOffset", -1],
     ["lengthOffset", -1],
   ];

@@ -4,6 +4,7 @@ import * as findings from "./findings-meaning.ts";
 import { subprogramCodes } from "./keywords.ts";
 import { letterBit, letterG, letterM, letterName, letterNumber } from "./letters.ts";
 import type { Meaning } from "./meanings.ts";
+import type { Slot } from "./modal-groups.ts";
 import { groupOf } from "./modal-groups.ts";
 import { plainValue, textAt, wordText } from "./read-number.ts";
 import type { Reader } from "./reader.ts";
@@ -17,7 +18,7 @@ import { codeIndex } from "./tables.ts";
 export function classify(reader: Reader): void {
   const { block, slots, extras } = reader;
   for (const group of reader.filled) slots[group] = undefined;
-  reader.filled.length = extras.length = 0;
+  reader.filled.length = reader.coolants.length = extras.length = 0;
   for (let index = 0; index < block.gCount; index++)
     classifyCode(reader, letterG, block.gCode[index], block.gAt[index]);
   for (let index = 0; index < block.mCount; index++)
@@ -43,7 +44,8 @@ function classifyCode(reader: Reader, letter: number, tenths: number, at: number
     return;
   }
   const group = groupOf(meaning);
-  const taken = slots[group];
+  const taken = group === "coolant" ? takenCoolant(reader, meaning) : slots[group];
+  if (group === "coolant") reader.coolants.push({ meaning, at });
   if (taken === undefined) {
     slots[group] = { meaning, at };
     reader.filled.push(group);
@@ -74,6 +76,17 @@ function reportWordless(reader: Reader, worded: readonly WordedMeaning[], at: nu
   reader.report(
     findings.wordMissing(block.start + at, `${textAt(reader, at)} needs ${words}.`, `Add ${words}.`),
   );
+}
+
+/** The coolant word that another one cannot stand beside: any, or where media share a block one of the same medium. */
+function takenCoolant({ coolants, format }: Reader, meaning: Meaning): Slot | undefined {
+  if (format.coolantBlocks === "apart") return coolants[0];
+  const medium = mediumOf(meaning);
+  return coolants.find((one) => [medium, "all"].includes(mediumOf(one.meaning)) || medium === "all");
+}
+
+function mediumOf(meaning: Meaning): string {
+  return "medium" in meaning ? meaning.medium : "all";
 }
 
 /**

@@ -166,6 +166,36 @@ export function ownBlock(offset: number, word: string): Finding {
   );
 }
 
+const gearFaults = {
+  none: "The spindle turns before a gear range is selected for its speed.",
+  outside: "The speed lies outside the gear range in force.",
+  turning: "The gear range is changed while the spindle turns.",
+} as const;
+
+/** A gear range that is missing, wrong, or changed at the wrong time. */
+export function gearRange(offset: number, fault: keyof typeof gearFaults): Finding {
+  const fix =
+    fault === "turning"
+      ? "Stop the spindle first."
+      : "Select the range of the speed while the spindle stands, before the speed.";
+  return form("gear-range", offset, gearFaults[fault], fix, "spindle.gears");
+}
+
+/** The message of a stop in another place than the dialect's. */
+export function stopMessage(offset: number, withStop: boolean): Finding {
+  return form(
+    "stop-message",
+    offset,
+    withStop
+      ? "The message of this stop stands in the block before it; this dialect shows the one in the block of the stop."
+      : "The message of this stop shares its block; this dialect has it in a block of its own before the stop.",
+    withStop
+      ? "Put the message behind the code of the stop."
+      : "Put the message into a block before the stop.",
+    "stops.comment",
+  );
+}
+
 /** The frame of the program: delimiters, program number, line ends. */
 export function framing(offset: number, message: string, fix: string, key: string): Finding {
   return form("framing", offset, message, fix, key);

@@ -19,10 +19,11 @@ export type Meaning =
   | { readonly kind: "dwell" }
   | { readonly kind: "tool-change" }
   | { readonly kind: "spindle-start"; readonly direction: SpindleDirection }
+  | { readonly kind: "gear"; readonly from: number; readonly to: number }
   | { readonly kind: "spindle-stop" }
   | { readonly kind: "spindle-orient" }
   | { readonly kind: "coolant"; readonly medium: CoolantMedium }
-  | { readonly kind: "coolant-off" }
+  | { readonly kind: "coolant-off"; readonly medium: CoolantMedium | "all" }
   | { readonly kind: "stop"; readonly optional: boolean }
   | { readonly kind: "end" }
   | { readonly kind: "extra" };
@@ -74,15 +75,17 @@ function modeEntries({ codes }: Format): Entry[] {
   ];
 }
 
-function machineEntries({ codes }: Format): Entry[] {
+function machineEntries({ codes, gears }: Format): Entry[] {
   return [
     [codes.toolChange, { kind: "tool-change" }],
     [codes.spindleCw, { kind: "spindle-start", direction: "cw" }],
     [codes.spindleCcw, { kind: "spindle-start", direction: "ccw" }],
+    ...gears.map(({ code, from, to }): Entry => [code, { kind: "gear", from, to }]),
     [codes.spindleStop, { kind: "spindle-stop" }],
     [codes.spindleOrient, { kind: "spindle-orient" }],
     ...entriesOf(codes.coolant).map(([medium, code]): Entry => [code, { kind: "coolant", medium }]),
-    [codes.coolantOff, { kind: "coolant-off" }],
+    [codes.coolantOff, { kind: "coolant-off", medium: "all" }],
+    ...entriesOf(codes.coolantOffOne).map(([medium, code]): Entry => [code, { kind: "coolant-off", medium }]),
     [codes.stop, { kind: "stop", optional: false }],
     [codes.optionalStop, { kind: "stop", optional: true }],
     [codes.end, { kind: "end" }],

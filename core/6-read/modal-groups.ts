@@ -27,6 +27,7 @@ export const groups = [
   "corner-feed",
   "rotation",
   "scale",
+  "gear",
   "extra",
 ] as const;
 
@@ -71,6 +72,7 @@ const groupOfMeaning = {
   dwell: "non-modal",
   "tool-change": "tool-change",
   "spindle-start": "spindle",
+  gear: "gear",
   "spindle-stop": "spindle",
   "spindle-orient": "spindle",
   coolant: "coolant",

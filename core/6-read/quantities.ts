@@ -83,7 +83,12 @@ export function createQuantities(format: Format): Quantities {
       byUnits(numbers.feedPerRevolution, "numbers.feed-per-revolution", " a revolution"),
     inverseTime: numbers.inverseTime && quantity(numbers.inverseTime, ...inverseTimeOf(format)),
     angle: quantity(numbers.angle, 1_000_000, "numbers.angle", "degrees"),
-    speed: quantity(numbers.speed, milliPerRpm, "numbers.speed", "rpm"),
+    speed: quantity(
+      numbers.speed,
+      format.speedUnit,
+      "numbers.speed",
+      format.speedUnit === milliPerRpm ? "rpm" : "percent",
+    ),
     dwell: time(numbers.dwell, format.dwell?.unit ?? "s", "numbers.dwell"),
     cycleDwell: time(numbers.cycleDwell, format.cycles?.dwellUnit ?? "s", "numbers.cycle-dwell"),
     timeout:

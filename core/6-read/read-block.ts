@@ -17,7 +17,7 @@ import { wordText } from "./read-number.ts";
 import { readLengthOffset, readWorkOffset } from "./read-offsets.ts";
 import { readProgramNumber, startProgram } from "./read-framing.ts";
 import { readReference } from "./read-reference.ts";
-import { readEarlyStop, readLateStop, readSpeed, readSpindleStart } from "./read-spindle.ts";
+import { readEarlyStop, readGear, readLateStop, readSpeed, readSpindleStart } from "./read-spindle.ts";
 import { readStop } from "./read-stop.ts";
 import { readToolChange, readToolSelection } from "./read-tool.ts";
 import type { Reader } from "./reader.ts";
@@ -27,6 +27,7 @@ export const orderOfExecution = [
   readMessage, // 1
   readMode("feed-mode"), // 2
   readFeedOfBlock, // 3
+  readGear, // 4
   readSpeed, // 4
   readToolSelection, // 5
   readToolChange, // 6

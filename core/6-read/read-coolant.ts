@@ -3,8 +3,8 @@ import { pushStep } from "./rows.ts";
 
 /** Coolant that is switched on. */
 export function readCoolantOn(reader: Reader): void {
-  const meaning = reader.slots.coolant?.meaning;
-  if (meaning?.kind === "coolant") pushStep(reader, { kind: "coolant", medium: meaning.medium, on: true });
+  for (const { meaning } of reader.coolants)
+    if (meaning.kind === "coolant") pushStep(reader, { kind: "coolant", medium: meaning.medium, on: true });
 }
 
 /** Coolant off before the motion of its block, under a dialect that stops first (NISTIR 6556 Table 8). */
@@ -18,6 +18,7 @@ export function readLateCoolantOff(reader: Reader): void {
 }
 
 function readCoolantOff(reader: Reader): void {
-  if (reader.slots.coolant?.meaning.kind === "coolant-off")
-    pushStep(reader, { kind: "coolant", medium: "all", on: false });
+  for (const { meaning } of reader.coolants)
+    if (meaning.kind === "coolant-off")
+      pushStep(reader, { kind: "coolant", medium: meaning.medium, on: false });
 }

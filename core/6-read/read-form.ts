@@ -68,7 +68,7 @@ function rankOf({ tables, slots }: Reader, letter: number): number {
 }
 
 /** Groups whose words act on the machine and stand apart from motion. */
-const actions = ["stop", "tool-change", "spindle", "coolant"] as const satisfies readonly Group[];
+const actions = ["stop", "tool-change", "spindle", "coolant", "gear"] as const satisfies readonly Group[];
 
 /** Which words share the block. */
 export function checkSharing(reader: Reader, rowsBefore: number): void {

@@ -4,7 +4,7 @@ import * as findings from "./findings-meaning.ts";
 import { letterS } from "./letters.ts";
 import { readNumber, wordText } from "./read-number.ts";
 import type { Reader } from "./reader.ts";
-import { pushStep } from "./rows.ts";
+import { pushStep, rowsSoFar } from "./rows.ts";
 
 /** The S word. */
 export function readSpeed(reader: Reader): void {
@@ -17,6 +17,8 @@ export function readSpeed(reader: Reader): void {
     return;
   }
   pushStep(reader, { kind: "spindle-speed", rpm });
+  reader.state.rpm = rpm;
+  if (reader.state.spindle === "running") checkGear(reader, block.at[letterS]);
   if (reader.slots.spindle?.meaning.kind !== "spindle-start") noteSpeed(reader);
 }
 
@@ -26,6 +28,25 @@ export function readSpindleStart(reader: Reader): void {
   if (meaning?.kind !== "spindle-start") return;
   pushStep(reader, { kind: "spindle-start", direction: meaning.direction });
   noteStart(reader);
+  checkGear(reader, reader.slots.spindle?.at ?? 0);
+}
+
+/** A gear range: it is selected while the spindle stands. */
+export function readGear(reader: Reader): void {
+  const slot = reader.slots.gear;
+  if (slot?.meaning.kind !== "gear") return;
+  const { state, block } = reader;
+  const stands = state.spindle === "stopped" || state.spindle === "unknown" || state.spindle === "speed-said";
+  if (!stands) reader.report(formFindings.gearRange(block.start + slot.at, "turning"));
+  state.gear = slot.meaning;
+}
+
+/** Whether the range in force has the speed. */
+function checkGear({ state, block, format, report }: Reader, at: number): void {
+  if (format.gears.length === 0) return;
+  if (state.gear === undefined) report(formFindings.gearRange(block.start + at, "none"));
+  else if (state.rpm < state.gear.from || state.rpm > state.gear.to)
+    report(formFindings.gearRange(block.start + at, "outside"));
 }
 
 /** A stop before the motion of its block, under a dialect that stops first (NISTIR 6556 Table 8). */
@@ -43,6 +64,7 @@ function readSpindleStop(reader: Reader): void {
   if (kind !== "spindle-stop" && kind !== "spindle-orient") return;
   pushStep(reader, { kind });
   reader.state.spindle = "stopped";
+  reader.state.gear = undefined;
 }
 
 /** A speed in a block without a start: in its place before the start, or behind a start that said none. */
@@ -69,8 +91,4 @@ function noteStart(reader: Reader): void {
   const wasStill = state.spindle === "stopped" || state.spindle === "unknown";
   state.startedAt = rowsSoFar(reader);
   state.spindle = !hasSpeed && wasStill ? "started" : "running";
-}
-
-function rowsSoFar(reader: Reader): number {
-  return reader.rowsBefore + reader.batch.count;
 }

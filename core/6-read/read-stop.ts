@@ -1,6 +1,7 @@
+import * as formFindings from "./findings-form.ts";
 import { forgetFeed } from "./read-feed.ts";
 import type { Reader } from "./reader.ts";
-import { pushStep } from "./rows.ts";
+import { pushStep, rowsSoFar } from "./rows.ts";
 import { losePlace } from "./state.ts";
 
 /** A stop, an optional stop or the end of the program: last of all in its block (NISTIR 6556 Table 8). */
@@ -12,9 +13,28 @@ export function readStop(reader: Reader): void {
     state.phase = "ended";
   }
   if (meaning?.kind !== "stop") return;
+  checkMessage(reader);
   pushStep(reader, { kind: "pause", optional: meaning.optional });
   state.motionForgotten = true;
   forgetFeed(reader);
+  if (reader.format.stops.resume === "loses-modes") loseModes(reader);
   // The operator may move the machine by hand meanwhile.
   losePlace(state, 63);
+}
+
+/** Whether the message of a stop stands in its block, or in the one before, as the dialect has it. */
+function checkMessage(reader: Reader): void {
+  const { block, state, format, slots } = reader;
+  const shares = block.careful && block.message !== undefined;
+  const follows = !shares && state.messageAt === rowsSoFar(reader);
+  const withStop = format.stops.comment === "with-stop";
+  if (withStop ? follows : shares)
+    reader.report(formFindings.stopMessage(block.start + (slots.stop?.at ?? 0), withStop));
+}
+
+/** The control goes on with modes and offsets that nobody knows. */
+function loseModes({ state }: Reader): void {
+  state.modes = 0;
+  state.lengthOffset = state.workOffset = undefined;
+  state.cancelled.clear();
 }

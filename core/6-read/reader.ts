@@ -4,7 +4,7 @@ import type { ExtraCode, Format } from "#dialect";
 import type { Block } from "./block.ts";
 import { createBlock } from "./block.ts";
 import { limitReport } from "./limit-report.ts";
-import type { Group, Slots } from "./modal-groups.ts";
+import type { Group, Slot, Slots } from "./modal-groups.ts";
 import { createSlots } from "./modal-groups.ts";
 import type { Quantities } from "./quantities.ts";
 import { createQuantities } from "./quantities.ts";
@@ -43,6 +43,8 @@ export interface Reader {
   readonly slots: Slots;
   /** The groups that have a code in the block at hand: the others' slots are empty. */
   readonly filled: Group[];
+  /** Coolant words of the block at hand, in the order of the text. */
+  readonly coolants: Slot[];
   /** Extra codes of the block at hand. */
   readonly extras: PlacedExtra[];
   readonly state: State;
@@ -81,6 +83,7 @@ export function createReader(
     block: createBlock(),
     slots: createSlots(),
     filled: [],
+    coolants: [],
     extras: [],
     state: createState(format, quantities, units ?? "mm"),
     batch: createBatch(),

@@ -5,6 +5,11 @@ import type { Reader } from "./reader.ts";
 /** Rows that one block can give at most: two lists of codes, a few rows of motion. Repeated holes are handed on apart. */
 export const rowsOfBlock = 64;
 
+/** Rows handed on since the start of the program. */
+export function rowsSoFar(reader: Reader): number {
+  return reader.rowsBefore + reader.batch.count;
+}
+
 /** Hands a step on. */
 export function pushStep(reader: Reader, step: Step): void {
   pushAside(reader.batch, step, reader.block.start);

@@ -85,6 +85,12 @@ export interface State {
   spindle: "unknown" | "stopped" | "speed-said" | "started" | "running";
   /** Rows handed on when the spindle was started without a speed. */
   startedAt: number;
+  /** Gear range in force, milli-rpm; undefined where none was selected since the spindle last stood. */
+  gear: { readonly from: number; readonly to: number } | undefined;
+  /** Speed said last, milli-rpm. */
+  rpm: number;
+  /** Rows handed on when the last message to the operator was; -1 for none. */
+  messageAt: number;
   readonly cycle: CycleState;
   readonly repeat: Repeat;
 }
@@ -119,6 +125,9 @@ export function createState(format: Format, quantities: Quantities, units: UnitS
     cancelled: new Set(),
     spindle: "unknown",
     startedAt: 0,
+    gear: undefined,
+    rpm: 0,
+    messageAt: -1,
     cycle: createCycle(format),
     repeat: { count: 0, dx: 0, dy: 0, source: 0 },
   };

@@ -190,6 +190,13 @@ export const programFindings = {
       "Take Z to swap height first, then cancel the length offset.",
       "machine.retract.cancel-length-first",
     ),
+  "program/resume": (detail: { missing: string }) =>
+    error(
+      "program/resume",
+      `The control keeps no modes over a stop, and before the first motion behind it the program does not state ${detail.missing}.`,
+      "State it between the stop and the motion.",
+      "stops.resume",
+    ),
   "program/end": (detail: { faults: readonly EndFault[] }) =>
     error(
       "program/end",

@@ -6,6 +6,7 @@ import { findings } from "./findings.ts";
 import { machineRow } from "./machine-row.ts";
 import { checkRackList } from "./rack.ts";
 import { checkDueSpeed } from "./spindle.ts";
+import { checkResumed } from "./start.ts";
 import { acceptStep } from "./steps.ts";
 import { createWatch, loadRow, tell, tellUnlisted } from "./watch.ts";
 import type { Watch } from "./watch.ts";
@@ -67,6 +68,7 @@ function acceptRow(watch: Watch, batch: Batch, index: number): void {
     acceptStep(watch, batch.asides[batch.aside[index]]);
   } else {
     checkDueSpeed(watch);
+    checkResumed(watch);
     refreshWindows(watch);
     state.spindle.timePassed = true;
     if (row.frame === frame.machine) machineRow(watch);

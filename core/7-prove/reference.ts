@@ -3,7 +3,7 @@ import { compensationOff } from "./compensation.ts";
 import { findings } from "./findings.ts";
 import { forgetPosition, riseTo, standUp, xyAxes } from "./position.ts";
 import { checkHeldStill } from "./rack.ts";
-import { beginMotion } from "./start.ts";
+import { beginMotion, checkResumed } from "./start.ts";
 import { isPlace, tell } from "./watch.ts";
 import type { Watch } from "./watch.ts";
 
@@ -12,6 +12,7 @@ export function referenceReturn(watch: Watch, axes: number): void {
   const { state, facts, row } = watch;
   const { approach, drawbar } = state;
   const alone = (axes & linearAxes) === axisBit.z;
+  checkResumed(watch);
   compensationOff(watch, "a reference return");
   checkHeldStill(watch);
   // Z alone only leaves the pocket.

@@ -16,6 +16,10 @@ export const guardRules = {
     source:
       "NISTIR 6556 3.6.1 lists the modes that a program end leaves as they are; the order: common practice, no source",
   },
+  "program/resume": {
+    holds: "Behind a stop that keeps no modes every mode is stated before anything moves.",
+    source: practice,
+  },
   "spindle/at-speed": {
     holds:
       "No feed motion with a turning tool until the commanded speed is confirmed since the start or the last change.",

@@ -2,7 +2,7 @@ import type { StepKind } from "#base";
 import { howToConfirm } from "./confirm.ts";
 import { findings } from "./findings.ts";
 import { heightText, standUp } from "./position.ts";
-import { nowhere } from "./state.ts";
+import { nowhere, unknownTool } from "./state.ts";
 import { isPlace, tell, tellOnce } from "./watch.ts";
 import type { Watch } from "./watch.ts";
 import { listText } from "./words.ts";
@@ -47,13 +47,40 @@ export function beginMotion(watch: Watch, first: FirstMotion): void {
   standUp(watch);
 }
 
-function checkModes(watch: Watch): void {
-  const { stated } = watch.state.program;
-  const missing = (Object.keys(startWords) as (keyof typeof startWords)[]).filter(
-    (kind) => watch.traits.states.has(kind) && !stated.has(kind),
+/** What has a word, and has not been stated. */
+function unstated({ state, traits }: Watch): (keyof typeof startWords)[] {
+  return (Object.keys(startWords) as (keyof typeof startWords)[]).filter(
+    (kind) => traits.states.has(kind) && !state.program.stated.has(kind),
   );
+}
+
+function checkModes(watch: Watch): void {
+  const missing = unstated(watch);
   if (missing.length === 0) return;
   tell(watch, findings["program/start"]({ missing: listText(missing.map((kind) => startWords[kind])) }));
+}
+
+/** Behind a stop that keeps no modes nothing is in force until it is stated. */
+export function loseModes(watch: Watch): void {
+  const { program, modes, offsets } = watch.state;
+  program.stated.clear();
+  program.resumes = true;
+  modes.plane = modes.distance = undefined;
+  offsets.work = 0;
+  offsets.workExcused = false;
+  offsets.length = unknownTool;
+  offsets.lengthByEffect = false;
+}
+
+/** program/resume: what such a stop has lost is stated again before anything moves. */
+export function checkResumed(watch: Watch): void {
+  const { program } = watch.state;
+  if (!program.resumes) return;
+  program.resumes = false;
+  const missing = unstated(watch).filter((kind) => kind !== "coolant");
+  if (missing.length === 0) return;
+  const detail = { missing: listText(missing.map((kind) => startWords[kind])) };
+  tell(watch, findings["program/resume"](detail));
 }
 
 function checkStartStop(watch: Watch): void {

@@ -202,6 +202,10 @@ export interface State {
     /** The stop was confirmed before the first motion. */
     stopSeen: boolean;
     readonly stated: Set<StepKind>;
+    /** Media that were turned off before the first motion, where each has a word of its own. */
+    readonly mediaOff: Set<string>;
+    /** A stop has lost the modes, and nothing has moved since. */
+    resumes: boolean;
   };
   readonly modes: {
     units: UnitSystem;
@@ -317,7 +321,15 @@ function createWindows(): WindowState {
 /** The state before the first step: nothing is known but that the machine is homed and the drawbar clamped. */
 export function createState(facts: MachineFacts, job: JobFacts): State {
   return {
-    program: { moved: false, ended: false, wentOn: false, stopSeen: false, stated: new Set() },
+    program: {
+      moved: false,
+      ended: false,
+      wentOn: false,
+      stopSeen: false,
+      stated: new Set(),
+      mediaOff: new Set(),
+      resumes: false,
+    },
     modes: { units: facts.countsIn ?? "mm", plane: undefined, distance: undefined, feed: "per-minute" },
     spindle: createSpindle(facts),
     drawbar: {

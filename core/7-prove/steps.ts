@@ -104,10 +104,19 @@ function workAuxiliary(watch: Watch, step: StepOf<"auxiliary">): void {
   auxiliaryHandlers[step.action](watch, step.code);
 }
 
+/** Whether all coolant has been turned off by now: by one word, or by that of each medium. */
+function allOff({ facts, state }: Watch, step: StepOf<"coolant">): boolean {
+  const { mediaOff } = state.program;
+  if (step.on) mediaOff.delete(step.medium);
+  else mediaOff.add(step.medium);
+  if (mediaOff.has("all")) return true;
+  return facts.offWords.length > 0 && facts.offWords.every((medium) => mediaOff.has(medium));
+}
+
 /** Whether a step states what a program states before its first motion: a compensation left on states nothing. */
-function isStart(step: Step): boolean {
+function isStart(watch: Watch, step: Step): boolean {
   if (step.kind === "compensation") return step.value === "off";
-  if (step.kind === "coolant") return !step.on && step.medium === "all";
+  if (step.kind === "coolant") return allOff(watch, step);
   if (step.kind === "corner-feed") return step.value === "off";
   return step.kind !== "overrides" || step.value === "on";
 }
@@ -117,7 +126,8 @@ export function acceptStep(watch: Watch, step: Step): void {
   const { state } = watch;
   if (step.kind !== "spindle-speed" && step.kind !== "spindle-start") checkDueSpeed(watch);
   leaveCycle(watch);
-  if (!state.program.moved && isStart(step)) state.program.stated.add(step.kind);
+  if ((!state.program.moved || state.program.resumes) && isStart(watch, step))
+    state.program.stated.add(step.kind);
   const handler = handlers[step.kind] as (watch: Watch, step: Step) => void;
   handler(watch, step);
 }

@@ -7,7 +7,7 @@ import type { SwapEvent } from "./findings-spindle.ts";
 import { lengthCancelled } from "./offsets.ts";
 import { beginApproach, forgetPosition, heightText, standUp } from "./position.ts";
 import { checkOriented, checkStopped } from "./spindle.ts";
-import { beginMotion } from "./start.ts";
+import { beginMotion, loseModes } from "./start.ts";
 import { nowhere, unknownTool } from "./state.ts";
 import { isPlace, tell } from "./watch.ts";
 import type { Watch } from "./watch.ts";
@@ -130,6 +130,7 @@ export function pauseProgram(watch: Watch, optional: boolean): void {
   beginApproach(watch, swaps ? "the swap" : "the stop", true);
   swap.retracted = false;
   approach.lowAt = nowhere;
+  if (watch.facts.afterStop === "loses-modes") loseModes(watch);
 }
 
 function checkPause(watch: Watch): void {

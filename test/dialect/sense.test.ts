@@ -57,6 +57,49 @@ const cases: Readonly<Record<string, Case>> = {
     text: "codes: { M27: { does: conveyor on, position: unchanged, spindle: unchanged, coolant: unchanged } }",
     finds: ["dialect/undeclared codes.M27.length-offset"],
   },
+  // Stops.
+  "a stop with its message is longer than a block may be": {
+    text: "stops: { comment: with-stop }\nblocks: { longest: 64 }",
+    finds: ["dialect/format stops.comment"],
+  },
+  "the message of a stop hides the sign at the end of its block": {
+    text: 'comments: { style: semicolon }\nidioms: { message: ";MSG {{text}}" }\nfile: { end-of-block: asterisk }\nstops: { comment: with-stop }',
+    finds: ["dialect/format stops.comment @ 6"],
+  },
+  "a length offset in the tool word is lost at a stop": {
+    text: "stops: { resume: loses-modes }\nlength-offset: none\nmachine: { length-offset: { form: in-tool-word } }",
+    finds: ["dialect/format stops.resume"],
+  },
+  // Coolant.
+  "a medium that could not be turned off": {
+    text: "coolant: { off: { mist: M97 } }",
+    finds: ["dialect/undeclared coolant.off.flood"],
+  },
+  "two coolant words in a block of one M word": {
+    text: "coolant: { blocks: together }\nblocks: { m-words: 1 }",
+    finds: ["dialect/format coolant.blocks"],
+  },
+  // Spindle.
+  "a gear range that ends where it begins": {
+    text: "spindle: { gears: [{ code: M41, from: 100, to: 100 }] }",
+    finds: ["dialect/format spindle.gears.1.to"],
+  },
+  "a gear that would be shifted while it turns": {
+    text: "spindle: { order: start-first, blocks: apart, gears: [{ code: M41, from: 100, to: 4000 }] }",
+    finds: ["dialect/format spindle.gears"],
+  },
+  "two gear ranges with one code": {
+    text: "spindle: { gears: [{ code: M41, from: 1, to: 9 }, { code: M41, from: 9, to: 99 }] }",
+    finds: ["dialect/code-twice spindle.gears.2.code"],
+  },
+  "a percentage of an unknown speed": {
+    text: "spindle: { speed-unit: percent }",
+    finds: ["dialect/undeclared machine.spindle.max-rpm"],
+  },
+  "a percentage that is no whole number of thousandths": {
+    text: "spindle: { speed-unit: percent }\nnumbers: { speed: 3 }\nmachine: { spindle: { min-rpm: 1, max-rpm: 24000.05 } }",
+    finds: ["dialect/grid spindle.speed-unit"],
+  },
   // Addresses.
   "a letter without a place": {
     text: "blocks: { order: [N, G, X, Y, Z, I, J, K, R, P, F, S, T, H, D, M] }",

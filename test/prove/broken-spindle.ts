@@ -23,6 +23,29 @@ const again = (sequence: Sequence): Item[] =>
     (name) => sequence.items[find(sequence, name)],
   );
 
+/** On a control that keeps no modes over a stop. */
+const losing = (sequence: Sequence): Sequence => ({
+  ...sequence,
+  facts: { ...sequence.facts, afterStop: "loses-modes" },
+});
+
+/** All modes but the plane. */
+const lostModes: Item[] = (
+  [
+    { kind: "units", value: "mm" },
+    { kind: "distance", value: "absolute" },
+    { kind: "arc-centre", value: "incremental" },
+    { kind: "feed-mode", value: "per-minute" },
+    { kind: "path", value: "exact" },
+    { kind: "compensation", value: "off", offset: 0 },
+    { kind: "cycle", value: "off" },
+    { kind: "local-shift", value: "off" },
+    { kind: "rotation", value: "off" },
+    { kind: "scale", value: "off" },
+    { kind: "overrides", value: "on" },
+  ] as const
+).map((mode) => step(mode));
+
 /** Start and spindle. Order of the first motion and of confirmations: common practice, no source. */
 export const startAndSpindle: readonly Broken[] = [
   ...[
@@ -44,6 +67,18 @@ export const startAndSpindle: readonly Broken[] = [
     make: () => drop(controllerSwap(), name),
   })),
   {
+    rule: "program/resume",
+    how: "modes are lost at two stops",
+    times: 2,
+    make: () => losing(pausing()),
+  },
+  {
+    rule: "program/resume",
+    how: "one of the modes is not stated again",
+    times: 2,
+    make: () => losing(before(before(pausing(), "retract again", lostModes), "retract again", lostModes, 1)),
+  },
+  {
     rule: "program/start",
     how: "no spindle stop",
     make: () => drop(drop(controllerSwap(), "first stop"), "confirm stopped"),
@@ -53,6 +88,12 @@ export const startAndSpindle: readonly Broken[] = [
     rule: "program/start",
     how: "coolant unknown",
     make: () => drop(drop(controllerSwap(), "coolant off"), "coolant off"),
+  },
+  {
+    rule: "program/start",
+    how: "one of two media is not turned off by its own word",
+    make: () =>
+      setStep(controllerSwap({ offWords: ["mist", "flood"] }), "coolant off", { medium: "mist" } as const),
   },
   {
     rule: "program/start",

@@ -133,6 +133,8 @@ export function machineFacts(changes: Partial<MachineFacts> = {}): MachineFacts 
     },
     confirm: waits,
     onTimeout: "alarm",
+    afterStop: "keeps-modes",
+    offWords: [],
     signals: {
       "at-speed": { input: 4, level: "on", settle: 0.3 * second },
       stopped: { input: 5, level: "on", settle: 0 },

@@ -70,6 +70,31 @@ const formCases: readonly Case[] = [
     reading: { format: formatWith({ longest: 12, comments: { style: "parentheses", longest: 80 } }) },
     on: "G0 X1",
   },
+  { rule: "block/stop-message", blocks: "M0 (MSG, TURN)", on: "M0" },
+  ...[
+    { blocks: "S500 M3", on: "M3" },
+    { blocks: "M41\nS5000 M3", on: "M3" },
+    { blocks: "M41\nS500 M3\nM42", on: "M42" },
+    { blocks: "M41\nS500 M3\nS5000", on: "S5000" },
+    { blocks: "M41\nS500 M3\nM5\nM3", on: "M3" },
+  ].map((one) => ({
+    rule: "block/gear-range",
+    ...one,
+    reading: {
+      format: formatWith({
+        gears: [
+          { code: { letter: "M", value: 410 }, from: 100_000, to: 1_000_000 },
+          { code: { letter: "M", value: 420 }, from: 1_000_000, to: 9_000_000 },
+        ],
+      }),
+    },
+  })),
+  {
+    rule: "block/stop-message",
+    blocks: "(MSG, TURN)\nM0",
+    on: "M0",
+    reading: { format: formatWith({ stops: { ...format.stops, comment: "with-stop" } }) },
+  },
   {
     rule: "block/length",
     blocks: "(THIS IS LONG)",

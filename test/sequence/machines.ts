@@ -101,6 +101,8 @@ export function capabilitiesOf(
     cycles: { backOff: {}, levels: "both", dwellGrid: 10_000 },
     spindleOrder: "speed-first",
     spindleBlocks: "together",
+    gears: [],
+    stopComment: "own-block",
     preselect: false,
     ...change,
   };
@@ -187,6 +189,8 @@ export function machineOf(change: Partial<MachineFacts> = {}): MachineFacts {
       stopped: { by: "wait", signal: "stopped", timeout: s(30) },
     },
     onTimeout: "alarm",
+    afterStop: "keeps-modes",
+    offWords: [],
     signals: {
       "at-speed": { input: 4, level: "on", settle: s(0.3) },
       stopped: { input: 5, level: "on", settle: 0 },

@@ -1,3 +1,4 @@
+import { get, set } from "../builders.ts";
 import type { Statement } from "../builders.ts";
 import type { Context } from "../context.ts";
 import { blockOf, codeWords, inOrder, settled } from "../words.ts";
@@ -9,7 +10,9 @@ export function oneCode(context: Context, key: string, code: Parameters<typeof c
 
 /** The spindle stops. */
 export function writeSpindleStop(context: Context): Statement[] {
-  return oneCode(context, "spindle.stop", context.format.codes.spindleStop);
+  const { codes, gears } = context.format;
+  const stop = oneCode(context, "spindle.stop", codes.spindleStop);
+  return gears.length === 0 ? stop : [...stop, set(get("state", "gear"), 0)];
 }
 
 /** The spindle turns to its angle for a swap. */

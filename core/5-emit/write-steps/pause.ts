@@ -1,7 +1,9 @@
-import { get, when } from "../builders.ts";
+import { get, same, str, when } from "../builders.ts";
 import type { Statement } from "../builders.ts";
 import type { Context } from "../context.ts";
 import { blockOf, codeWord, settled } from "../words.ts";
+import { messageWaits, release } from "../write-held.ts";
+import { messageWord } from "../write-idiom.ts";
 import { forgetFeed, forgetMotion, forgetPlaces } from "../write-state.ts";
 
 /** A stop for the operator, who may move the machine. */
@@ -9,9 +11,16 @@ export function writePause(context: Context): Statement[] {
   const { codes } = context.format;
   const optional = codeWord(context, "stops.optional", codes.optionalStop).statements;
   const stop = codeWord(context, "stops.stop", codes.stop).statements;
+  const code = when(get("step", "optional"), optional, stop);
+  const alone = [settled(), ...blockOf(context, [code])];
+  const withMessage = [
+    ...blockOf(context, [code, ...messageWord(context, get("state", "value"))]),
+    ...release(),
+  ];
   return [
-    settled(),
-    ...blockOf(context, [when(get("step", "optional"), optional, stop)]),
+    ...(messageWaits(context.format)
+      ? [when(same(get("state", "held"), str("message")), withMessage, alone)]
+      : alone),
     ...forgetMotion(),
     ...forgetFeed(),
     forgetPlaces(),

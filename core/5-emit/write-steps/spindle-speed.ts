@@ -1,8 +1,8 @@
-import { get } from "../builders.ts";
+import { and, atLeast, atMost, differs, get, set, when } from "../builders.ts";
 import type { Statement } from "../builders.ts";
 import type { Context } from "../context.ts";
 import { faultOn } from "../fault.ts";
-import { blockOf, keyed, numberWord, settled } from "../words.ts";
+import { blockOf, codeWord, keyed, numberWord, settled } from "../words.ts";
 import { hold } from "../write-held.ts";
 
 /** The speed word; where it shares its block with the start, it waits for that. */
@@ -10,9 +10,28 @@ export function writeSpindleSpeed(context: Context): Statement[] {
   const { spindle } = context.format;
   const rpm = get("step", "rpm");
   if (spindle === undefined) return [faultOn("spindle.blocks")];
-  if (spindle.blocks === "together") return [settled(), ...hold("speed", rpm)];
+  const before = [settled(), ...selectGear(context)];
+  if (spindle.blocks === "together") return [...before, ...hold("speed", rpm)];
   return [
-    settled(),
+    ...before,
     ...blockOf(context, keyed(context, "spindle.blocks", numberWord("S", "writeSpeed", rpm)).statements),
   ];
+}
+
+/** The gear range that the speed lies in, in a block of its own, unless it has been selected since the spindle last stood. */
+function selectGear(context: Context): Statement[] {
+  const { gears } = context.format;
+  const rpm = get("step", "rpm");
+  return gears.reduceRight<Statement[]>(
+    (otherwise, { code, from, to }, index) => {
+      const number = index + 1;
+      const block = blockOf(context, codeWord(context, `spindle.gears.${number}.code`, code).statements);
+      const select = when(differs(get("state", "gear"), number), [
+        ...block,
+        set(get("state", "gear"), number),
+      ]);
+      return [when(and(atLeast(rpm, from), atMost(rpm, to)), [select], otherwise)];
+    },
+    gears.length === 0 ? [] : [faultOn("spindle.gears")],
+  );
 }

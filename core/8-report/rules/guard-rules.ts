@@ -4,6 +4,7 @@ import type { RuleTexts } from "./rule-texts.ts";
 export const guardRules = {
   "program/start":
     "Before any motion the stop is confirmed, coolant is off and every mode is stated; the first motion is Z alone to swap height, and only then is the length offset cancelled.",
+  "program/resume": "Behind a stop that keeps no modes, every mode is stated before anything moves.",
   "program/end":
     "At the end: Z up, coolant off, hood up, stop confirmed, tool returned or kept as stated, length offset cancelled, parked, end code, and nothing after it.",
   "spindle/at-speed":
