@@ -43,6 +43,11 @@ export interface Capabilities {
   readonly spindleOrder: "speed-first" | "start-first" | undefined;
   /** Whether speed and start share a block. Key "spindle.blocks". */
   readonly spindleBlocks: "together" | "apart" | undefined;
+  /**
+   * Digits of the tool in a tool word that states the length offset behind it in as many; 0 where it states none. Key
+   * "numbers.code-width.T" with "machine.length-offset.form".
+   */
+  readonly toolDigits: number;
   /** Key "tools.preselect". */
   readonly preselect: boolean | undefined;
 }

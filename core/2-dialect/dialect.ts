@@ -167,9 +167,15 @@ export interface Format {
         readonly blocks: "together" | "apart";
       }
     | undefined;
-  /** Whether the tool word and the change code share a block, and which comes first. */
   readonly tools:
-    { readonly blocks: "together" | "apart"; readonly order: "select-first" | "change-first" } | undefined;
+    | {
+        /** Whether the tool word and the change code share a block, and which comes first. */
+        readonly blocks: "together" | "apart";
+        readonly order: "select-first" | "change-first";
+        /** Whether the next tool is selected behind each change. */
+        readonly preselect: boolean | undefined;
+      }
+    | undefined;
   readonly lengthOffset:
     | { readonly word: string; readonly form: "with-first-z" | "own-block" | "in-tool-word" | "none" }
     | undefined;

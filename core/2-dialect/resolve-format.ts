@@ -219,7 +219,7 @@ function resolveSpindleAndTools(resolving: Resolving): Pick<Format, "spindle" | 
     tools:
       toolBlocks === undefined || toolOrder === undefined
         ? undefined
-        : { blocks: toolBlocks, order: toolOrder },
+        : { blocks: toolBlocks, order: toolOrder, preselect: yes(tree, "tools.preselect") },
     lengthOffset: form === undefined ? undefined : { word: word(tree, "length-offset.word") ?? "", form },
   };
 }

@@ -1,6 +1,8 @@
 import type { Tool } from "#job";
 import { retract } from "./retract.ts";
 import type { Run } from "./run.ts";
+import { toolOf } from "./run.ts";
+import { selectTool } from "./select-tool.ts";
 import { put } from "./steps.ts";
 import { fact, need } from "./words.ts";
 
@@ -8,7 +10,7 @@ import { fact, need } from "./words.ts";
 export function swapByController(run: Run, tool: Tool): void {
   const { state, machine, request } = run;
   fact(run, machine.changeEffects, "machine.change-effects", "the controller changes its tools");
-  put(run, { kind: "select-tool", tool: tool.number });
+  selectTool(run, tool);
   if (need(run, "tools.change", "the controller changes its tools")) put(run, { kind: "change-tool" });
   if (machine.lengthOffset?.form === "in-tool-word") state.lengthOffset = tool.lengthOffset;
   const next = nextTool(run, tool.number);
@@ -18,7 +20,7 @@ export function swapByController(run: Run, tool: Tool): void {
     "tools.preselect",
     "the controller changes its tools",
   );
-  if (preselect && next !== undefined) put(run, { kind: "select-tool", tool: next });
+  if (preselect && next !== undefined) selectTool(run, toolOf(run, next));
   retract(run);
 }
 

@@ -5,6 +5,7 @@ import { putMessage } from "./message.ts";
 import { workRapid } from "./motion.ts";
 import { retract } from "./retract.ts";
 import type { Run } from "./run.ts";
+import { selectTool } from "./select-tool.ts";
 import { put } from "./steps.ts";
 import { fact, need, refuse } from "./words.ts";
 
@@ -17,7 +18,7 @@ export function swapByOperator(run: Run, tool: Tool): void {
   if (facts?.by === "clearance" && !mayStay) goToChangePosition(run);
   // The message stands directly before the stop, when nothing moves any more. Without one the tool word says which tool it is.
   if (words["idioms.message"] === true) putMessage(run, request(run, tool));
-  put(run, { kind: "select-tool", tool: tool.number });
+  selectTool(run, tool);
   if (need(run, "stops.stop", "the operator changes the tools")) put(run, { kind: "pause", optional: false });
   retract(run);
   confirmSensedClamp(run);

@@ -4,8 +4,8 @@ import { confirmSensedClamp } from "./drawbar.ts";
 import { workAuxiliary } from "./hood.ts";
 import { retract } from "./retract.ts";
 import type { Run } from "./run.ts";
+import { selectTool } from "./select-tool.ts";
 import { stopSpindle } from "./spindle.ts";
-import { put } from "./steps.ts";
 import { swapByController } from "./swap-controller.ts";
 import { swapByOperator } from "./swap-operator.ts";
 import { swapByRack } from "./swap-rack.ts";
@@ -38,7 +38,7 @@ export function keepTool(run: Run, tool: Tool): void {
   if (run.machine.lengthOffset?.form !== "in-tool-word") return;
   // The tool word alone brings the length offset; to a controller that holds the tool the change is none.
   if (run.machine.swap === "controller") swapByController(run, tool);
-  else put(run, { kind: "select-tool", tool: tool.number });
+  else selectTool(run, tool);
 }
 
 /** Measures the tool's length where lengths are measured after a swap, or where the job asks for it. */

@@ -139,6 +139,42 @@ export function characters(offset: number, what: string): Finding {
   );
 }
 
+/** A tool or offset number with more or fewer zeros before it than the dialect writes. */
+export function digits(offset: number, word: string, count: number, key: string): Finding {
+  const message = `${word} is not written with ${count} ${count === 1 ? "digit" : "digits"}, as in this dialect.`;
+  return lenient(form("digits", offset, message, "Write as many zeros before the number.", key));
+}
+
+/** Tool word and change code that do not stand as the dialect has them: in one block, or the next tool selected ahead. */
+export function toolWords(
+  offset: number,
+  message: string,
+  fix: string,
+  key: "tools.blocks" | "tools.preselect",
+): Finding {
+  return lenient(form("tool-words", offset, message, fix, key));
+}
+
+/** A length offset that does not share the block of the first Z, or does and should not. */
+export function lengthBlock(offset: number, word: string, shared: boolean): Finding {
+  const message = shared
+    ? `${word} shares its block with a motion; this dialect gives it a block of its own.`
+    : `The Z motion stands behind ${word}; this dialect has both in one block.`;
+  const fix = shared ? `Put ${word} in a block of its own.` : `Put ${word} into the block of the Z motion.`;
+  return lenient(form("length-block", offset, message, fix, "machine.length-offset.form"));
+}
+
+/** A later hole that says the words of its cycle again. */
+export function cycleWordsAgain(offset: number, words: string): Finding {
+  const message = `The hole says ${words} again, as they were; in this dialect later holes state their place alone.`;
+  return lenient(form("cycle-words", offset, message, "Take these words out.", "cycles.repeat"));
+}
+
+/** A form that most controllers take all the same. */
+function lenient(finding: Finding): Finding {
+  return { ...finding, severity: "warning" };
+}
+
 /** More G words than the dialect takes, or modes that share a block. */
 export function gWords(offset: number, message: string, key: "blocks.g-words" | "blocks.modes"): Finding {
   return form("g-words", offset, message, "Spread them over several blocks.", key);

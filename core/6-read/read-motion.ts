@@ -10,6 +10,7 @@ import { arcLetters, readArc } from "./read-arc.ts";
 import { moveAxes } from "./read-axes.ts";
 import { feedOfRow } from "./read-feed.ts";
 import { textAt } from "./read-number.ts";
+import { checkLengthAlone } from "./read-offsets.ts";
 import type { Reader } from "./reader.ts";
 import { pushRow, pushStep } from "./rows.ts";
 import { losePlace } from "./state.ts";
@@ -134,6 +135,7 @@ function readStraight(reader: Reader, named: number, inFrame: number): void {
     return;
   }
   if (format.modal.feed === "after-rapid") state.feedDue = true;
+  if (state.lengthAlone !== undefined) checkLengthAlone(reader, inFrame === frame.work ? named : 0);
   pushRow(reader, rowKind.rapid, inFrame, named, 0, 0, 0, 0);
 }
 

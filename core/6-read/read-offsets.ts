@@ -1,8 +1,9 @@
 import { axisBit } from "#base";
 import { freeLetters } from "./block.ts";
+import * as formFindings from "./findings-form.ts";
 import * as findings from "./findings-meaning.ts";
-import { letterBit, letterNumber } from "./letters.ts";
-import { readWhole, textAt } from "./read-number.ts";
+import { axisLetters, letterBit, letterNumber } from "./letters.ts";
+import { checkDigits, readWhole, textAt } from "./read-number.ts";
 import type { Reader } from "./reader.ts";
 import { pushStep } from "./rows.ts";
 import { loseMachine, loseWork } from "./state.ts";
@@ -14,6 +15,28 @@ export function readLengthOffset(reader: Reader): void {
   if (kind !== "length-on") return;
   const number = lengthNumber(reader);
   if (number !== undefined) setLengthOffset(reader, number);
+  noteLengthBlock(reader);
+}
+
+/** Whether the length offset shares the block of a motion: what is wrong with that, or may be with the block that follows. */
+function noteLengthBlock(reader: Reader): void {
+  const { format, block, slots, state } = reader;
+  const at = slots["length-offset"]?.at ?? 0;
+  const moves = (freeLetters(block) & axisLetters) !== 0;
+  if (format.lengthOffset?.form === "own-block" && moves)
+    reader.report(formFindings.lengthBlock(block.start + at, textAt(reader, at), true));
+  if (format.lengthOffset?.form === "with-first-z" && !moves)
+    state.lengthAlone = { rows: reader.rowsBefore + reader.batch.count, word: textAt(reader, at) };
+}
+
+/** A rapid that moves Z right behind a length offset, which should have stood in its block. */
+export function checkLengthAlone(reader: Reader, named: number): void {
+  const { state, block } = reader;
+  const alone = state.lengthAlone;
+  state.lengthAlone = undefined;
+  if (alone === undefined || (named & axisBit.z) === 0) return;
+  if (alone.rows === reader.rowsBefore + reader.batch.count)
+    reader.report(formFindings.lengthBlock(block.start, alone.word, false));
 }
 
 function lengthNumber(reader: Reader): number | undefined {
@@ -22,7 +45,10 @@ function lengthNumber(reader: Reader): number | undefined {
   const bit = letterBit(word);
   if (freeLetters(block) & bit) {
     block.used |= bit;
-    return readWhole(reader, letterNumber(word));
+    const number = readWhole(reader, letterNumber(word));
+    if (number !== undefined)
+      checkDigits(reader, letterNumber(word), number, format.numbers.width.H, "numbers.code-width.H");
+    return number;
   }
   const at = slots["length-offset"]?.at ?? 0;
   if ((block.unknown & bit) === 0)

@@ -5,7 +5,7 @@ import { losePlace } from "./state.ts";
 
 /** A stop, an optional stop or the end of the program: last of all in its block (NISTIR 6556 Table 8). */
 export function readStop(reader: Reader): void {
-  const { slots, state } = reader;
+  const { slots, state, machine } = reader;
   const meaning = slots.stop?.meaning;
   if (meaning?.kind === "end") {
     pushStep(reader, { kind: "program-end" });
@@ -13,6 +13,8 @@ export function readStop(reader: Reader): void {
   }
   if (meaning?.kind !== "stop") return;
   pushStep(reader, { kind: "pause", optional: meaning.optional });
+  // The operator puts in the tool that was selected.
+  if (machine.swap === "operator") state.selections = 0;
   state.motionForgotten = true;
   forgetFeed(reader);
   // The operator may move the machine by hand meanwhile.

@@ -77,6 +77,11 @@ export interface State {
   /** Number of the length offset in force, 0 for none; undefined while unknown. */
   lengthOffset: number | undefined;
   workOffset: number | undefined;
+  /** Tool words since the last tool change, and how many changes there were. */
+  selections: number;
+  changes: number;
+  /** A length offset that stood in a block without motion, and the rows handed on until then: the next one may be its Z. */
+  lengthAlone: { readonly rows: number; readonly word: string } | undefined;
   /** Whether a local shift, rotation and scale are known to be off. */
   readonly cancelled: Set<"local-shift" | "rotation" | "scale">;
   /** Whether the spindle was started, and a speed said, since it last stopped: for the order of the two. */
@@ -113,6 +118,9 @@ export function createState(format: Format, quantities: Quantities, units: UnitS
     machine: new Float64Array(6),
     lengthOffset: undefined,
     workOffset: undefined,
+    selections: 0,
+    changes: 0,
+    lengthAlone: undefined,
     cancelled: new Set(),
     spindle: "unknown",
     startedAt: 0,

@@ -1,9 +1,9 @@
 import type { Batch, Finding } from "#base";
 import { read } from "#read";
 import type { ReadyDialect } from "../../core/index.ts";
-import { postText } from "../../core/index.ts";
-import { printSteps } from "../support/print-steps.ts";
+import { postText, proveText } from "../../core/index.ts";
 import { errorRules, ready } from "../support/ready.ts";
+import { allOfSteps } from "./all-of-steps.ts";
 import { sampleJob } from "./sample-job.ts";
 
 /** Two controllers that disagree about one axis of variation. */
@@ -23,6 +23,8 @@ export interface AxisCase {
   readonly job?: string;
   /** Rule by which the other refuses the job, where it cannot say it or must not. */
   readonly otherRefuses?: string;
+  /** Why the one takes the other's text as well, where what it states is leave and no demand. */
+  readonly onePermits?: string;
   /** Where text alone does not show it: a program that the two read in different ways. */
   readonly program?: string;
 }
@@ -32,7 +34,7 @@ export interface AxisResult {
   readonly oneText: string | undefined;
   readonly otherText: string | undefined;
   readonly otherRules: readonly string[];
-  /** Whether each reader objects to the other's text, or reads other steps from it. */
+  /** Whether each reader (or the guard behind it) objects to the other's text, or reads other steps from it. */
   readonly otherDisagrees: boolean;
   readonly oneDisagrees: boolean;
 }
@@ -47,13 +49,13 @@ export async function tryCase(axisCase: AxisCase): Promise<AxisResult> {
   const refuses = axisCase.otherRefuses !== undefined;
   if (second.program === undefined && !refuses) throw new Error(`other: ${listed(second.outcome.findings)}`);
   const shown = axisCase.program ?? first.program;
+  const answer = axisCase.program ?? second.program;
   return {
     oneText: first.program,
     otherText: second.program,
     otherRules: errorRules(second.outcome.findings),
     otherDisagrees: disagree(shown, one, other, first.outcome.summary.units),
-    oneDisagrees:
-      second.program === undefined || disagree(second.program, other, one, second.outcome.summary.units),
+    oneDisagrees: answer === undefined || disagree(answer, other, one, second.outcome.summary.units),
   };
 }
 
@@ -87,8 +89,12 @@ function disagree(
   return foreign.findings > own.findings || foreign.steps !== own.steps;
 }
 
-function readAll(text: string, { dialect }: ReadyDialect, units: "mm" | "inch" | undefined) {
-  let findings = 0;
+function readAll(text: string, ready: ReadyDialect, units: "mm" | "inch" | undefined) {
+  const { dialect } = ready;
+  // What a machine needs confirmed does not show in the words alone: the guard sees it.
+  let findings = proveText(text, ready).findings.filter(
+    ({ rule, severity }) => severity !== "note" && !/^(?:read|block)\//.test(rule),
+  ).length;
   const report = (finding: Finding): void => void (finding.severity === "note" || findings++);
   const bytes = [new TextEncoder().encode(text)];
   const batches: Iterable<Batch> = read(
@@ -98,6 +104,6 @@ function readAll(text: string, { dialect }: ReadyDialect, units: "mm" | "inch" |
     { ...(units ? { units } : {}) },
     report,
   );
-  const steps = printSteps(batches).join("\n");
+  const steps = allOfSteps(batches).join("\n");
   return { findings, steps };
 }

@@ -148,12 +148,15 @@ test("a length offset in a block of its own, or in the tool word", async () => {
     "G0 Z1",
   ]);
   const inTool: Format = { ...explicit, lengthOffset: { word: "", form: "in-tool-word" } };
-  expect(await linesOf(inTool, [{ kind: "select-tool", tool: 3 }, { kind: "change-tool" }])).toEqual([
-    "N10 T0303 M06",
-  ]);
+  expect(
+    await linesOf(inTool, [{ kind: "select-tool", tool: 3, offset: 5 }, { kind: "change-tool" }]),
+  ).toEqual(["N10 T0305 M06"]);
   await expect(
-    linesOf(inTool, [{ kind: "select-tool", tool: 100 }, { kind: "change-tool" }]),
+    linesOf(inTool, [{ kind: "select-tool", tool: 100, offset: 1 }, { kind: "change-tool" }]),
   ).rejects.toThrow("numbers.code-width.T");
+  await expect(linesOf(inTool, [{ kind: "select-tool", tool: 3 }, { kind: "change-tool" }])).rejects.toThrow(
+    "numbers.code-width.T",
+  );
   await expect(linesOf(inTool, [{ kind: "length-offset", number: 3 }])).rejects.toThrow("length-offset.on");
   const oneDigit: Format = {
     ...inTool,
@@ -165,7 +168,10 @@ test("a length offset in a block of its own, or in the tool word", async () => {
 });
 
 test("the change code first where the dialect says so", async () => {
-  const format: Format = { ...plain, tools: { blocks: "together", order: "change-first" } };
+  const format: Format = {
+    ...plain,
+    tools: { blocks: "together", order: "change-first", preselect: undefined },
+  };
   expect(await linesOf(format, [{ kind: "select-tool", tool: 3 }, { kind: "change-tool" }])).toEqual([
     "M6 T3",
   ]);

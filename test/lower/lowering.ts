@@ -81,6 +81,7 @@ export function capabilities(changes: Partial<Capabilities> = {}): Capabilities 
     cycles: { backOff: { peck: 2_500_000, "chip-break": 2_500_000 }, levels: "both", dwellGrid: 1000 },
     spindleOrder: "speed-first",
     spindleBlocks: "together",
+    toolDigits: 0,
     preselect: false,
     ...changes,
   };

@@ -141,7 +141,7 @@ export const format: Format = {
     endedBy: "any-motion",
   },
   spindle: { order: "speed-first", blocks: "together" },
-  tools: { blocks: "together", order: "select-first" },
+  tools: { blocks: "together", order: "select-first", preselect: undefined },
   lengthOffset: { word: "H", form: "with-first-z" },
   compensationWord: "D",
   pathToleranceWord: "P",

@@ -82,13 +82,13 @@ const dialects: Readonly<Record<string, Format>> = {
   }),
   "starts first, upper case": with_({
     spindle: { order: "start-first", blocks: "together" },
-    tools: { blocks: "together", order: "change-first" },
+    tools: { blocks: "together", order: "change-first", preselect: undefined },
     characters: "upper",
     stopsAct: "after-motion",
   }),
   "everything apart": with_({
     spindle: { order: "start-first", blocks: "apart" },
-    tools: { blocks: "apart", order: "select-first" },
+    tools: { blocks: "apart", order: "select-first", preselect: undefined },
     lengthOffset: { word: "H", form: "own-block" },
     modes: "apart",
     mWords: 1,

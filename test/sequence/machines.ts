@@ -99,6 +99,7 @@ export function capabilitiesOf(
     cycles: { backOff: {}, levels: "both", dwellGrid: 10_000 },
     spindleOrder: "speed-first",
     spindleBlocks: "together",
+    toolDigits: 0,
     preselect: false,
     ...change,
   };
