@@ -48,6 +48,12 @@ export interface Capabilities {
    * "numbers.code-width.T" with "machine.length-offset.form".
    */
   readonly toolDigits: number;
+  /** Number that no tool may have, since its word leaves the spindle empty; 0 where there is none. Key "tools.empty". */
+  readonly emptyTool: number;
+  /** Whether a tool may have the length offset of another number than its own. Key "length-offset.number". */
+  readonly freeOffsets: boolean;
+  /** Whether compensation and cycles are cancelled anew before each swap. Key "cancel.before-change". */
+  readonly cancelsBeforeChange: boolean | undefined;
   /** Key "tools.preselect". */
   readonly preselect: boolean | undefined;
 }

@@ -121,7 +121,7 @@ var compiled = (() => {
     validateDialect: () => validateDialect
   });
   var validateDialect = validate20;
-  var schema31 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://tapewright.invalid/schemas/dialect.schema.json", "title": "Dialect", "description": "What one controller and its machine want. A file states only what differs from the one that it extends; a key that no file of the chain states is never guessed: what needs it is refused.", "type": "object", "additionalProperties": false, "required": ["dialect"], "properties": { "dialect": { "title": "Name of the dialect", "description": "The name that programs, set-up sheets and findings quote. Lower case, words joined by hyphens; the file is called NAME.dialect.yaml.\n\nIf wrong: the program on the machine cannot be traced to the file that shaped it.", "type": "string", "pattern": "^[a-z0-9]+(-[a-z0-9]+)*$", "maxLength": 40, "examples": ["quarry-router"] }, "title": { "title": "Title", "description": "One line for people: which controller or machine this is.\n\nIf wrong: an operator picks the dialect of another machine.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["Six-pocket router at the quarry workshop"] }, "extends": { "title": "Extends", "description": "The dialect whose values hold wherever this file states none: the name of a shipped dialect, or a file in the same folder or below (its name ends with .yaml). Mappings are merged key by key; lists, single values and `none` replace.\n\nIf wrong: words of another controller are inherited that this one rejects or takes for something else.", "type": "string", "minLength": 1, "maxLength": 200, "examples": ["explicit-words", "base/workshop.dialect.yaml"] }, "sources": { "title": "Sources", "description": "Where the facts of this file come from: standard and section, manual and page, or what was tried at the machine.\n\nIf wrong: nobody can tell later which value was read and which was guessed.", "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 300 }, "examples": [["NISTIR 6556, The NIST RS274/NGC Interpreter, version 3, 17 August 2000"]] }, "file": { "title": "File", "description": "The frame of the program text: file name ending, line ends, the marks at its start and end.", "type": "object", "additionalProperties": false, "properties": { "extension": { "title": "File name ending", "description": "Ending of the program file, without the dot.\n\nIf wrong: the controller does not list the file, or opens it as something else.", "type": "string", "pattern": "^[A-Za-z0-9]{1,8}$", "examples": ["nc"] }, "line-end": { "title": "Line end", "description": "What ends a line: lf (line feed), crlf (carriage return and line feed) or cr (carriage return).\n\nIf wrong: the whole file is read as one block, or each second line as an empty one.", "type": "string", "enum": ["lf", "crlf", "cr"], "examples": ["lf"] }, "last-line-end": { "title": "Line end after the last line", "description": "Whether the last line is ended, too.\n\nIf wrong: the last block, the end of the program, is ignored.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "end-of-block": { "title": "End-of-block mark", "description": "A visible mark at the end of each block: none, semicolon or asterisk.\n\nIf wrong: `;` starts a comment on some controllers, so that the rest of the block is dropped; `*` is an error on others.", "type": "string", "enum": ["none", "semicolon", "asterisk"], "examples": ["none"] }, "delimiter": { "title": "Program delimiter", "description": "Whether a line with `%` alone stands first and last.\n\nIf wrong: the controller finds no start or no end of the program and refuses the transfer.", "type": "string", "enum": ["none", "percent"], "examples": ["percent"] }, "program-number": { "title": "Program number", "description": "How the program is identified by a number of its own, or none. Where it is stated, a job must have a number in the range.", "anyOf": [{ "title": "None", "description": "Programs have no number; the file name tells them apart.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "letter": { "title": "Letter of the program number", "description": "The address of the number.\n\nIf wrong: the line is refused, or a program of another number is overwritten.", "type": "string", "enum": ["O", ":", "%"], "examples": ["O"] }, "digits": { "title": "Digits of the program number", "description": "Least digits; zeros are put in front.\n\nUnit: digits.\n\nIf wrong: the controller takes the program for another one, or refuses it.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [4] }, "from": { "title": "Lowest program number", "description": "Lowest number that is free for programs.\n\nUnit: program number.\n\nIf wrong: a program that the builder protects is overwritten, or the transfer is refused.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [1] }, "to": { "title": "Highest program number", "description": "Highest number that is free for programs; many controls keep the 8000s or 9000s to themselves.\n\nUnit: program number.\n\nIf wrong: a cycle or macro of the builder is overwritten.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [7999] } } }], "examples": ["none", { "letter": "O", "digits": 4, "from": 1, "to": 7999 }] }, "characters": { "title": "Characters", "description": "What the text may hold: upper (capital letters, digits and the marks of the code, in comments, too), ascii, or utf-8 (any character in comments).\n\nIf wrong: the block is rejected, or the comment on the screen is garbled so that an instruction to the operator is lost.", "type": "string", "enum": ["upper", "ascii", "utf-8"], "examples": ["upper"] } }, "examples": [{ "extension": "nc", "line-end": "lf", "delimiter": "percent" }] }, "comments": { "title": "Comments", "description": "How text for people is set apart from the code.", "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Comment style", "description": "parentheses: ( ... ); semicolon: from ; to the end of the line; none: the controller takes no comments, and messages to the operator cannot be written.\n\nIf wrong: the text is executed as code, or the block alarms.", "type": "string", "enum": ["parentheses", "semicolon", "none"], "examples": ["parentheses"] }, "longest": { "title": "Longest comment", "description": "Most characters of one comment, its marks not counted. Longer text is cut.\n\nUnit: characters.\n\nIf wrong: the block alarms, or the end of an instruction to the operator is missing.", "type": "integer", "minimum": 8, "maximum": 200, "examples": [60] } }, "examples": [{ "style": "parentheses", "longest": 60 }] }, "blocks": { "title": "Blocks", "description": "How words make up a block and blocks follow one another.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Block numbers", "description": "Which blocks have a number (N word), or none.", "anyOf": [{ "title": "None", "description": "No block has a number.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Numbered blocks", "description": "all: every block; sections: only the first block of each operation.\n\nIf wrong: block search and restart do not find the place.", "type": "string", "enum": ["all", "sections"], "examples": ["all"] }, "start": { "title": "First block number", "description": "Number of the first numbered block, and of the first one after the highest was reached.\n\nUnit: block number.\n\nIf wrong: a number that the controller reserves is used.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [10] }, "step": { "title": "Step of block numbers", "description": "Difference from one numbered block to the next.\n\nUnit: block numbers.\n\nIf wrong: no free numbers for a block put in at the machine.", "type": "integer", "minimum": 1, "maximum": 1e3, "examples": [10] }, "to": { "title": "Highest block number", "description": "After it numbers begin again at the first.\n\nUnit: block number.\n\nIf wrong: the controller alarms in the middle of the program.", "type": "integer", "minimum": 1, "maximum": 99999999, "examples": [99990] }, "width": { "title": "Digits of block numbers", "description": "Least digits, zeros put in front; 0: as many as needed.\n\nUnit: digits.\n\nIf wrong: the number is not recognised.", "type": "integer", "minimum": 0, "maximum": 8, "examples": [0] } } }], "examples": ["none", { "on": "all", "start": 10, "step": 10, "to": 99990, "width": 0 }] }, "separator": { "title": "Separator", "description": "What stands between two words: none, blank or tab.\n\nIf wrong: words that run together are misread, or a blank counts against the length of the block.", "type": "string", "enum": ["none", "blank", "tab"], "examples": ["blank"] }, "order": { "title": "Word order", "description": "Letters in the order in which a block has them, each once. Every letter that the dialect writes must stand here.\n\nIf wrong: a controller with a fixed order ignores or misreads the word that stands in the wrong place.", "type": "array", "minItems": 3, "maxItems": 26, "uniqueItems": true, "items": { "$ref": "#/$defs/letter" }, "examples": [["N", "G", "X", "Y", "Z", "A", "B", "C", "I", "J", "K", "R", "P", "Q", "F", "S", "T", "H", "D", "M"]] }, "longest": { "title": "Longest block", "description": "Most characters of a block, its line end not counted, or none.\n\nUnit: characters.\n\nIf wrong: the block is cut short: in the worst case a coordinate loses its last digits and the axis goes to another place without an alarm.", "anyOf": [{ "title": "None", "description": "Any length.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 20, "maximum": 4e3 }], "examples": [80] }, "g-words": { "title": "G words in a block", "description": "one: a single G word; any: one of each modal group.\n\nIf wrong: the last one wins without a word, or the block alarms.", "type": "string", "enum": ["one", "any"], "examples": ["any"] }, "m-words": { "title": "M words in a block", "description": "Most M words in one block.\n\nUnit: words.\n\nIf wrong: only the first or the last one acts: coolant or spindle is missing.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [1] }, "modes": { "title": "Modes in a block", "description": "together: modes that are set one after another share a block (as far as g-words allows); apart: each has a block of its own.\n\nIf wrong: a mode is dropped: the program runs in the wrong plane, units or offset.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "delete": { "title": "Block delete", "description": "Whether the controller understands `/` at the start of a block. Programs are written without it; it is accepted in programs that are read.\n\nIf wrong: a block that should be skipped is executed, or the other way round.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "stops-act": { "title": "When stops act", "description": "Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. They are written in blocks of their own; this decides what a program from elsewhere means.\n\nIf wrong: the spindle stops and the tool is then driven through the material.", "type": "string", "enum": ["before-motion", "after-motion"], "examples": ["after-motion"] } }, "examples": [{ "number": "none", "separator": "blank", "longest": 80, "g-words": "any", "m-words": 1 }] }, "numbers": { "title": "Numbers", "description": "How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros` and `digits` hold for all; a single address may state its own.", "type": "object", "additionalProperties": false, "properties": { "point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "length": { "title": "Axis words", "description": "Numbers of X Y Z, and of the levels and pecks of cycles. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "arc-centre": { "title": "Arc centre and radius words", "description": "Numbers of I J K and of the radius. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "angle": { "title": "Rotary words", "description": "Numbers of A B C. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of an angle in degrees.\n\nIf wrong: the rotary axis stands short of or past its place.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the rotary axis stands short of or past its place.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [3] }, "feed-per-minute": { "title": "Feed per minute", "description": "Numbers of F in feed per minute. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 1, "inch": 2 }] }, "feed-per-revolution": { "title": "Feed per revolution", "description": "Numbers of F in feed per revolution. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "inverse-time": { "title": "Inverse-time feed", "description": "Numbers of F in inverse time. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a feed in 1/min.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [4] }, "speed": { "title": "Spindle speed", "description": "Numbers of S. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a speed in rpm.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [0] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [0] }, "dwell": { "title": "Dwell", "description": "Number of the dwell, counted in `dwell.unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `dwell.unit`.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "cycle-dwell": { "title": "Dwell in a cycle", "description": "Number of the dwell at the bottom of a hole, counted in `cycles.words.dwell-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `cycles.words.dwell-unit`.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "timeout": { "title": "Timeout of a wait", "description": "Number of the timeout, counted in `wait.timeout-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `wait.timeout-unit`.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [1] }, "code-width": { "title": "Least digits of codes", "description": "Least digits of codes and of tool and offset numbers; zeros are put in front: 2 writes G00, M06, T01.", "type": "object", "additionalProperties": false, "properties": { "G": { "title": "Digits of G words", "description": "Least digits of a G code before its point.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "M": { "title": "Digits of M words", "description": "Least digits of an M code.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "T": { "title": "Digits of T words", "description": "Least digits of a tool number.\n\nUnit: digits.\n\nIf wrong: a number with too few digits selects another tool or carries no offset.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "H": { "title": "Digits of H words", "description": "Least digits of the number of a length offset.\n\nUnit: digits.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "D": { "title": "Digits of D words", "description": "Least digits of the number of a radius offset.\n\nUnit: digits.\n\nIf wrong: the radius of another tool acts, and the contour is gouged.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] } }, "examples": [{ "G": 2, "M": 2, "T": 2, "H": 2, "D": 2 }] } }, "examples": [{ "point": "always", "trailing-zeros": "keep", "length": { "mm": 3, "inch": 4 } }] }, "modal": { "title": "Modal words", "description": "Which words are repeated although they have not changed.", "type": "object", "additionalProperties": false, "properties": { "motion": { "title": "Motion word", "description": "modal: written when the kind of motion changes; each-block: in every block with axis words.\n\nIf wrong: without its motion word a block does nothing, or is run as the last motion: a rapid where a feed was meant.", "type": "string", "enum": ["modal", "each-block"], "examples": ["modal"] }, "axes": { "title": "Axis words", "description": "changed: only axes that move; all: every axis whose place is known.\n\nIf wrong: an axis left out is taken as 0 or stays where it was.", "type": "string", "enum": ["changed", "all"], "examples": ["changed"] }, "arc-end": { "title": "End of an arc", "description": "changed: only the end coordinates that differ; both: both axes of the plane.\n\nIf wrong: the arc is refused, or ends at another place.", "type": "string", "enum": ["changed", "both"], "examples": ["changed"] }, "arc-centre": { "title": "Zeros in an arc centre", "description": "non-zero: a centre word of 0 is left out; both: both are written.\n\nIf wrong: `centre missing` alarm, or the last centre is used and the arc runs wild.", "type": "string", "enum": ["non-zero", "both"], "examples": ["both"] }, "feed": { "title": "Feed word", "description": "modal: when the feed changes; after-rapid: also in the first feed block after a rapid; each-block: in every feed block.\n\nIf wrong: the block alarms for want of a feed, or an old feed is used.", "type": "string", "enum": ["modal", "after-rapid", "each-block"], "examples": ["modal"] } }, "examples": [{ "motion": "modal", "axes": "changed", "arc-end": "changed", "arc-centre": "both", "feed": "modal" }] }, "motion": { "title": "Straight motion", "description": "Rapid and straight motion.", "type": "object", "additionalProperties": false, "properties": { "rapid": { "title": "Rapid", "description": "Code of the rapid.\n\nIf wrong: a rapid is run as a feed, or a feed as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G0"] }, "line": { "title": "Straight line at feed", "description": "Code of a straight line at feed.\n\nIf wrong: a feed is run as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G1"] }, "rapids": { "title": "Path of a rapid", "description": "straight: all axes arrive together on a straight path; dog-leg: each runs at its own rate. With dog-leg, a rapid that changes Z and X or Y is split: rising Z first, falling Z last.\n\nIf wrong: on a dog-leg the tool sweeps through a clamp that lies beside the straight path.", "type": "string", "enum": ["straight", "dog-leg"], "examples": ["dog-leg"] } }, "examples": [{ "rapid": "G0", "line": "G1", "rapids": "dog-leg" }] }, "units": { "title": "Units", "description": "Words for the units of the program.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Millimetres", "description": "Code for millimetres, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G21", "none"] }, "inch": { "title": "Inches", "description": "Code for inches, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G20", "none"] }, "programs-in": { "title": "Units of programs", "description": "job: a program is in the units of its job; mm or inch: always in these.\n\nIf wrong: everything is 25.4 times too small or too large.", "type": "string", "enum": ["job", "mm", "inch"], "examples": ["job"] } }, "examples": [{ "mm": "G21", "inch": "G20", "programs-in": "job" }] }, "plane": { "title": "Planes", "description": "Words that select the plane of arcs, cycles and compensation.", "type": "object", "additionalProperties": false, "properties": { "xy": { "title": "XY plane", "description": "Code of the XY plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G17"] }, "zx": { "title": "ZX plane", "description": "Code of the ZX plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G18"] }, "yz": { "title": "YZ plane", "description": "Code of the YZ plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G19"] } }, "examples": [{ "xy": "G17", "zx": "G18", "yz": "G19" }] }, "distance": { "title": "Absolute and incremental", "description": "Words for absolute and incremental coordinates.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute", "description": "Code for absolute coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "$ref": "#/$defs/codeOrNone", "examples": ["G90"] }, "incremental": { "title": "Incremental", "description": "Code for incremental coordinates.\n\nIf wrong: distances are taken as places.", "$ref": "#/$defs/codeOrNone", "examples": ["G91"] }, "programs-in": { "title": "Coordinates of programs", "description": "Whether programs are written with absolute or incremental coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "type": "string", "enum": ["absolute", "incremental"], "examples": ["absolute"] } }, "examples": [{ "absolute": "G90", "incremental": "G91", "programs-in": "absolute" }] }, "arc": { "title": "Arcs", "description": "Circular motion.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Arc clockwise", "description": "Code of an arc clockwise seen from the + end of the axis across the plane.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G2"] }, "ccw": { "title": "Arc counter-clockwise", "description": "Code of an arc counter-clockwise.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G3"] }, "form": { "title": "Form of an arc", "description": "incremental-centre: I J K from the start point; absolute-centre: I J K as coordinates; radius: a radius word, negative above 180 degrees; none: arcs are not understood, and chords take their place.\n\nIf wrong: the centre lies elsewhere: a wild circle through work and clamps.", "type": "string", "enum": ["incremental-centre", "absolute-centre", "radius", "none"], "examples": ["incremental-centre"] }, "centre-words": { "title": "Arc centre modes", "description": "Words that choose absolute or incremental arc centres, where the controller has them.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute arc centres", "description": "Code for absolute arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G90.1"] }, "incremental": { "title": "Incremental arc centres", "description": "Code for incremental arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G91.1"] } }, "examples": [{ "absolute": "none", "incremental": "none" }] }, "radius-word": { "title": "Radius word", "description": "Letter of the radius, where `form` is radius.\n\nIf wrong: the arc is refused.", "$ref": "#/$defs/letter", "examples": ["R"] }, "planes": { "title": "Planes with arcs", "description": "The planes in which arcs are understood. Arcs in others become chords, or are refused.\n\nIf wrong: the block alarms, or the arc is cut in another plane.", "type": "array", "maxItems": 3, "uniqueItems": true, "items": { "type": "string", "enum": ["xy", "zx", "yz"] }, "examples": [["xy", "zx", "yz"]] }, "largest-sweep": { "title": "Largest sweep", "description": "Largest sweep of an arc in one block; larger ones are split.\n\nUnit: degrees.\n\nIf wrong: the arc takes the short way instead of the long one.", "type": "number", "exclusiveMinimum": 0, "maximum": 360, "examples": [360] }, "full-circle": { "title": "Full circle", "description": "Whether one block can be a full circle.\n\nIf wrong: nothing is cut, or a whole circle where nothing was meant.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "helix": { "title": "Helix", "description": "Whether the third axis may move during an arc.\n\nIf wrong: the third axis plunges before or after the arc.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "turns-word": { "title": "Turns word", "description": "Letter of the word for the number of turns of a helix, or none: one turn a block.\n\nIf wrong: the helix is cut with one turn and a steep plunge.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "feed-along": { "title": "Feed on a helix", "description": "What F means on a helix: path, the speed along the helix; circle, the speed along its circle seen from above.\n\nIf wrong: the tool moves up to several times faster than meant on a steep helix.", "type": "string", "enum": ["path", "circle"], "examples": ["path"] }, "smallest-radius": { "title": "Smallest radius", "description": "Arcs with a smaller radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms or becomes a dwell mark.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 0.05] }, "largest-radius": { "title": "Largest radius", "description": "Arcs with a larger radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 5e3] }, "tolerance": { "title": "Radius tolerance", "description": "How far the radius at the start and at the end of an arc may differ before the controller alarms.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Tolerance in millimetres", "description": "In a program in millimetres.\n\nUnit: mm.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 10, "examples": [2e-3] }, "inch": { "title": "Tolerance in inches", "description": "In a program in inches.\n\nUnit: inch.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 1, "examples": [2e-4] }, "relative": { "title": "Relative tolerance", "description": "As a share of the radius; the larger of the two holds. 0: none.\n\nUnit: share of the radius (0.001 is 0.1 %).\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 0.01, "examples": [0] } }, "examples": [{ "mm": 2e-3, "inch": 2e-4, "relative": 0 }] }, "chord-tolerance": { "title": "Chord tolerance", "description": "Largest distance between a chord and its arc, where chords take the place of an arc.\n\nUnit: mm, or with `in`.\n\nIf wrong: flats are seen on curves, or the blocks come faster than the controller reads them and the motion stutters.", "$ref": "#/$defs/length", "examples": [0.01] } }, "examples": [{ "cw": "G2", "ccw": "G3", "form": "incremental-centre", "helix": "yes", "feed-along": "path" }] }, "path": { "title": "Path modes", "description": "Words for how corners are taken.", "type": "object", "additionalProperties": false, "properties": { "exact": { "title": "Exact path", "description": "Code for the exact path.\n\nIf wrong: corners are rounded.", "$ref": "#/$defs/codeOrNone", "examples": ["G61"] }, "stop": { "title": "Exact stop", "description": "Code for a stop at each corner.\n\nIf wrong: dwell marks at each corner, or rounded corners.", "$ref": "#/$defs/codeOrNone", "examples": ["G61.1", "none"] }, "blend": { "title": "Continuous path", "description": "Code for blending corners at speed.\n\nIf wrong: the motion stutters and burns the edge.", "$ref": "#/$defs/codeOrNone", "examples": ["G64"] }, "tolerance-word": { "title": "Blend tolerance word", "description": "Letter of the tolerance with the continuous path, or none.\n\nIf wrong: corners are cut further than allowed.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] } }, "examples": [{ "exact": "G61", "stop": "none", "blend": "G64" }] }, "feed": { "title": "Feed modes", "description": "Words for what F means.", "type": "object", "additionalProperties": false, "properties": { "per-minute": { "title": "Feed per minute", "description": "Code for feed in length units a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["G94"] }, "per-revolution": { "title": "Feed per revolution", "description": "Code for feed in length units a revolution, or none: the feed is worked out a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G95"] }, "inverse-time": { "title": "Inverse time", "description": "Code for feed in 1/minutes a block, or none.\n\nIf wrong: the tool moves at a wildly wrong feed.", "$ref": "#/$defs/codeOrNone", "examples": ["G93", "none"] } }, "examples": [{ "per-minute": "G94", "per-revolution": "none", "inverse-time": "none" }] }, "dwell": { "title": "Dwell", "description": "A pause of a set time.", "type": "object", "additionalProperties": false, "properties": { "code": { "title": "Dwell code", "description": "Code of the dwell.\n\nIf wrong: there is no pause: the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/codeOrNone", "examples": ["G4"] }, "word": { "title": "Dwell word", "description": "Letter of the time.\n\nIf wrong: the dwell alarms or is skipped; the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/letter", "examples": ["P"] }, "unit": { "title": "Dwell unit", "description": "What the time is counted in.\n\nUnit: s or ms.\n\nIf wrong: 500 becomes 500 seconds, or 0.5 becomes nothing and the cut begins at low speed.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "code": "G4", "word": "P", "unit": "s" }] }, "compensation": { "title": "Cutter radius compensation", "description": "Words for compensation by the tool's radius, or none.", "anyOf": [{ "title": "None", "description": "The controller does not compensate.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "off": { "title": "Compensation off", "description": "Code that ends compensation.\n\nIf wrong: the next motion is offset by the radius.", "$ref": "#/$defs/codeOrNone", "examples": ["G40"] }, "left": { "title": "Compensation left", "description": "Code for the tool left of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G41"] }, "right": { "title": "Compensation right", "description": "Code for the tool right of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G42"] }, "word": { "title": "Radius offset word", "description": "Letter of the number of the radius offset, or none where the tool in the spindle decides.\n\nIf wrong: the radius of another tool acts.", "$ref": "#/$defs/letterOrNone", "examples": ["D"] } } }], "examples": ["none", { "off": "G40", "left": "G41", "right": "G42", "word": "D" }] }, "length-offset": { "title": "Tool length offset", "description": "Words that make the length of the tool act, or none.", "anyOf": [{ "title": "None", "description": "No word makes a tool length act; the operator sets Z.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Length offset on", "description": "Code that makes a length offset act.\n\nIf wrong: the tool is driven into the work by its length.", "$ref": "#/$defs/codeOrNone", "examples": ["G43", "none"] }, "off": { "title": "Length offset off", "description": "Code that cancels it.\n\nIf wrong: the length of the last tool still acts for the next one.", "$ref": "#/$defs/codeOrNone", "examples": ["G49", "none"] }, "word": { "title": "Length offset word", "description": "Letter of the number of the length offset.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "$ref": "#/$defs/letter", "examples": ["H"] } } }], "examples": ["none", { "on": "G43", "off": "G49", "word": "H" }] }, "work-offset": { "title": "Work offsets", "description": "Codes of the work offsets 1 to 9 in order, or none. A number behind the end of the list cannot be said.\n\nIf wrong: the work is cut at the place of another set-up.", "anyOf": [{ "title": "None", "description": "There are no words for work offsets; the operator sets the origin.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 9, "items": { "$ref": "#/$defs/codeOrNone" } }], "examples": ["none", ["G54", "G55", "G56", "G57", "G58", "G59"]] }, "machine-move": { "title": "Move in machine coordinates", "description": "Code for a move in machine coordinates, in the same block as the motion code, or none. It acts in its own block alone.\n\nIf wrong: the retract goes to a place in work coordinates: into the work, or past the travel.", "$ref": "#/$defs/codeOrNone", "examples": ["G53", "none"] }, "reference-return": { "title": "Return to the reference position", "description": "Code of the return to the reference position, or none.\n\nIf wrong: an intermediate point is taken for the target: a diagonal through the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G28", "none"] }, "cancel": { "title": "Cancelling", "description": "Words that put an end to what an earlier program may have left in force.", "type": "object", "additionalProperties": false, "properties": { "cycles": { "title": "Cycles off", "description": "Code that ends fixed cycles.\n\nIf wrong: a hole is drilled at every place that follows.", "$ref": "#/$defs/codeOrNone", "examples": ["G80"] }, "local-shift": { "title": "Local shift off", "description": "Code that cancels a shift of the origin, or none.\n\nIf wrong: the work is cut at a shifted place.", "$ref": "#/$defs/codeOrNone", "examples": ["G92.2", "none"] }, "rotation": { "title": "Rotation off", "description": "Code that cancels a rotation, or none.\n\nIf wrong: the work is cut rotated.", "$ref": "#/$defs/codeOrNone", "examples": ["G69", "none"] }, "scale": { "title": "Scale off", "description": "Code that cancels scaling and mirroring, or none.\n\nIf wrong: the work is cut at another size or mirrored.", "$ref": "#/$defs/codeOrNone", "examples": ["G50", "none"] }, "overrides": { "title": "Overrides on", "description": "Code that makes the feed and speed overrides act, or none.\n\nIf wrong: the override knob is dead while the program is proved out.", "$ref": "#/$defs/codeOrNone", "examples": ["M48", "none"] } }, "examples": [{ "cycles": "G80", "local-shift": "none", "rotation": "none", "scale": "none", "overrides": "M48" }] }, "cycles": { "title": "Fixed cycles", "description": "Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.", "anyOf": [{ "title": "None", "description": "The controller has no fixed cycles.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "drill": { "title": "Drill", "description": "Feed in, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G81"] }, "dwell": { "title": "Drill with dwell", "description": "Feed in, dwell, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G82"] }, "peck": { "title": "Peck", "description": "Pecks with a rapid out of the hole after each, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G83"] }, "chip-break": { "title": "Chip-breaking", "description": "Pecks with a small back-off, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G73", "none"] }, "tap": { "title": "Tap right-hand", "description": "Feed in, reverse, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G84"] }, "tap-left": { "title": "Tap left-hand", "description": "The same with a left-hand tap, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G74", "none"] }, "ream": { "title": "Ream", "description": "Feed in, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G85"] }, "bore-dwell": { "title": "Bore with dwell", "description": "Feed in, dwell, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G89"] }, "bore-stop": { "title": "Bore with spindle stop", "description": "Feed in, dwell, spindle stop, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G86", "none"] }, "bore-manual": { "title": "Bore with manual retract", "description": "Feed in, dwell, spindle stop, program stop, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G88", "none"] }, "return": { "title": "Level between holes", "description": "Words that choose the level to which the tool goes between holes.", "type": "object", "additionalProperties": false, "properties": { "initial": { "title": "Initial level", "description": "Code for the level at which the tool stood before the first hole, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G98", "none"] }, "retract": { "title": "Retract level", "description": "Code for the retract level of the cycle, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G99", "none"] }, "without": { "title": "Level without a word", "description": "The level between holes where there is no word, or none where both words are there.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "type": "string", "enum": ["retract", "initial", "none"], "examples": ["none"] } }, "examples": [{ "initial": "G98", "retract": "G99", "without": "none" }] }, "back-off": { "title": "Back-off", "description": "How far the controller's own cycle backs off. A job that asks for another back-off is written longhand.", "type": "object", "additionalProperties": false, "properties": { "peck": { "title": "Back-off of pecks", "description": "How far above the last depth the rapid back into the hole ends.\n\nUnit: mm, or with `in`.\n\nIf wrong: the drill is driven into the bottom at rapid and breaks.", "$ref": "#/$defs/length", "examples": [0.254] }, "chip-break": { "title": "Back-off of chip-breaking", "description": "How far the drill is withdrawn between two pecks.\n\nUnit: mm, or with `in`.\n\nIf wrong: the chip does not break.", "$ref": "#/$defs/length", "examples": [0.254] } }, "examples": [{ "peck": 0.254, "chip-break": 0.254 }] }, "levels": { "title": "Depth and retract level", "description": "absolute: Z and R are coordinates; relative: Z counts from R, and R from the initial level.\n\nIf wrong: the depth is doubled, or the hole is drilled in the air.", "type": "string", "enum": ["absolute", "relative"], "examples": ["absolute"] }, "words": { "title": "Words of a cycle", "description": "Letters of the values of a cycle.", "type": "object", "additionalProperties": false, "properties": { "retract": { "title": "Retract level word", "description": "Letter of the retract level.\n\nIf wrong: feed begins at another height: a rapid into the work.", "$ref": "#/$defs/letter", "examples": ["R"] }, "peck": { "title": "Peck word", "description": "Letter of the depth of one peck.\n\nIf wrong: the hole is drilled in one go and the drill breaks.", "$ref": "#/$defs/letter", "examples": ["Q"] }, "dwell": { "title": "Dwell word", "description": "Letter of the dwell at depth.\n\nIf wrong: no dwell at depth, or a very long one.", "$ref": "#/$defs/letter", "examples": ["P"] }, "dwell-unit": { "title": "Unit of the dwell", "description": "What the dwell in a cycle is counted in.\n\nUnit: s or ms.\n\nIf wrong: no dwell at depth, or a very long one.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "retract": "R", "peck": "Q", "dwell": "P", "dwell-unit": "s" }] }, "repeat": { "title": "Later holes", "description": "positions: later holes state their place alone; all: each states the words of the cycle again.\n\nIf wrong: later holes are missing or have another depth.", "type": "string", "enum": ["positions", "all"], "examples": ["positions"] }, "ended-by": { "title": "End of a cycle", "description": "any-motion: a motion word ends the cycle, too; cancel-code: its own code alone. The code is always written; this decides what a program from elsewhere means.\n\nIf wrong: a hole is drilled at every place that follows.", "type": "string", "enum": ["any-motion", "cancel-code"], "examples": ["cancel-code"] } } }], "examples": ["none", { "drill": "G81", "peck": "G83", "return": { "initial": "G98", "retract": "G99", "without": "none" } }] }, "spindle": { "title": "Spindle", "description": "Words for the spindle.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Spindle clockwise", "description": "Code that starts the spindle clockwise, as for a right-hand tool.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M3"] }, "ccw": { "title": "Spindle counter-clockwise", "description": "Code that starts it counter-clockwise, or none.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M4", "none"] }, "stop": { "title": "Spindle stop", "description": "Code that stops the spindle.\n\nIf wrong: the spindle runs on into the swap or past the end of the program.", "$ref": "#/$defs/codeOrNone", "examples": ["M5"] }, "orient": { "title": "Spindle orientation", "description": "Code that stops the spindle at its swap angle, or none.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["M19", "none"] }, "order": { "title": "Order of speed and start", "description": "speed-first: the S word before the start word; start-first: the start word before the S word. It holds in a block, whatever `blocks.order` says, and from block to block.\n\nIf wrong: the spindle starts at the last speed, or the speed is ignored.", "type": "string", "enum": ["speed-first", "start-first"], "examples": ["speed-first"] }, "blocks": { "title": "Speed and start in a block", "description": "together: one block; apart: one block each.\n\nIf wrong: one of the two is ignored.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] } }, "examples": [{ "cw": "M3", "ccw": "M4", "stop": "M5", "order": "speed-first", "blocks": "together" }] }, "coolant": { "title": "Coolant", "description": "Words for coolant and air.", "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist", "description": "Code that turns mist on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M7", "none"] }, "flood": { "title": "Flood", "description": "Code that turns flood coolant on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M8", "none"] }, "air": { "title": "Air", "description": "Code that turns air on, or none.\n\nIf wrong: chips stay in the cut.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool", "description": "Code that turns coolant through the tool on, or none.\n\nIf wrong: a deep hole is drilled dry.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "off": { "title": "All off", "description": "Code that turns all of them off.\n\nIf wrong: coolant runs during the swap, into the taper and the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["M9"] } }, "examples": [{ "mist": "M7", "flood": "M8", "air": "none", "through-tool": "none", "off": "M9" }] }, "tools": { "title": "Tools", "description": "Words for selecting and changing tools.", "type": "object", "additionalProperties": false, "properties": { "change": { "title": "Tool change", "description": "Code of the controller's own tool change, or none.\n\nIf wrong: the tool is not changed, and the next operation runs with the last one.", "$ref": "#/$defs/codeOrNone", "examples": ["M6", "none"] }, "blocks": { "title": "Selection and change in a block", "description": "together: T and the change code share a block; apart: one block each.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "order": { "title": "Order of selection and change", "description": "select-first: T before the change code; change-first: the change code first.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["select-first", "change-first"], "examples": ["select-first"] }, "preselect": { "title": "Preselection", "description": "Whether the next tool is selected right after each change, so that the changer gets it ready.\n\nIf wrong: the changer takes the wrong tool at the next change.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "change": "M6", "blocks": "together", "order": "select-first", "preselect": "no" }] }, "stops": { "title": "Stops and end", "description": "Words that stop and end the program.", "type": "object", "additionalProperties": false, "properties": { "stop": { "title": "Program stop", "description": "Code of a stop that the operator ends.\n\nIf wrong: the program runs on while a hand is in the machine.", "$ref": "#/$defs/codeOrNone", "examples": ["M0"] }, "optional": { "title": "Optional stop", "description": "Code of a stop that acts when its switch is on, or none.\n\nIf wrong: the program runs on although a check was meant.", "$ref": "#/$defs/codeOrNone", "examples": ["M1", "none"] }, "end": { "title": "End of program", "description": "Code of the end of the program.\n\nIf wrong: the controller alarms, does not rewind, or moves a pallet.", "$ref": "#/$defs/codeOrNone", "examples": ["M30", "M2"] } }, "examples": [{ "stop": "M0", "optional": "M1", "end": "M30" }] }, "wait": { "title": "Values of a wait", "description": "Numbers that a wait on a signal says.", "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Level on", "description": "Number for a signal that is on.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "off": { "title": "Level off", "description": "Number for a signal that is off.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [0] }, "timeout-unit": { "title": "Unit of the timeout", "description": "What the timeout is counted in.\n\nUnit: s or ms.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "on": 1, "off": 0, "timeout-unit": "s" }] }, "codes": { "title": "Codes of the builder", "description": "What further codes do that a program from elsewhere may hold: what they are for, and their effects. They are read, not written.", "type": "object", "additionalProperties": false, "patternProperties": { "^[GM]\\d{1,3}$": { "title": "One code", "description": "A code with no meaning of its own in the standards, and what it leaves behind.", "type": "object", "additionalProperties": false, "properties": { "does": { "title": "What it does", "description": "In words, for findings and the set-up sheet.\n\nIf wrong: the operator does not know what is switched.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["chip conveyor on"] }, "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" }] } }, "examples": [{ "M27": { "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" } }] }, "idioms": { "title": "Idioms", "description": "How this controller says one action: literal words and {{name}} for the whole number of a word. One code each; beside it may stand P Q R L E I J K.", "type": "object", "additionalProperties": false, "properties": { "message": { "title": "Message to the operator", "description": "A whole comment with a mark of its own, so that a message is told from a remark, or none. It may name {{text}} (must).\n\nIf wrong: the operator does not see what is asked of them.", "$ref": "#/$defs/template", "examples": ["(MSG, {{text}})"] }, "wait-signal": { "title": "Wait on a signal", "description": "Waits until an input has a level, or none. It may name {{signal}} (must), {{level}} (without it every signal is waited for until it is on) and {{timeout}} (without it the wait lasts for ever).\n\nIf wrong: the program does not wait: the tool cuts before the spindle is up to speed, or swaps while it turns.", "$ref": "#/$defs/template", "examples": ["M94 P{{signal}} R{{level}} Q{{timeout}}"] }, "output-on": { "title": "Output on", "description": "Switches an output on, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M95 P{{output}}"] }, "output-off": { "title": "Output off", "description": "Switches an output off, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M96 P{{output}}"] }, "release": { "title": "Release the tool", "description": "Opens the drawbar, or none. It names no value.\n\nIf wrong: the tool drops, or is pulled out of the rack with its fork.", "$ref": "#/$defs/template", "examples": ["M21"] }, "clamp": { "title": "Clamp the tool", "description": "Closes the drawbar, or none. It names no value.\n\nIf wrong: the spindle starts with a loose tool.", "$ref": "#/$defs/template", "examples": ["M22"] }, "taper-air-on": { "title": "Taper air on", "description": "Blows the taper clean, or none. It names no value.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/template", "examples": ["M25"] }, "taper-air-off": { "title": "Taper air off", "description": "Ends it, or none. It names no value.\n\nIf wrong: air blows on during the cut.", "$ref": "#/$defs/template", "examples": ["M26"] }, "cover-open": { "title": "Open the rack's cover", "description": "Opens the cover of the rack, or none. It names no value.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/template", "examples": ["M27"] }, "cover-close": { "title": "Close the rack's cover", "description": "Closes the cover of the rack, or none. It names no value.\n\nIf wrong: chips fill the pockets.", "$ref": "#/$defs/template", "examples": ["M28"] }, "hood-up": { "title": "Dust hood up", "description": "Lifts the dust hood, or none. It names no value.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/template", "examples": ["M23"] }, "hood-down": { "title": "Dust hood down", "description": "Lowers the dust hood, or none. It names no value.\n\nIf wrong: dust is not drawn off.", "$ref": "#/$defs/template", "examples": ["M24"] }, "measure": { "title": "Measure the tool", "description": "Has the controller measure the tool's length and make it its length offset, or none. It names no value.\n\nIf wrong: the length of the last measurement acts.", "$ref": "#/$defs/template", "examples": ["M29"] } }, "examples": [{ "wait-signal": "M94 P{{signal}} R{{level}} Q{{timeout}}", "release": "M21", "clamp": "M22" }] }, "machine": { "title": "Machine", "description": "Facts of this machine, in its own leaf. A key is needed when a job needs it.", "type": "object", "additionalProperties": false, "properties": { "travel": { "title": "Travel", "description": "Where each axis can go, machine coordinates. Rotary axes are allowed only where they stand here.", "type": "object", "additionalProperties": false, "properties": { "x": { "title": "Travel of X", "description": "Least and greatest place of X in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "y": { "title": "Travel of Y", "description": "Least and greatest place of Y in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "z": { "title": "Travel of Z", "description": "Least and greatest place of Z in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "a": { "title": "Travel of A", "description": "Least and greatest place of A in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "b": { "title": "Travel of B", "description": "Least and greatest place of B in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "c": { "title": "Travel of C", "description": "Least and greatest place of C in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] } }, "examples": [{ "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }] }, "spindle": { "title": "Spindle of the machine", "description": "What the spindle and its drive can do.", "type": "object", "additionalProperties": false, "properties": { "min-rpm": { "title": "Lowest speed", "description": "Lowest speed that the spindle may run at.\n\nUnit: rpm.\n\nIf wrong: the spindle overheats, or does not turn.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [6e3] }, "max-rpm": { "title": "Highest speed", "description": "Highest speed.\n\nUnit: rpm.\n\nIf wrong: the speed is cut without a word and the feed is too fast for it.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [24e3] }, "spin-up": { "title": "Time to come up to speed", "description": "Time from standstill to the highest speed.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "spin-down": { "title": "Time to stop", "description": "Time from the highest speed to standstill by the drive.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped while the spindle turns.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "coast-down": { "title": "Time to coast down", "description": "The same in free run, with the drive tripped.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "$ref": "#/$defs/time", "examples": ["25 s"] }, "orient": { "title": "Orientation before a swap", "description": "Whether the spindle must be oriented before a swap.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "min-rpm": 6e3, "max-rpm": 24e3, "spin-up": "6 s", "spin-down": "6 s", "coast-down": "25 s" }] }, "signals": { "title": "Signals", "description": "Inputs that the program can wait on.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "At speed", "description": "The drive reports that the spindle is at its speed: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [{ "input": 4, "settle": "0.3 s" }] }, "stopped": { "title": "Stopped", "description": "The drive or a sensor reports standstill: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool is swapped while the spindle turns.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [5] }, "released": { "title": "Released", "description": "The drawbar is open: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [8] }, "clamped": { "title": "Clamped", "description": "The drawbar is closed with a tool in it: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [7] }, "tool-present": { "title": "Tool present", "description": "A tool is in the spindle: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the program goes on without a tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [9] }, "air": { "title": "Air pressure", "description": "There is enough air to work the drawbar: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [6] }, "hold-down": { "title": "Hold-down", "description": "Vacuum or clamps hold the work: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the work comes loose in the cut.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [10] } }, "examples": [{ "at-speed": { "input": 4, "settle": "0.3 s" }, "stopped": 5 }] }, "waits": { "title": "Waits", "description": "What a wait does when its time is up.", "type": "object", "additionalProperties": false, "properties": { "on-timeout": { "title": "On timeout", "description": "alarm: the program stops; continues: it goes on as if the signal had come, so that such a wait confirms nothing.\n\nIf wrong: a fault of the spindle or the air goes unseen and the program runs on.", "type": "string", "enum": ["alarm", "continues"], "examples": ["alarm"] } }, "examples": [{ "on-timeout": "alarm" }] }, "swap": { "title": "Swap style", "description": "controller: the controller changes tools by itself; rack: the program drives to the pockets and works the drawbar; operator: the program stops and asks for the tool.\n\nIf wrong: the program waits for a change that never comes, or drives to a rack that is not there.", "type": "string", "enum": ["controller", "rack", "operator"], "examples": ["rack"] }, "change-effects": { "title": "Effects of the tool change", "description": "What the controller's own tool change does besides changing the tool. Needed where `swap` is controller.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unchanged", "spindle": "stopped", "coolant": "unchanged", "length-offset": "unchanged" }] }, "measure-effects": { "title": "Effects of measuring", "description": "What the controller's measurement of a tool does. Needed where `lengths` is measured.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unknown", "spindle": "stopped", "coolant": "unchanged", "length-offset": "active" }] }, "retract": { "title": "Retract to swap height", "description": "How Z goes up to the swap height.", "type": "object", "additionalProperties": false, "properties": { "by": { "title": "Retract by", "description": "machine-move: a rapid in machine coordinates; reference-return: the return to the reference position; clearance: the clearance of the job (operator swaps only).\n\nIf wrong: the tool is dragged across the work, or driven past the travel.", "type": "string", "enum": ["machine-move", "reference-return", "clearance"], "examples": ["machine-move"] }, "z": { "title": "Swap height", "description": "Z of the swap height in machine coordinates, with machine-move.\n\nUnit: mm, or with `in`.\n\nIf wrong: Z does not clear the work, or runs onto its limit switch.", "$ref": "#/$defs/length", "examples": [0] }, "acts-on": { "title": "What it moves", "description": "spindle-nose: machine coordinates are those of the spindle; tool-tip: an active length offset counts, too.\n\nIf wrong: Z stands lower by the tool's length than meant.", "type": "string", "enum": ["spindle-nose", "tool-tip"], "examples": ["spindle-nose"] }, "cancel-length-first": { "title": "Cancel the length offset first", "description": "Whether the length offset must be cancelled before it.\n\nIf wrong: the controller alarms, or the tool runs past the travel by its length.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "intermediate": { "title": "Intermediate point", "description": "incremental-zero: a reference return has an intermediate point, given as zero increments; none: it has none.\n\nIf wrong: the intermediate point is taken for a target: a diagonal through the work.", "type": "string", "enum": ["none", "incremental-zero"], "examples": ["none"] }, "change-position": { "title": "Change position", "description": "Where the operator changes tools, with retract by clearance; work coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the operator reaches between tool and work to change it.", "$ref": "#/$defs/place", "examples": [[0, 0, 120]] } }, "examples": [{ "by": "machine-move", "z": 0, "acts-on": "spindle-nose", "cancel-length-first": "no", "intermediate": "none" }] }, "length-offset": { "title": "Length offset at the machine", "description": "How the tool's length comes to act.", "type": "object", "additionalProperties": false, "properties": { "form": { "title": "Form", "description": "with-first-z: in the block of the first Z motion; own-block: in a block of its own before it; in-tool-word: with the tool word; none: there is no length offset, the operator sets Z.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["with-first-z", "own-block", "in-tool-word", "none"], "examples": ["with-first-z"] }, "select-moves": { "title": "Selecting moves Z", "description": "Whether selecting it moves the axis by itself.\n\nIf wrong: Z moves where nobody meant it to.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "cancel-moves": { "title": "Cancelling moves Z", "description": "Whether cancelling it moves the axis by itself. It is then cancelled at swap height only.\n\nIf wrong: Z moves down by the tool's length.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "form": "with-first-z", "select-moves": "no", "cancel-moves": "no" }] }, "lengths": { "title": "Tool lengths", "description": "Where they come from: table, the controller's tool table; measured, a measurement after each swap; operator, set by hand.\n\nIf wrong: the tool is driven into the work by the difference.", "type": "string", "enum": ["table", "measured", "operator"], "examples": ["table"] }, "drawbar": { "title": "Drawbar", "description": "How the drawbar is worked at a rack, or none.", "anyOf": [{ "title": "None", "description": "There is no drawbar that the program works.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "travels": { "title": "Travel of an empty spindle", "description": "Whether an empty spindle travels along the rack clamped or released.\n\nIf wrong: the released drawbar strikes a holder, or the clamped one is pressed onto it.", "type": "string", "enum": ["clamped", "released"], "examples": ["clamped"] }, "taper-air": { "title": "Taper air", "description": "Whether air cleans the taper while a tool is picked.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/yesNo", "examples": ["no"] } } }], "examples": ["none", { "travels": "clamped", "taper-air": "no" }] }, "rack": { "title": "Rack", "description": "Where tools wait and how they are fetched, or none.", "anyOf": [{ "title": "None", "description": "There is no rack that the program drives to.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Style of the rack", "description": "drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.\n\nIf wrong: the spindle is driven into the rack.", "type": "string", "enum": ["drop-in", "slide-in"], "examples": ["drop-in"] }, "clear-z": { "title": "Clear height", "description": "Machine Z at which an empty spindle clears the tools in the rack, and a full one the empty pockets.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is dragged through the rack.", "$ref": "#/$defs/length", "examples": [-5] }, "pocket-z": { "title": "Pocket height", "description": "Machine Z at which the holder sits in its pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is crushed into the rack, or drops.", "$ref": "#/$defs/length", "examples": [-78.4] }, "descend-from": { "title": "Start of the slow descent", "description": "How far above the pocket height the descent at feed begins.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is driven into its pocket at rapid.", "$ref": "#/$defs/length", "examples": [20] }, "descend-feed": { "title": "Feed of the slow descent", "description": "Feed of the last part of the way down.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder is driven into its pocket too fast.", "$ref": "#/$defs/feed", "examples": [600] }, "pockets": { "title": "Pockets", "description": "Places of the pockets, machine coordinates: the first one, the pitch to the next and their number, or a list of places.\n\nIf wrong: the spindle is driven beside the pocket.", "anyOf": [{ "type": "object", "additionalProperties": false, "properties": { "first": { "title": "First pocket", "description": "X and Y of pocket 1.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket.", "$ref": "#/$defs/point", "examples": [[40, 20]] }, "pitch": { "title": "Pitch", "description": "X and Y from one pocket to the next.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket, farther with each one.", "$ref": "#/$defs/point", "examples": [[80, 0]] }, "count": { "title": "Number of pockets", "description": "How many there are.\n\nUnit: pockets.\n\nIf wrong: the spindle is driven past the end of the rack.", "type": "integer", "minimum": 1, "maximum": 200, "examples": [6] } } }, { "type": "array", "minItems": 1, "maxItems": 200, "items": { "$ref": "#/$defs/point" } }], "examples": [{ "first": [40, 20], "pitch": [80, 0], "count": 6 }, [[40, 20], [120, 20]]] }, "zone": { "title": "Rack zone", "description": "Box that only swaps enter.", "type": "object", "additionalProperties": false, "properties": { "min": { "title": "Least corner", "description": "Least X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[0, 0, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[500, 60, -5]] } }, "examples": [{ "min": [0, 0, -95], "max": [500, 60, -5] }] }, "slide": { "title": "Slide", "description": "The way into a fork, with slide-in.", "type": "object", "additionalProperties": false, "properties": { "direction": { "title": "Direction of the slide", "description": "Direction from the approach into the pocket.\n\nIf wrong: the holder is torn out of the fork.", "type": "string", "enum": ["+x", "-x", "+y", "-y"], "examples": ["+y"] }, "distance": { "title": "Length of the slide", "description": "Distance from the approach to the pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder strikes the fork on its way up or down.", "$ref": "#/$defs/length", "examples": [40] }, "feed": { "title": "Feed of the slide", "description": "Feed of the slide.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder strikes the fork too fast.", "$ref": "#/$defs/feed", "examples": [1e3] } }, "examples": [{ "direction": "+y", "distance": 40, "feed": 1e3 }] }, "widest": { "title": "Widest tool", "description": "Widest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a wide tool strikes its neighbour.", "$ref": "#/$defs/lengthOrNone", "examples": [60] }, "longest": { "title": "Longest tool", "description": "Longest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a long tool strikes the table under the rack.", "$ref": "#/$defs/lengthOrNone", "examples": [90] }, "cover": { "title": "Cover", "description": "Whether the program opens and closes a cover.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "at-end": { "title": "At the end", "description": "What becomes of the last tool.", "type": "object", "additionalProperties": false, "properties": { "tool": { "title": "Last tool", "description": "return: it goes back to its pocket; keep: it stays in the spindle.\n\nIf wrong: the next program finds a tool where it expects none.", "type": "string", "enum": ["return", "keep"], "examples": ["return"] } }, "examples": [{ "tool": "return" }] } } }], "examples": ["none", { "style": "drop-in", "clear-z": -5, "pocket-z": -78.4, "descend-from": 20, "descend-feed": 600, "pockets": { "first": [40, 20], "pitch": [80, 0], "count": 6 }, "at-end": { "tool": "return" } }] }, "park": { "title": "Parking place", "description": "X and Y where the program leaves the axes at its end, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is in the way of unloading.", "$ref": "#/$defs/point", "examples": [[600, 800]] }, "outputs": { "title": "Outputs", "description": "Outputs that the program switches, by a name of yours.", "type": "object", "additionalProperties": false, "patternProperties": { "^[a-z][a-z0-9-]{0,30}$": { "title": "One output", "description": "An output and when it is on.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Number of the output", "description": "Number as the idiom says it.\n\nUnit: number of the output.\n\nIf wrong: another output is switched.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "during": { "title": "When it is on", "description": "cutting: from the spindle's start to its stop; program: from the first swap to the end.\n\nIf wrong: the extraction is off while dust is made, or on during the swap.", "type": "string", "enum": ["cutting", "program"], "examples": ["cutting"] } }, "examples": [{ "number": 1, "during": "cutting" }] } }, "examples": [{ "extraction": { "number": 1, "during": "cutting" } }] }, "hood": { "title": "Dust hood", "description": "Whether the program lifts and lowers a dust hood.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "keep-out": { "title": "Keep-out boxes", "description": "Boxes in machine coordinates that no motion of the work may enter.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into what stands there.", "type": "array", "maxItems": 50, "items": { "title": "One box", "description": "A box and what stands there.", "type": "object", "additionalProperties": false, "required": ["name", "min", "max"], "properties": { "name": { "title": "What stands there", "description": "Findings name it.\n\nIf wrong: nobody knows what the finding means.", "type": "string", "minLength": 1, "maxLength": 60, "examples": ["vise"] }, "min": { "title": "Least corner", "description": "Least X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[100, 100, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[250, 200, -40]] } }, "examples": [{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }] }, "examples": [[{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }]] }, "tapping": { "title": "Tapping", "description": "How the machine taps.", "type": "object", "additionalProperties": false, "properties": { "kind": { "title": "Kind of tapping", "description": "none: not at all; floating: with a floating holder; synchronised: spindle and feed are locked.\n\nIf wrong: the tap breaks or strips the thread.", "type": "string", "enum": ["none", "floating", "synchronised"], "examples": ["floating"] }, "reversal": { "title": "Time to reverse", "description": "Time that the spindle needs to reverse, with a floating holder.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the holder runs out of float and the tap breaks.", "$ref": "#/$defs/time", "examples": ["1 s"] }, "longhand": { "title": "Tapping longhand", "description": "Whether tapping may be written without its cycle.\n\nIf wrong: the tap breaks: feed and spindle do not reverse together.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "kind": "floating", "reversal": "1 s", "longhand": "no" }] }, "feed": { "title": "Feed limits", "description": "Lowest and highest feed; without them feeds are not checked against the machine.", "type": "object", "additionalProperties": false, "properties": { "least": { "title": "Lowest feed", "description": "Lowest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is raised without a word.", "$ref": "#/$defs/feed", "examples": [1] }, "most": { "title": "Highest feed", "description": "Highest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is cut without a word, and times on the sheet are wrong.", "$ref": "#/$defs/feed", "examples": [12e3] } }, "examples": [{ "least": 1, "most": 12e3 }] }, "work-zero": { "title": "Origins of the work offsets", "description": "Where the origin of each work offset (1 to 9) lies in machine coordinates, where it is always the same; a set-up file overrides it. With it, travel is checked in full.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "type": "object", "additionalProperties": false, "patternProperties": { "^[1-9]$": { "title": "Origin of one work offset", "description": "X, Y and Z of its origin in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "$ref": "#/$defs/place", "examples": [[300, 200, -80]] } }, "examples": [{ "1": [300, 200, -80] }] } }, "examples": [{ "travel": { "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }, "swap": "operator" }] }, "confirm": { "title": "Confirmations", "description": "How the program makes sure of a state before it relies on it. One that is not stated cannot be relied on: a job that needs it is refused.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "Spindle at speed", "description": "How it is confirmed that the spindle is at its speed: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "at-speed", "timeout": "10 s" }, { "dwell": "max(spin_up, spin_down) * max(rpm - from_rpm, from_rpm - rpm) / max_rpm + 0.5 * second" }] }, "stopped": { "title": "Spindle stopped", "description": "How it is confirmed that the spindle stands: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "stopped", "timeout": "30 s" }, { "dwell": "coast_down * from_rpm / max_rpm + 0.5 * second" }] }, "released": { "title": "Tool released", "description": "How it is confirmed that the drawbar is open: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "released", "timeout": "2 s" }, { "dwell": "0.8 s" }] }, "clamped": { "title": "Tool clamped", "description": "How it is confirmed that the drawbar is closed with a tool in it: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "clamped", "timeout": "2 s" }] }, "air": { "title": "Air pressure", "description": "How it is confirmed that there is air to work the drawbar: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "air", "timeout": "5 s" }] } }, "examples": [{ "at-speed": { "wait": "at-speed", "timeout": "10 s" }, "stopped": { "dwell": "60 s" } }] } }, "$defs": { "yesNo": { "description": "yes or no", "type": "string", "enum": ["yes", "no"] }, "code": { "description": "a code such as G54 or M6", "type": "string", "pattern": "^[GM]\\d{1,3}(\\.\\d)?$" }, "codeOrNone": { "description": "a code such as G54 or M6, or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, "letter": { "description": "one capital letter", "type": "string", "pattern": "^[A-Z]$" }, "letterOrNone": { "description": "one capital letter, or none", "type": "string", "pattern": "^(none|[A-Z])$" }, "length": { "description": "a length: a number in mm, or a text such as 2 in", "anyOf": [{ "type": "number", "minimum": -1e6, "maximum": 1e6 }, { "type": "string", "pattern": "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "lengthOrNone": { "description": "a length (a number in mm, or a text such as 2 in), or none", "anyOf": [{ "type": "number", "minimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "feed": { "description": "a feed: a number in mm/min, or a text such as 20 in/min", "anyOf": [{ "type": "number", "exclusiveMinimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }] }, "time": { "description": "a time such as 6 s, 500 ms or 2 min", "type": "string", "pattern": "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, "point": { "description": "a list of two lengths, X and Y", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" } }, "place": { "description": "a list of three lengths, X, Y and Z", "type": "array", "minItems": 3, "maxItems": 3, "items": { "$ref": "#/$defs/length" } }, "template": { "description": "none, or words such as M94 P{{signal}}", "type": "string", "minLength": 1, "maxLength": 120 }, "signal": { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } }, "confirmation": { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } }, "own-point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "own-trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "own-leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "own-plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "own-suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "own-digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] } } };
+  var schema31 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://tapewright.invalid/schemas/dialect.schema.json", "title": "Dialect", "description": "What one controller and its machine want. A file states only what differs from the one that it extends; a key that no file of the chain states is never guessed: what needs it is refused.", "type": "object", "additionalProperties": false, "required": ["dialect"], "properties": { "dialect": { "title": "Name of the dialect", "description": "The name that programs, set-up sheets and findings quote. Lower case, words joined by hyphens; the file is called NAME.dialect.yaml.\n\nIf wrong: the program on the machine cannot be traced to the file that shaped it.", "type": "string", "pattern": "^[a-z0-9]+(-[a-z0-9]+)*$", "maxLength": 40, "examples": ["quarry-router"] }, "title": { "title": "Title", "description": "One line for people: which controller or machine this is.\n\nIf wrong: an operator picks the dialect of another machine.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["Six-pocket router at the quarry workshop"] }, "extends": { "title": "Extends", "description": "The dialect whose values hold wherever this file states none: the name of a shipped dialect, or a file in the same folder or below (its name ends with .yaml). Mappings are merged key by key; lists, single values and `none` replace.\n\nIf wrong: words of another controller are inherited that this one rejects or takes for something else.", "type": "string", "minLength": 1, "maxLength": 200, "examples": ["explicit-words", "base/workshop.dialect.yaml"] }, "sources": { "title": "Sources", "description": "Where the facts of this file come from: standard and section, manual and page, or what was tried at the machine.\n\nIf wrong: nobody can tell later which value was read and which was guessed.", "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 300 }, "examples": [["NISTIR 6556, The NIST RS274/NGC Interpreter, version 3, 17 August 2000"]] }, "file": { "title": "File", "description": "The frame of the program text: file name ending, line ends, the marks at its start and end.", "type": "object", "additionalProperties": false, "properties": { "extension": { "title": "File name ending", "description": "Ending of the program file, without the dot.\n\nIf wrong: the controller does not list the file, or opens it as something else.", "type": "string", "pattern": "^[A-Za-z0-9]{1,8}$", "examples": ["nc"] }, "line-end": { "title": "Line end", "description": "What ends a line: lf (line feed), crlf (carriage return and line feed) or cr (carriage return).\n\nIf wrong: the whole file is read as one block, or each second line as an empty one.", "type": "string", "enum": ["lf", "crlf", "cr"], "examples": ["lf"] }, "last-line-end": { "title": "Line end after the last line", "description": "Whether the last line is ended, too.\n\nIf wrong: the last block, the end of the program, is ignored.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "end-of-block": { "title": "End-of-block mark", "description": "A visible mark at the end of each block: none, semicolon or asterisk.\n\nIf wrong: `;` starts a comment on some controllers, so that the rest of the block is dropped; `*` is an error on others.", "type": "string", "enum": ["none", "semicolon", "asterisk"], "examples": ["none"] }, "delimiter": { "title": "Program delimiter", "description": "Whether a line with `%` alone stands first and last.\n\nIf wrong: the controller finds no start or no end of the program and refuses the transfer.", "type": "string", "enum": ["none", "percent"], "examples": ["percent"] }, "program-number": { "title": "Program number", "description": "How the program is identified by a number of its own, or none. Where it is stated, a job must have a number in the range.", "anyOf": [{ "title": "None", "description": "Programs have no number; the file name tells them apart.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "letter": { "title": "Letter of the program number", "description": "The address of the number.\n\nIf wrong: the line is refused, or a program of another number is overwritten.", "type": "string", "enum": ["O", ":", "%"], "examples": ["O"] }, "digits": { "title": "Digits of the program number", "description": "Least digits; zeros are put in front.\n\nUnit: digits.\n\nIf wrong: the controller takes the program for another one, or refuses it.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [4] }, "from": { "title": "Lowest program number", "description": "Lowest number that is free for programs.\n\nUnit: program number.\n\nIf wrong: a program that the builder protects is overwritten, or the transfer is refused.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [1] }, "to": { "title": "Highest program number", "description": "Highest number that is free for programs; many controls keep the 8000s or 9000s to themselves.\n\nUnit: program number.\n\nIf wrong: a cycle or macro of the builder is overwritten.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [7999] } } }], "examples": ["none", { "letter": "O", "digits": 4, "from": 1, "to": 7999 }] }, "characters": { "title": "Characters", "description": "What the text may hold: upper (capital letters, digits and the marks of the code, in comments, too), ascii, or utf-8 (any character in comments).\n\nIf wrong: the block is rejected, or the comment on the screen is garbled so that an instruction to the operator is lost.", "type": "string", "enum": ["upper", "ascii", "utf-8"], "examples": ["upper"] } }, "examples": [{ "extension": "nc", "line-end": "lf", "delimiter": "percent" }] }, "comments": { "title": "Comments", "description": "How text for people is set apart from the code.", "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Comment style", "description": "parentheses: ( ... ); semicolon: from ; to the end of the line; none: the controller takes no comments, and messages to the operator cannot be written.\n\nIf wrong: the text is executed as code, or the block alarms.", "type": "string", "enum": ["parentheses", "semicolon", "none"], "examples": ["parentheses"] }, "longest": { "title": "Longest comment", "description": "Most characters of one comment, its marks not counted. Longer text is cut.\n\nUnit: characters.\n\nIf wrong: the block alarms, or the end of an instruction to the operator is missing.", "type": "integer", "minimum": 8, "maximum": 200, "examples": [60] } }, "examples": [{ "style": "parentheses", "longest": 60 }] }, "blocks": { "title": "Blocks", "description": "How words make up a block and blocks follow one another.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Block numbers", "description": "Which blocks have a number (N word), or none.", "anyOf": [{ "title": "None", "description": "No block has a number.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Numbered blocks", "description": "all: every block; sections: only the first block of each operation.\n\nIf wrong: block search and restart do not find the place.", "type": "string", "enum": ["all", "sections"], "examples": ["all"] }, "start": { "title": "First block number", "description": "Number of the first numbered block, and of the first one after the highest was reached.\n\nUnit: block number.\n\nIf wrong: a number that the controller reserves is used.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [10] }, "step": { "title": "Step of block numbers", "description": "Difference from one numbered block to the next.\n\nUnit: block numbers.\n\nIf wrong: no free numbers for a block put in at the machine.", "type": "integer", "minimum": 1, "maximum": 1e3, "examples": [10] }, "to": { "title": "Highest block number", "description": "After it numbers begin again at the first.\n\nUnit: block number.\n\nIf wrong: the controller alarms in the middle of the program.", "type": "integer", "minimum": 1, "maximum": 99999999, "examples": [99990] }, "width": { "title": "Digits of block numbers", "description": "Least digits, zeros put in front; 0: as many as needed.\n\nUnit: digits.\n\nIf wrong: the number is not recognised.", "type": "integer", "minimum": 0, "maximum": 8, "examples": [0] } } }], "examples": ["none", { "on": "all", "start": 10, "step": 10, "to": 99990, "width": 0 }] }, "separator": { "title": "Separator", "description": "What stands between two words: none, blank or tab.\n\nIf wrong: words that run together are misread, or a blank counts against the length of the block.", "type": "string", "enum": ["none", "blank", "tab"], "examples": ["blank"] }, "order": { "title": "Word order", "description": "Letters in the order in which a block has them, each once. Every letter that the dialect writes must stand here.\n\nIf wrong: a controller with a fixed order ignores or misreads the word that stands in the wrong place.", "type": "array", "minItems": 3, "maxItems": 26, "uniqueItems": true, "items": { "$ref": "#/$defs/letter" }, "examples": [["N", "G", "X", "Y", "Z", "A", "B", "C", "I", "J", "K", "R", "P", "Q", "F", "S", "T", "H", "D", "M"]] }, "longest": { "title": "Longest block", "description": "Most characters of a block, its line end not counted, or none.\n\nUnit: characters.\n\nIf wrong: the block is cut short: in the worst case a coordinate loses its last digits and the axis goes to another place without an alarm.", "anyOf": [{ "title": "None", "description": "Any length.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 20, "maximum": 4e3 }], "examples": [80] }, "g-words": { "title": "G words in a block", "description": "one: a single G word; any: one of each modal group.\n\nIf wrong: the last one wins without a word, or the block alarms.", "type": "string", "enum": ["one", "any"], "examples": ["any"] }, "m-words": { "title": "M words in a block", "description": "Most M words in one block.\n\nUnit: words.\n\nIf wrong: only the first or the last one acts: coolant or spindle is missing.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [1] }, "modes": { "title": "Modes in a block", "description": "together: modes that are set one after another share a block (as far as g-words allows); apart: each has a block of its own.\n\nIf wrong: a mode is dropped: the program runs in the wrong plane, units or offset.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "delete": { "title": "Block delete", "description": "Whether the controller understands `/` at the start of a block. Programs are written without it; it is accepted in programs that are read.\n\nIf wrong: a block that should be skipped is executed, or the other way round.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "stops-act": { "title": "When stops act", "description": "Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. They are written in blocks of their own; this decides what a program from elsewhere means.\n\nIf wrong: the spindle stops and the tool is then driven through the material.", "type": "string", "enum": ["before-motion", "after-motion"], "examples": ["after-motion"] } }, "examples": [{ "number": "none", "separator": "blank", "longest": 80, "g-words": "any", "m-words": 1 }] }, "numbers": { "title": "Numbers", "description": "How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros` and `digits` hold for all; a single address may state its own.", "type": "object", "additionalProperties": false, "properties": { "point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "length": { "title": "Axis words", "description": "Numbers of X Y Z, and of the levels and pecks of cycles. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "arc-centre": { "title": "Arc centre and radius words", "description": "Numbers of I J K and of the radius. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "angle": { "title": "Rotary words", "description": "Numbers of A B C. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of an angle in degrees.\n\nIf wrong: the rotary axis stands short of or past its place.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the rotary axis stands short of or past its place.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [3] }, "feed-per-minute": { "title": "Feed per minute", "description": "Numbers of F in feed per minute. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 1, "inch": 2 }] }, "feed-per-revolution": { "title": "Feed per revolution", "description": "Numbers of F in feed per revolution. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "inverse-time": { "title": "Inverse-time feed", "description": "Numbers of F in inverse time. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a feed in 1/min.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [4] }, "speed": { "title": "Spindle speed", "description": "Numbers of S. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a speed in rpm.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [0] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [0] }, "dwell": { "title": "Dwell", "description": "Number of the dwell, counted in `dwell.unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `dwell.unit`.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "cycle-dwell": { "title": "Dwell in a cycle", "description": "Number of the dwell at the bottom of a hole, counted in `cycles.words.dwell-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `cycles.words.dwell-unit`.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "timeout": { "title": "Timeout of a wait", "description": "Number of the timeout, counted in `wait.timeout-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `wait.timeout-unit`.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [1] }, "code-width": { "title": "Least digits of codes", "description": "Least digits of codes and of tool and offset numbers; zeros are put in front: 2 writes G00, M06, T01.", "type": "object", "additionalProperties": false, "properties": { "G": { "title": "Digits of G words", "description": "Least digits of a G code before its point.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "M": { "title": "Digits of M words", "description": "Least digits of an M code.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "T": { "title": "Digits of T words", "description": "Least digits of a tool number.\n\nUnit: digits.\n\nIf wrong: a number with too few digits selects another tool or carries no offset.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "H": { "title": "Digits of H words", "description": "Least digits of the number of a length offset.\n\nUnit: digits.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "D": { "title": "Digits of D words", "description": "Least digits of the number of a radius offset.\n\nUnit: digits.\n\nIf wrong: the radius of another tool acts, and the contour is gouged.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] } }, "examples": [{ "G": 2, "M": 2, "T": 2, "H": 2, "D": 2 }] } }, "examples": [{ "point": "always", "trailing-zeros": "keep", "length": { "mm": 3, "inch": 4 } }] }, "modal": { "title": "Modal words", "description": "Which words are repeated although they have not changed.", "type": "object", "additionalProperties": false, "properties": { "motion": { "title": "Motion word", "description": "modal: written when the kind of motion changes; each-block: in every block with axis words.\n\nIf wrong: without its motion word a block does nothing, or is run as the last motion: a rapid where a feed was meant.", "type": "string", "enum": ["modal", "each-block"], "examples": ["modal"] }, "axes": { "title": "Axis words", "description": "changed: only axes that move; all: every axis whose place is known.\n\nIf wrong: an axis left out is taken as 0 or stays where it was.", "type": "string", "enum": ["changed", "all"], "examples": ["changed"] }, "arc-end": { "title": "End of an arc", "description": "changed: only the end coordinates that differ; both: both axes of the plane.\n\nIf wrong: the arc is refused, or ends at another place.", "type": "string", "enum": ["changed", "both"], "examples": ["changed"] }, "arc-centre": { "title": "Zeros in an arc centre", "description": "non-zero: a centre word of 0 is left out; both: both are written.\n\nIf wrong: `centre missing` alarm, or the last centre is used and the arc runs wild.", "type": "string", "enum": ["non-zero", "both"], "examples": ["both"] }, "feed": { "title": "Feed word", "description": "modal: when the feed changes; after-rapid: also in the first feed block after a rapid; each-block: in every feed block.\n\nIf wrong: the block alarms for want of a feed, or an old feed is used.", "type": "string", "enum": ["modal", "after-rapid", "each-block"], "examples": ["modal"] } }, "examples": [{ "motion": "modal", "axes": "changed", "arc-end": "changed", "arc-centre": "both", "feed": "modal" }] }, "motion": { "title": "Straight motion", "description": "Rapid and straight motion.", "type": "object", "additionalProperties": false, "properties": { "rapid": { "title": "Rapid", "description": "Code of the rapid.\n\nIf wrong: a rapid is run as a feed, or a feed as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G0"] }, "line": { "title": "Straight line at feed", "description": "Code of a straight line at feed.\n\nIf wrong: a feed is run as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G1"] }, "rapids": { "title": "Path of a rapid", "description": "straight: all axes arrive together on a straight path; dog-leg: each runs at its own rate. With dog-leg, a rapid that changes Z and X or Y is split: rising Z first, falling Z last.\n\nIf wrong: on a dog-leg the tool sweeps through a clamp that lies beside the straight path.", "type": "string", "enum": ["straight", "dog-leg"], "examples": ["dog-leg"] } }, "examples": [{ "rapid": "G0", "line": "G1", "rapids": "dog-leg" }] }, "units": { "title": "Units", "description": "Words for the units of the program.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Millimetres", "description": "Code for millimetres, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G21", "none"] }, "inch": { "title": "Inches", "description": "Code for inches, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G20", "none"] }, "programs-in": { "title": "Units of programs", "description": "job: a program is in the units of its job; mm or inch: always in these.\n\nIf wrong: everything is 25.4 times too small or too large.", "type": "string", "enum": ["job", "mm", "inch"], "examples": ["job"] } }, "examples": [{ "mm": "G21", "inch": "G20", "programs-in": "job" }] }, "plane": { "title": "Planes", "description": "Words that select the plane of arcs, cycles and compensation.", "type": "object", "additionalProperties": false, "properties": { "xy": { "title": "XY plane", "description": "Code of the XY plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G17"] }, "zx": { "title": "ZX plane", "description": "Code of the ZX plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G18"] }, "yz": { "title": "YZ plane", "description": "Code of the YZ plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G19"] } }, "examples": [{ "xy": "G17", "zx": "G18", "yz": "G19" }] }, "distance": { "title": "Absolute and incremental", "description": "Words for absolute and incremental coordinates.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute", "description": "Code for absolute coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "$ref": "#/$defs/codeOrNone", "examples": ["G90"] }, "incremental": { "title": "Incremental", "description": "Code for incremental coordinates.\n\nIf wrong: distances are taken as places.", "$ref": "#/$defs/codeOrNone", "examples": ["G91"] }, "programs-in": { "title": "Coordinates of programs", "description": "Whether programs are written with absolute or incremental coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "type": "string", "enum": ["absolute", "incremental"], "examples": ["absolute"] } }, "examples": [{ "absolute": "G90", "incremental": "G91", "programs-in": "absolute" }] }, "arc": { "title": "Arcs", "description": "Circular motion.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Arc clockwise", "description": "Code of an arc clockwise seen from the + end of the axis across the plane.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G2"] }, "ccw": { "title": "Arc counter-clockwise", "description": "Code of an arc counter-clockwise.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G3"] }, "form": { "title": "Form of an arc", "description": "incremental-centre: I J K from the start point; absolute-centre: I J K as coordinates; radius: a radius word, negative above 180 degrees; none: arcs are not understood, and chords take their place.\n\nIf wrong: the centre lies elsewhere: a wild circle through work and clamps.", "type": "string", "enum": ["incremental-centre", "absolute-centre", "radius", "none"], "examples": ["incremental-centre"] }, "centre-words": { "title": "Arc centre modes", "description": "Words that choose absolute or incremental arc centres, where the controller has them.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute arc centres", "description": "Code for absolute arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G90.1"] }, "incremental": { "title": "Incremental arc centres", "description": "Code for incremental arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G91.1"] } }, "examples": [{ "absolute": "none", "incremental": "none" }] }, "radius-word": { "title": "Radius word", "description": "Letter of the radius, where `form` is radius.\n\nIf wrong: the arc is refused.", "$ref": "#/$defs/letter", "examples": ["R"] }, "planes": { "title": "Planes with arcs", "description": "The planes in which arcs are understood. Arcs in others become chords, or are refused.\n\nIf wrong: the block alarms, or the arc is cut in another plane.", "type": "array", "maxItems": 3, "uniqueItems": true, "items": { "type": "string", "enum": ["xy", "zx", "yz"] }, "examples": [["xy", "zx", "yz"]] }, "largest-sweep": { "title": "Largest sweep", "description": "Largest sweep of an arc in one block; larger ones are split.\n\nUnit: degrees.\n\nIf wrong: the arc takes the short way instead of the long one.", "type": "number", "exclusiveMinimum": 0, "maximum": 360, "examples": [360] }, "full-circle": { "title": "Full circle", "description": "Whether one block can be a full circle.\n\nIf wrong: nothing is cut, or a whole circle where nothing was meant.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "helix": { "title": "Helix", "description": "Whether the third axis may move during an arc.\n\nIf wrong: the third axis plunges before or after the arc.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "turns-word": { "title": "Turns word", "description": "Letter of the word for the number of turns of a helix, or none: one turn a block.\n\nIf wrong: the helix is cut with one turn and a steep plunge.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "feed-along": { "title": "Feed on a helix", "description": "What F means on a helix: path, the speed along the helix; circle, the speed along its circle seen from above.\n\nIf wrong: the tool moves up to several times faster than meant on a steep helix.", "type": "string", "enum": ["path", "circle"], "examples": ["path"] }, "smallest-radius": { "title": "Smallest radius", "description": "Arcs with a smaller radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms or becomes a dwell mark.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 0.05] }, "largest-radius": { "title": "Largest radius", "description": "Arcs with a larger radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 5e3] }, "tolerance": { "title": "Radius tolerance", "description": "How far the radius at the start and at the end of an arc may differ before the controller alarms.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Tolerance in millimetres", "description": "In a program in millimetres.\n\nUnit: mm.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 10, "examples": [2e-3] }, "inch": { "title": "Tolerance in inches", "description": "In a program in inches.\n\nUnit: inch.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 1, "examples": [2e-4] }, "relative": { "title": "Relative tolerance", "description": "As a share of the radius; the larger of the two holds. 0: none.\n\nUnit: share of the radius (0.001 is 0.1 %).\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 0.01, "examples": [0] } }, "examples": [{ "mm": 2e-3, "inch": 2e-4, "relative": 0 }] }, "chord-tolerance": { "title": "Chord tolerance", "description": "Largest distance between a chord and its arc, where chords take the place of an arc.\n\nUnit: mm, or with `in`.\n\nIf wrong: flats are seen on curves, or the blocks come faster than the controller reads them and the motion stutters.", "$ref": "#/$defs/length", "examples": [0.01] } }, "examples": [{ "cw": "G2", "ccw": "G3", "form": "incremental-centre", "helix": "yes", "feed-along": "path" }] }, "path": { "title": "Path modes", "description": "Words for how corners are taken.", "type": "object", "additionalProperties": false, "properties": { "exact": { "title": "Exact path", "description": "Code for the exact path.\n\nIf wrong: corners are rounded.", "$ref": "#/$defs/codeOrNone", "examples": ["G61"] }, "stop": { "title": "Exact stop", "description": "Code for a stop at each corner.\n\nIf wrong: dwell marks at each corner, or rounded corners.", "$ref": "#/$defs/codeOrNone", "examples": ["G61.1", "none"] }, "blend": { "title": "Continuous path", "description": "Code for blending corners at speed.\n\nIf wrong: the motion stutters and burns the edge.", "$ref": "#/$defs/codeOrNone", "examples": ["G64"] }, "tolerance-word": { "title": "Blend tolerance word", "description": "Letter of the tolerance with the continuous path, or none.\n\nIf wrong: corners are cut further than allowed.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] } }, "examples": [{ "exact": "G61", "stop": "none", "blend": "G64" }] }, "feed": { "title": "Feed modes", "description": "Words for what F means.", "type": "object", "additionalProperties": false, "properties": { "per-minute": { "title": "Feed per minute", "description": "Code for feed in length units a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["G94"] }, "per-revolution": { "title": "Feed per revolution", "description": "Code for feed in length units a revolution, or none: the feed is worked out a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G95"] }, "inverse-time": { "title": "Inverse time", "description": "Code for feed in 1/minutes a block, or none.\n\nIf wrong: the tool moves at a wildly wrong feed.", "$ref": "#/$defs/codeOrNone", "examples": ["G93", "none"] } }, "examples": [{ "per-minute": "G94", "per-revolution": "none", "inverse-time": "none" }] }, "dwell": { "title": "Dwell", "description": "A pause of a set time.", "type": "object", "additionalProperties": false, "properties": { "code": { "title": "Dwell code", "description": "Code of the dwell.\n\nIf wrong: there is no pause: the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/codeOrNone", "examples": ["G4"] }, "word": { "title": "Dwell word", "description": "Letter of the time.\n\nIf wrong: the dwell alarms or is skipped; the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/letter", "examples": ["P"] }, "unit": { "title": "Dwell unit", "description": "What the time is counted in.\n\nUnit: s or ms.\n\nIf wrong: 500 becomes 500 seconds, or 0.5 becomes nothing and the cut begins at low speed.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "code": "G4", "word": "P", "unit": "s" }] }, "compensation": { "title": "Cutter radius compensation", "description": "Words for compensation by the tool's radius, or none.", "anyOf": [{ "title": "None", "description": "The controller does not compensate.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "off": { "title": "Compensation off", "description": "Code that ends compensation.\n\nIf wrong: the next motion is offset by the radius.", "$ref": "#/$defs/codeOrNone", "examples": ["G40"] }, "left": { "title": "Compensation left", "description": "Code for the tool left of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G41"] }, "right": { "title": "Compensation right", "description": "Code for the tool right of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G42"] }, "word": { "title": "Radius offset word", "description": "Letter of the number of the radius offset, or none where the tool in the spindle decides.\n\nIf wrong: the radius of another tool acts.", "$ref": "#/$defs/letterOrNone", "examples": ["D"] } } }], "examples": ["none", { "off": "G40", "left": "G41", "right": "G42", "word": "D" }] }, "length-offset": { "title": "Tool length offset", "description": "Words that make the length of the tool act, or none.", "anyOf": [{ "title": "None", "description": "No word makes a tool length act; the operator sets Z.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Length offset on", "description": "Code that makes a length offset act.\n\nIf wrong: the tool is driven into the work by its length.", "$ref": "#/$defs/codeOrNone", "examples": ["G43", "none"] }, "off": { "title": "Length offset off", "description": "Code that cancels it; or offset number 0 of its word, such as H0: the offset is then cancelled by its own code with that number (G43 H0).\n\nIf wrong: the length of the last tool still acts for the next one.", "type": "string", "pattern": "^(none|[A-Z]0|[GM]\\d{1,3}(\\.\\d)?)$", "examples": ["G49", "H0"] }, "word": { "title": "Length offset word", "description": "Letter of the number of the length offset.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "$ref": "#/$defs/letter", "examples": ["H"] }, "number": { "title": "Number of the length offset", "description": "tool: a tool has the length offset of its own number; free: any.\n\nIf wrong: another tool's length acts, and the tool is driven into the work.", "type": "string", "enum": ["tool", "free"], "examples": ["free"] }, "added": { "title": "Added to the number of the length offset", "description": "What is added to the number of a length offset when it is written, where the control keeps lengths behind other offsets of the same table: with 100, offset 3 is H103. Offset number 0 stays 0.\n\nUnit: offset number.\n\nIf wrong: another tool's length acts, and the tool is driven into the work.", "type": "integer", "minimum": 0, "maximum": 900, "examples": [0, 100] } } }], "examples": ["none", { "on": "G43", "off": "G49", "word": "H" }] }, "work-offset": { "title": "Work offsets", "description": "Codes of the work offsets 1 to 9 in order, or none. A number behind the end of the list cannot be said.\n\nIf wrong: the work is cut at the place of another set-up.", "anyOf": [{ "title": "None", "description": "There are no words for work offsets; the operator sets the origin.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 9, "items": { "$ref": "#/$defs/codeOrNone" } }], "examples": ["none", ["G54", "G55", "G56", "G57", "G58", "G59"]] }, "machine-move": { "title": "Move in machine coordinates", "description": "Code for a move in machine coordinates, in the same block as the motion code, or none. It acts in its own block alone.\n\nIf wrong: the retract goes to a place in work coordinates: into the work, or past the travel.", "$ref": "#/$defs/codeOrNone", "examples": ["G53", "none"] }, "reference-return": { "title": "Return to the reference position", "description": "Code of the return to the reference position, or none.\n\nIf wrong: an intermediate point is taken for the target: a diagonal through the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G28", "none"] }, "cancel": { "title": "Cancelling", "description": "Words that put an end to what an earlier program may have left in force.", "type": "object", "additionalProperties": false, "properties": { "cycles": { "title": "Cycles off", "description": "Code that ends fixed cycles.\n\nIf wrong: a hole is drilled at every place that follows.", "$ref": "#/$defs/codeOrNone", "examples": ["G80"] }, "local-shift": { "title": "Local shift off", "description": "Code that cancels a shift of the origin, or none.\n\nIf wrong: the work is cut at a shifted place.", "$ref": "#/$defs/codeOrNone", "examples": ["G92.2", "none"] }, "rotation": { "title": "Rotation off", "description": "Code that cancels a rotation, or none.\n\nIf wrong: the work is cut rotated.", "$ref": "#/$defs/codeOrNone", "examples": ["G69", "none"] }, "scale": { "title": "Scale off", "description": "Code that cancels scaling and mirroring, or none.\n\nIf wrong: the work is cut at another size or mirrored.", "$ref": "#/$defs/codeOrNone", "examples": ["G50", "none"] }, "overrides": { "title": "Overrides on", "description": "Code that makes the feed and speed overrides act, or none.\n\nIf wrong: the override knob is dead while the program is proved out.", "$ref": "#/$defs/codeOrNone", "examples": ["M48", "none"] }, "before-change": { "title": "Cancelling before a tool change", "description": "Whether compensation off and cycles off are said again before each swap of a tool, where the dialect has the words.\n\nIf wrong: the controller alarms at the change, since it takes compensation or a cycle as still on.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "cycles": "G80", "local-shift": "none", "rotation": "none", "scale": "none", "overrides": "M48" }] }, "cycles": { "title": "Fixed cycles", "description": "Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.", "anyOf": [{ "title": "None", "description": "The controller has no fixed cycles.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "drill": { "title": "Drill", "description": "Feed in, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G81"] }, "dwell": { "title": "Drill with dwell", "description": "Feed in, dwell, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G82"] }, "peck": { "title": "Peck", "description": "Pecks with a rapid out of the hole after each, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G83"] }, "chip-break": { "title": "Chip-breaking", "description": "Pecks with a small back-off, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G73", "none"] }, "tap": { "title": "Tap right-hand", "description": "Feed in, reverse, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G84"] }, "tap-left": { "title": "Tap left-hand", "description": "The same with a left-hand tap, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G74", "none"] }, "ream": { "title": "Ream", "description": "Feed in, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G85"] }, "bore-dwell": { "title": "Bore with dwell", "description": "Feed in, dwell, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G89"] }, "bore-stop": { "title": "Bore with spindle stop", "description": "Feed in, dwell, spindle stop, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G86", "none"] }, "bore-manual": { "title": "Bore with manual retract", "description": "Feed in, dwell, spindle stop, program stop, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G88", "none"] }, "return": { "title": "Level between holes", "description": "Words that choose the level to which the tool goes between holes.", "type": "object", "additionalProperties": false, "properties": { "initial": { "title": "Initial level", "description": "Code for the level at which the tool stood before the first hole, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G98", "none"] }, "retract": { "title": "Retract level", "description": "Code for the retract level of the cycle, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G99", "none"] }, "without": { "title": "Level without a word", "description": "The level between holes where there is no word, or none where both words are there.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "type": "string", "enum": ["retract", "initial", "none"], "examples": ["none"] } }, "examples": [{ "initial": "G98", "retract": "G99", "without": "none" }] }, "back-off": { "title": "Back-off", "description": "How far the controller's own cycle backs off. A job that asks for another back-off is written longhand.", "type": "object", "additionalProperties": false, "properties": { "peck": { "title": "Back-off of pecks", "description": "How far above the last depth the rapid back into the hole ends.\n\nUnit: mm, or with `in`.\n\nIf wrong: the drill is driven into the bottom at rapid and breaks.", "$ref": "#/$defs/length", "examples": [0.254] }, "chip-break": { "title": "Back-off of chip-breaking", "description": "How far the drill is withdrawn between two pecks.\n\nUnit: mm, or with `in`.\n\nIf wrong: the chip does not break.", "$ref": "#/$defs/length", "examples": [0.254] } }, "examples": [{ "peck": 0.254, "chip-break": 0.254 }] }, "levels": { "title": "Depth and retract level", "description": "absolute: Z and R are coordinates; relative: Z counts from R, and R from the initial level.\n\nIf wrong: the depth is doubled, or the hole is drilled in the air.", "type": "string", "enum": ["absolute", "relative"], "examples": ["absolute"] }, "words": { "title": "Words of a cycle", "description": "Letters of the values of a cycle.", "type": "object", "additionalProperties": false, "properties": { "retract": { "title": "Retract level word", "description": "Letter of the retract level.\n\nIf wrong: feed begins at another height: a rapid into the work.", "$ref": "#/$defs/letter", "examples": ["R"] }, "peck": { "title": "Peck word", "description": "Letter of the depth of one peck.\n\nIf wrong: the hole is drilled in one go and the drill breaks.", "$ref": "#/$defs/letter", "examples": ["Q"] }, "dwell": { "title": "Dwell word", "description": "Letter of the dwell at depth.\n\nIf wrong: no dwell at depth, or a very long one.", "$ref": "#/$defs/letter", "examples": ["P"] }, "dwell-unit": { "title": "Unit of the dwell", "description": "What the dwell in a cycle is counted in.\n\nUnit: s or ms.\n\nIf wrong: no dwell at depth, or a very long one.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "retract": "R", "peck": "Q", "dwell": "P", "dwell-unit": "s" }] }, "repeat": { "title": "Later holes", "description": "positions: later holes state their place alone; all: each states the words of the cycle again.\n\nIf wrong: later holes are missing or have another depth.", "type": "string", "enum": ["positions", "all"], "examples": ["positions"] }, "ended-by": { "title": "End of a cycle", "description": "any-motion: a motion word ends the cycle, too; cancel-code: its own code alone. The code is always written; this decides what a program from elsewhere means.\n\nIf wrong: a hole is drilled at every place that follows.", "type": "string", "enum": ["any-motion", "cancel-code"], "examples": ["cancel-code"] } } }], "examples": ["none", { "drill": "G81", "peck": "G83", "return": { "initial": "G98", "retract": "G99", "without": "none" } }] }, "spindle": { "title": "Spindle", "description": "Words for the spindle.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Spindle clockwise", "description": "Code that starts the spindle clockwise, as for a right-hand tool.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M3"] }, "ccw": { "title": "Spindle counter-clockwise", "description": "Code that starts it counter-clockwise, or none.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M4", "none"] }, "stop": { "title": "Spindle stop", "description": "Code that stops the spindle.\n\nIf wrong: the spindle runs on into the swap or past the end of the program.", "$ref": "#/$defs/codeOrNone", "examples": ["M5"] }, "orient": { "title": "Spindle orientation", "description": "Code that stops the spindle at its swap angle, or none.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["M19", "none"] }, "order": { "title": "Order of speed and start", "description": "speed-first: the S word before the start word; start-first: the start word before the S word. It holds in a block, whatever `blocks.order` says, and from block to block.\n\nIf wrong: the spindle starts at the last speed, or the speed is ignored.", "type": "string", "enum": ["speed-first", "start-first"], "examples": ["speed-first"] }, "blocks": { "title": "Speed and start in a block", "description": "together: one block; apart: one block each.\n\nIf wrong: one of the two is ignored.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] } }, "examples": [{ "cw": "M3", "ccw": "M4", "stop": "M5", "order": "speed-first", "blocks": "together" }] }, "coolant": { "title": "Coolant", "description": "Words for coolant and air.", "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist", "description": "Code that turns mist on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M7", "none"] }, "flood": { "title": "Flood", "description": "Code that turns flood coolant on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M8", "none"] }, "air": { "title": "Air", "description": "Code that turns air on, or none.\n\nIf wrong: chips stay in the cut.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool", "description": "Code that turns coolant through the tool on, or none.\n\nIf wrong: a deep hole is drilled dry.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "off": { "title": "All off", "description": "Code that turns all of them off.\n\nIf wrong: coolant runs during the swap, into the taper and the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["M9"] } }, "examples": [{ "mist": "M7", "flood": "M8", "air": "none", "through-tool": "none", "off": "M9" }] }, "tools": { "title": "Tools", "description": "Words for selecting and changing tools.", "type": "object", "additionalProperties": false, "properties": { "change": { "title": "Tool change", "description": "Code of the controller's own tool change; with-tool-word: it has none, and the tool word alone changes the tool; none: it changes no tools.\n\nIf wrong: the tool is not changed, and the next operation runs with the last one; or the spindle's tool is put away where a word was only meant to say its number.", "type": "string", "pattern": "^(none|with-tool-word|[GM]\\d{1,3}(\\.\\d)?)$", "examples": ["M6", "with-tool-word", "none"] }, "blocks": { "title": "Selection and change in a block", "description": "together: T and the change code share a block; apart: one block each.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "order": { "title": "Order of selection and change", "description": "select-first: T before the change code; change-first: the change code first.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["select-first", "change-first"], "examples": ["select-first"] }, "preselect": { "title": "Preselection", "description": "Whether the next tool is selected right after each change, so that the changer gets it ready.\n\nIf wrong: the changer takes the wrong tool at the next change.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "in-operator-swap": { "title": "Tool word in a swap by the operator", "description": "Whether the tool word stands before the stop at which the operator changes the tool. Without it the message to the operator alone says which tool that is, so that the dialect needs `idioms.message`.\n\nIf wrong: the controller alarms at a tool it does not know, or starts a changer that is not there.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "empty": { "title": "Tool word of an empty spindle", "description": "Number of the tool word with which the controller's own change leaves the spindle empty; the program then ends with that change. none: the last tool stays in the spindle.\n\nUnit: tool number.\n\nIf wrong: the last tool stays in the spindle where the next program expects none, or a tool of that number is put in.", "anyOf": [{ "title": "None", "description": "The last tool stays in the spindle.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 0, "maximum": 9999 }], "examples": ["none", 0] } }, "examples": [{ "change": "M6", "blocks": "together", "order": "select-first", "preselect": "no" }] }, "stops": { "title": "Stops and end", "description": "Words that stop and end the program.", "type": "object", "additionalProperties": false, "properties": { "stop": { "title": "Program stop", "description": "Code of a stop that the operator ends.\n\nIf wrong: the program runs on while a hand is in the machine.", "$ref": "#/$defs/codeOrNone", "examples": ["M0"] }, "optional": { "title": "Optional stop", "description": "Code of a stop that acts when its switch is on, or none.\n\nIf wrong: the program runs on although a check was meant.", "$ref": "#/$defs/codeOrNone", "examples": ["M1", "none"] }, "end": { "title": "End of program", "description": "Code of the end of the program.\n\nIf wrong: the controller alarms, does not rewind, or moves a pallet.", "$ref": "#/$defs/codeOrNone", "examples": ["M30", "M2"] } }, "examples": [{ "stop": "M0", "optional": "M1", "end": "M30" }] }, "wait": { "title": "Values of a wait", "description": "Numbers that a wait on a signal says.", "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Level on", "description": "Number for a signal that is on.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "off": { "title": "Level off", "description": "Number for a signal that is off.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [0] }, "timeout-unit": { "title": "Unit of the timeout", "description": "What the timeout is counted in.\n\nUnit: s or ms.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "on": 1, "off": 0, "timeout-unit": "s" }] }, "codes": { "title": "Codes of the builder", "description": "What further codes do that a program from elsewhere may hold: what they are for, and their effects. They are read, not written.", "type": "object", "additionalProperties": false, "patternProperties": { "^[GM]\\d{1,3}$": { "title": "One code", "description": "A code with no meaning of its own in the standards, and what it leaves behind.", "type": "object", "additionalProperties": false, "properties": { "does": { "title": "What it does", "description": "In words, for findings and the set-up sheet.\n\nIf wrong: the operator does not know what is switched.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["chip conveyor on"] }, "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" }] } }, "examples": [{ "M27": { "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" } }] }, "idioms": { "title": "Idioms", "description": "How this controller says one action: literal words and {{name}} for the whole number of a word. One code each; beside it may stand P Q R L E I J K.", "type": "object", "additionalProperties": false, "properties": { "message": { "title": "Message to the operator", "description": "A whole comment with a mark of its own, so that a message is told from a remark, or none. It may name {{text}} (must).\n\nIf wrong: the operator does not see what is asked of them.", "$ref": "#/$defs/template", "examples": ["(MSG, {{text}})"] }, "wait-signal": { "title": "Wait on a signal", "description": "Waits until an input has a level, or none. It may name {{signal}} (must), {{level}} (without it every signal is waited for until it is on) and {{timeout}} (without it the wait lasts for ever).\n\nIf wrong: the program does not wait: the tool cuts before the spindle is up to speed, or swaps while it turns.", "$ref": "#/$defs/template", "examples": ["M94 P{{signal}} R{{level}} Q{{timeout}}"] }, "output-on": { "title": "Output on", "description": "Switches an output on, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M95 P{{output}}"] }, "output-off": { "title": "Output off", "description": "Switches an output off, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M96 P{{output}}"] }, "release": { "title": "Release the tool", "description": "Opens the drawbar, or none. It names no value.\n\nIf wrong: the tool drops, or is pulled out of the rack with its fork.", "$ref": "#/$defs/template", "examples": ["M21"] }, "clamp": { "title": "Clamp the tool", "description": "Closes the drawbar, or none. It names no value.\n\nIf wrong: the spindle starts with a loose tool.", "$ref": "#/$defs/template", "examples": ["M22"] }, "taper-air-on": { "title": "Taper air on", "description": "Blows the taper clean, or none. It names no value.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/template", "examples": ["M25"] }, "taper-air-off": { "title": "Taper air off", "description": "Ends it, or none. It names no value.\n\nIf wrong: air blows on during the cut.", "$ref": "#/$defs/template", "examples": ["M26"] }, "cover-open": { "title": "Open the rack's cover", "description": "Opens the cover of the rack, or none. It names no value.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/template", "examples": ["M27"] }, "cover-close": { "title": "Close the rack's cover", "description": "Closes the cover of the rack, or none. It names no value.\n\nIf wrong: chips fill the pockets.", "$ref": "#/$defs/template", "examples": ["M28"] }, "hood-up": { "title": "Dust hood up", "description": "Lifts the dust hood, or none. It names no value.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/template", "examples": ["M23"] }, "hood-down": { "title": "Dust hood down", "description": "Lowers the dust hood, or none. It names no value.\n\nIf wrong: dust is not drawn off.", "$ref": "#/$defs/template", "examples": ["M24"] }, "measure": { "title": "Measure the tool", "description": "Has the controller measure the tool's length and make it its length offset, or none. It names no value.\n\nIf wrong: the length of the last measurement acts.", "$ref": "#/$defs/template", "examples": ["M29"] } }, "examples": [{ "wait-signal": "M94 P{{signal}} R{{level}} Q{{timeout}}", "release": "M21", "clamp": "M22" }] }, "machine": { "title": "Machine", "description": "Facts of this machine, in its own leaf. A key is needed when a job needs it.", "type": "object", "additionalProperties": false, "properties": { "travel": { "title": "Travel", "description": "Where each axis can go, machine coordinates. Rotary axes are allowed only where they stand here.", "type": "object", "additionalProperties": false, "properties": { "x": { "title": "Travel of X", "description": "Least and greatest place of X in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "y": { "title": "Travel of Y", "description": "Least and greatest place of Y in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "z": { "title": "Travel of Z", "description": "Least and greatest place of Z in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "a": { "title": "Travel of A", "description": "Least and greatest place of A in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "b": { "title": "Travel of B", "description": "Least and greatest place of B in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "c": { "title": "Travel of C", "description": "Least and greatest place of C in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] } }, "examples": [{ "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }] }, "spindle": { "title": "Spindle of the machine", "description": "What the spindle and its drive can do.", "type": "object", "additionalProperties": false, "properties": { "min-rpm": { "title": "Lowest speed", "description": "Lowest speed that the spindle may run at.\n\nUnit: rpm.\n\nIf wrong: the spindle overheats, or does not turn.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [6e3] }, "max-rpm": { "title": "Highest speed", "description": "Highest speed.\n\nUnit: rpm.\n\nIf wrong: the speed is cut without a word and the feed is too fast for it.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [24e3] }, "spin-up": { "title": "Time to come up to speed", "description": "Time from standstill to the highest speed.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "spin-down": { "title": "Time to stop", "description": "Time from the highest speed to standstill by the drive.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped while the spindle turns.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "coast-down": { "title": "Time to coast down", "description": "The same in free run, with the drive tripped.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "$ref": "#/$defs/time", "examples": ["25 s"] }, "orient": { "title": "Orientation before a swap", "description": "Whether the spindle must be oriented before a swap.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "min-rpm": 6e3, "max-rpm": 24e3, "spin-up": "6 s", "spin-down": "6 s", "coast-down": "25 s" }] }, "signals": { "title": "Signals", "description": "Inputs that the program can wait on.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "At speed", "description": "The drive reports that the spindle is at its speed: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [{ "input": 4, "settle": "0.3 s" }] }, "stopped": { "title": "Stopped", "description": "The drive or a sensor reports standstill: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool is swapped while the spindle turns.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [5] }, "released": { "title": "Released", "description": "The drawbar is open: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [8] }, "clamped": { "title": "Clamped", "description": "The drawbar is closed with a tool in it: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [7] }, "tool-present": { "title": "Tool present", "description": "A tool is in the spindle: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the program goes on without a tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [9] }, "air": { "title": "Air pressure", "description": "There is enough air to work the drawbar: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [6] }, "hold-down": { "title": "Hold-down", "description": "Vacuum or clamps hold the work: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the work comes loose in the cut.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [10] } }, "examples": [{ "at-speed": { "input": 4, "settle": "0.3 s" }, "stopped": 5 }] }, "waits": { "title": "Waits", "description": "What a wait does when its time is up.", "type": "object", "additionalProperties": false, "properties": { "on-timeout": { "title": "On timeout", "description": "alarm: the program stops; continues: it goes on as if the signal had come, so that such a wait confirms nothing.\n\nIf wrong: a fault of the spindle or the air goes unseen and the program runs on.", "type": "string", "enum": ["alarm", "continues"], "examples": ["alarm"] } }, "examples": [{ "on-timeout": "alarm" }] }, "swap": { "title": "Swap style", "description": "controller: the controller changes tools by itself; rack: the program drives to the pockets and works the drawbar; operator: the program stops and asks for the tool.\n\nIf wrong: the program waits for a change that never comes, or drives to a rack that is not there.", "type": "string", "enum": ["controller", "rack", "operator"], "examples": ["rack"] }, "change-effects": { "title": "Effects of the tool change", "description": "What the controller's own tool change does besides changing the tool. Needed where `swap` is controller.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unchanged", "spindle": "stopped", "coolant": "unchanged", "length-offset": "unchanged" }] }, "measure-effects": { "title": "Effects of measuring", "description": "What the controller's measurement of a tool does. Needed where `lengths` is measured.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unknown", "spindle": "stopped", "coolant": "unchanged", "length-offset": "active" }] }, "retract": { "title": "Retract to swap height", "description": "How Z goes up to the swap height.", "type": "object", "additionalProperties": false, "properties": { "by": { "title": "Retract by", "description": "machine-move: a rapid in machine coordinates; reference-return: the return to the reference position; clearance: the clearance of the job (operator swaps only).\n\nIf wrong: the tool is dragged across the work, or driven past the travel.", "type": "string", "enum": ["machine-move", "reference-return", "clearance"], "examples": ["machine-move"] }, "z": { "title": "Swap height", "description": "Z of the swap height in machine coordinates, with machine-move.\n\nUnit: mm, or with `in`.\n\nIf wrong: Z does not clear the work, or runs onto its limit switch.", "$ref": "#/$defs/length", "examples": [0] }, "acts-on": { "title": "What it moves", "description": "spindle-nose: machine coordinates are those of the spindle; tool-tip: an active length offset counts, too.\n\nIf wrong: Z stands lower by the tool's length than meant.", "type": "string", "enum": ["spindle-nose", "tool-tip"], "examples": ["spindle-nose"] }, "cancel-length-first": { "title": "Cancel the length offset first", "description": "Whether the length offset must be cancelled before it.\n\nIf wrong: the controller alarms, or the tool runs past the travel by its length.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "intermediate": { "title": "Intermediate point", "description": "incremental-zero: a reference return has an intermediate point, given as zero increments; none: it has none.\n\nIf wrong: the intermediate point is taken for a target: a diagonal through the work.", "type": "string", "enum": ["none", "incremental-zero"], "examples": ["none"] }, "change-position": { "title": "Change position", "description": "Where the operator changes tools, with retract by clearance; work coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the operator reaches between tool and work to change it.", "$ref": "#/$defs/place", "examples": [[0, 0, 120]] } }, "examples": [{ "by": "machine-move", "z": 0, "acts-on": "spindle-nose", "cancel-length-first": "no", "intermediate": "none" }] }, "length-offset": { "title": "Length offset at the machine", "description": "How the tool's length comes to act.", "type": "object", "additionalProperties": false, "properties": { "form": { "title": "Form", "description": "with-first-z: in the block of the first Z motion; own-block: in a block of its own before it; in-tool-word: with the tool word; none: there is no length offset, the operator sets Z.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["with-first-z", "own-block", "in-tool-word", "none"], "examples": ["with-first-z"] }, "select-moves": { "title": "Selecting moves Z", "description": "Whether selecting it moves the axis by itself.\n\nIf wrong: Z moves where nobody meant it to.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "cancel-moves": { "title": "Cancelling moves Z", "description": "Whether cancelling it moves the axis by itself. It is then cancelled at swap height only.\n\nIf wrong: Z moves down by the tool's length.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "form": "with-first-z", "select-moves": "no", "cancel-moves": "no" }] }, "lengths": { "title": "Tool lengths", "description": "Where they come from: table, the controller's tool table; measured, a measurement after each swap; operator, set by hand.\n\nIf wrong: the tool is driven into the work by the difference.", "type": "string", "enum": ["table", "measured", "operator"], "examples": ["table"] }, "drawbar": { "title": "Drawbar", "description": "How the drawbar is worked at a rack, or none.", "anyOf": [{ "title": "None", "description": "There is no drawbar that the program works.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "travels": { "title": "Travel of an empty spindle", "description": "Whether an empty spindle travels along the rack clamped or released.\n\nIf wrong: the released drawbar strikes a holder, or the clamped one is pressed onto it.", "type": "string", "enum": ["clamped", "released"], "examples": ["clamped"] }, "taper-air": { "title": "Taper air", "description": "Whether air cleans the taper while a tool is picked.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/yesNo", "examples": ["no"] } } }], "examples": ["none", { "travels": "clamped", "taper-air": "no" }] }, "rack": { "title": "Rack", "description": "Where tools wait and how they are fetched, or none.", "anyOf": [{ "title": "None", "description": "There is no rack that the program drives to.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Style of the rack", "description": "drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.\n\nIf wrong: the spindle is driven into the rack.", "type": "string", "enum": ["drop-in", "slide-in"], "examples": ["drop-in"] }, "clear-z": { "title": "Clear height", "description": "Machine Z at which an empty spindle clears the tools in the rack, and a full one the empty pockets.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is dragged through the rack.", "$ref": "#/$defs/length", "examples": [-5] }, "pocket-z": { "title": "Pocket height", "description": "Machine Z at which the holder sits in its pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is crushed into the rack, or drops.", "$ref": "#/$defs/length", "examples": [-78.4] }, "descend-from": { "title": "Start of the slow descent", "description": "How far above the pocket height the descent at feed begins.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is driven into its pocket at rapid.", "$ref": "#/$defs/length", "examples": [20] }, "descend-feed": { "title": "Feed of the slow descent", "description": "Feed of the last part of the way down.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder is driven into its pocket too fast.", "$ref": "#/$defs/feed", "examples": [600] }, "pockets": { "title": "Pockets", "description": "Places of the pockets, machine coordinates: the first one, the pitch to the next and their number, or a list of places.\n\nIf wrong: the spindle is driven beside the pocket.", "anyOf": [{ "type": "object", "additionalProperties": false, "properties": { "first": { "title": "First pocket", "description": "X and Y of pocket 1.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket.", "$ref": "#/$defs/point", "examples": [[40, 20]] }, "pitch": { "title": "Pitch", "description": "X and Y from one pocket to the next.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket, farther with each one.", "$ref": "#/$defs/point", "examples": [[80, 0]] }, "count": { "title": "Number of pockets", "description": "How many there are.\n\nUnit: pockets.\n\nIf wrong: the spindle is driven past the end of the rack.", "type": "integer", "minimum": 1, "maximum": 200, "examples": [6] } } }, { "type": "array", "minItems": 1, "maxItems": 200, "items": { "$ref": "#/$defs/point" } }], "examples": [{ "first": [40, 20], "pitch": [80, 0], "count": 6 }, [[40, 20], [120, 20]]] }, "zone": { "title": "Rack zone", "description": "Box that only swaps enter.", "type": "object", "additionalProperties": false, "properties": { "min": { "title": "Least corner", "description": "Least X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[0, 0, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[500, 60, -5]] } }, "examples": [{ "min": [0, 0, -95], "max": [500, 60, -5] }] }, "slide": { "title": "Slide", "description": "The way into a fork, with slide-in.", "type": "object", "additionalProperties": false, "properties": { "direction": { "title": "Direction of the slide", "description": "Direction from the approach into the pocket.\n\nIf wrong: the holder is torn out of the fork.", "type": "string", "enum": ["+x", "-x", "+y", "-y"], "examples": ["+y"] }, "distance": { "title": "Length of the slide", "description": "Distance from the approach to the pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder strikes the fork on its way up or down.", "$ref": "#/$defs/length", "examples": [40] }, "feed": { "title": "Feed of the slide", "description": "Feed of the slide.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder strikes the fork too fast.", "$ref": "#/$defs/feed", "examples": [1e3] } }, "examples": [{ "direction": "+y", "distance": 40, "feed": 1e3 }] }, "widest": { "title": "Widest tool", "description": "Widest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a wide tool strikes its neighbour.", "$ref": "#/$defs/lengthOrNone", "examples": [60] }, "longest": { "title": "Longest tool", "description": "Longest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a long tool strikes the table under the rack.", "$ref": "#/$defs/lengthOrNone", "examples": [90] }, "cover": { "title": "Cover", "description": "Whether the program opens and closes a cover.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "at-end": { "title": "At the end", "description": "What becomes of the last tool.", "type": "object", "additionalProperties": false, "properties": { "tool": { "title": "Last tool", "description": "return: it goes back to its pocket; keep: it stays in the spindle.\n\nIf wrong: the next program finds a tool where it expects none.", "type": "string", "enum": ["return", "keep"], "examples": ["return"] } }, "examples": [{ "tool": "return" }] } } }], "examples": ["none", { "style": "drop-in", "clear-z": -5, "pocket-z": -78.4, "descend-from": 20, "descend-feed": 600, "pockets": { "first": [40, 20], "pitch": [80, 0], "count": 6 }, "at-end": { "tool": "return" } }] }, "park": { "title": "Parking place", "description": "X and Y where the program leaves the axes at its end, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is in the way of unloading.", "$ref": "#/$defs/point", "examples": [[600, 800]] }, "outputs": { "title": "Outputs", "description": "Outputs that the program switches, by a name of yours.", "type": "object", "additionalProperties": false, "patternProperties": { "^[a-z][a-z0-9-]{0,30}$": { "title": "One output", "description": "An output and when it is on.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Number of the output", "description": "Number as the idiom says it.\n\nUnit: number of the output.\n\nIf wrong: another output is switched.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "during": { "title": "When it is on", "description": "cutting: from the spindle's start to its stop; program: from the first swap to the end.\n\nIf wrong: the extraction is off while dust is made, or on during the swap.", "type": "string", "enum": ["cutting", "program"], "examples": ["cutting"] } }, "examples": [{ "number": 1, "during": "cutting" }] } }, "examples": [{ "extraction": { "number": 1, "during": "cutting" } }] }, "hood": { "title": "Dust hood", "description": "Whether the program lifts and lowers a dust hood.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "keep-out": { "title": "Keep-out boxes", "description": "Boxes in machine coordinates that no motion of the work may enter.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into what stands there.", "type": "array", "maxItems": 50, "items": { "title": "One box", "description": "A box and what stands there.", "type": "object", "additionalProperties": false, "required": ["name", "min", "max"], "properties": { "name": { "title": "What stands there", "description": "Findings name it.\n\nIf wrong: nobody knows what the finding means.", "type": "string", "minLength": 1, "maxLength": 60, "examples": ["vise"] }, "min": { "title": "Least corner", "description": "Least X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[100, 100, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[250, 200, -40]] } }, "examples": [{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }] }, "examples": [[{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }]] }, "tapping": { "title": "Tapping", "description": "How the machine taps.", "type": "object", "additionalProperties": false, "properties": { "kind": { "title": "Kind of tapping", "description": "none: not at all; floating: with a floating holder; synchronised: spindle and feed are locked.\n\nIf wrong: the tap breaks or strips the thread.", "type": "string", "enum": ["none", "floating", "synchronised"], "examples": ["floating"] }, "reversal": { "title": "Time to reverse", "description": "Time that the spindle needs to reverse, with a floating holder.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the holder runs out of float and the tap breaks.", "$ref": "#/$defs/time", "examples": ["1 s"] }, "longhand": { "title": "Tapping longhand", "description": "Whether tapping may be written without its cycle.\n\nIf wrong: the tap breaks: feed and spindle do not reverse together.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "kind": "floating", "reversal": "1 s", "longhand": "no" }] }, "feed": { "title": "Feed limits", "description": "Lowest and highest feed; without them feeds are not checked against the machine.", "type": "object", "additionalProperties": false, "properties": { "least": { "title": "Lowest feed", "description": "Lowest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is raised without a word.", "$ref": "#/$defs/feed", "examples": [1] }, "most": { "title": "Highest feed", "description": "Highest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is cut without a word, and times on the sheet are wrong.", "$ref": "#/$defs/feed", "examples": [12e3] } }, "examples": [{ "least": 1, "most": 12e3 }] }, "work-zero": { "title": "Origins of the work offsets", "description": "Where the origin of each work offset (1 to 9) lies in machine coordinates, where it is always the same; a set-up file overrides it. With it, travel is checked in full.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "type": "object", "additionalProperties": false, "patternProperties": { "^[1-9]$": { "title": "Origin of one work offset", "description": "X, Y and Z of its origin in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "$ref": "#/$defs/place", "examples": [[300, 200, -80]] } }, "examples": [{ "1": [300, 200, -80] }] } }, "examples": [{ "travel": { "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }, "swap": "operator" }] }, "confirm": { "title": "Confirmations", "description": "How the program makes sure of a state before it relies on it. One that is not stated cannot be relied on: a job that needs it is refused.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "Spindle at speed", "description": "How it is confirmed that the spindle is at its speed: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "at-speed", "timeout": "10 s" }, { "dwell": "max(spin_up, spin_down) * max(rpm - from_rpm, from_rpm - rpm) / max_rpm + 0.5 * second" }] }, "stopped": { "title": "Spindle stopped", "description": "How it is confirmed that the spindle stands: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "stopped", "timeout": "30 s" }, { "dwell": "coast_down * from_rpm / max_rpm + 0.5 * second" }] }, "released": { "title": "Tool released", "description": "How it is confirmed that the drawbar is open: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "released", "timeout": "2 s" }, { "dwell": "0.8 s" }] }, "clamped": { "title": "Tool clamped", "description": "How it is confirmed that the drawbar is closed with a tool in it: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "clamped", "timeout": "2 s" }] }, "air": { "title": "Air pressure", "description": "How it is confirmed that there is air to work the drawbar: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "air", "timeout": "5 s" }] } }, "examples": [{ "at-speed": { "wait": "at-speed", "timeout": "10 s" }, "stopped": { "dwell": "60 s" } }] } }, "$defs": { "yesNo": { "description": "yes or no", "type": "string", "enum": ["yes", "no"] }, "code": { "description": "a code such as G54 or M6", "type": "string", "pattern": "^[GM]\\d{1,3}(\\.\\d)?$" }, "codeOrNone": { "description": "a code such as G54 or M6, or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, "letter": { "description": "one capital letter", "type": "string", "pattern": "^[A-Z]$" }, "letterOrNone": { "description": "one capital letter, or none", "type": "string", "pattern": "^(none|[A-Z])$" }, "length": { "description": "a length: a number in mm, or a text such as 2 in", "anyOf": [{ "type": "number", "minimum": -1e6, "maximum": 1e6 }, { "type": "string", "pattern": "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "lengthOrNone": { "description": "a length (a number in mm, or a text such as 2 in), or none", "anyOf": [{ "type": "number", "minimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "feed": { "description": "a feed: a number in mm/min, or a text such as 20 in/min", "anyOf": [{ "type": "number", "exclusiveMinimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }] }, "time": { "description": "a time such as 6 s, 500 ms or 2 min", "type": "string", "pattern": "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, "point": { "description": "a list of two lengths, X and Y", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" } }, "place": { "description": "a list of three lengths, X, Y and Z", "type": "array", "minItems": 3, "maxItems": 3, "items": { "$ref": "#/$defs/length" } }, "template": { "description": "none, or words such as M94 P{{signal}}", "type": "string", "minLength": 1, "maxLength": 120 }, "signal": { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } }, "confirmation": { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } }, "own-point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "own-trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "own-leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "own-plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "own-suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "own-digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] } } };
   var schema32 = { "description": "yes or no", "type": "string", "enum": ["yes", "no"] };
   var schema36 = { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] };
   var schema37 = { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] };
@@ -137,6 +137,8 @@ var compiled = (() => {
   var pattern21 = new RegExp("^(none|[A-Z])$", "u");
   var pattern22 = new RegExp("^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$", "u");
   var pattern24 = new RegExp("^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$", "u");
+  var pattern39 = new RegExp("^(none|[A-Z]0|[GM]\\d{1,3}(\\.\\d)?)$", "u");
+  var pattern75 = new RegExp("^(none|with-tool-word|[GM]\\d{1,3}(\\.\\d)?)$", "u");
   var pattern79 = new RegExp("^[GM]\\d{1,3}$", "u");
   var pattern84 = new RegExp("^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$", "u");
   var pattern93 = new RegExp("^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$", "u");
@@ -6160,7 +6162,7 @@ var compiled = (() => {
         const _errs574 = errors;
         if (data195 && typeof data195 == "object" && !Array.isArray(data195)) {
           for (const key30 in data195) {
-            if (!(key30 === "on" || key30 === "off" || key30 === "word")) {
+            if (!(key30 === "on" || key30 === "off" || key30 === "word" || key30 === "number" || key30 === "added")) {
               const err494 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key30 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err494];
@@ -6195,8 +6197,8 @@ var compiled = (() => {
           if (data195.off !== void 0) {
             let data197 = data195.off;
             if (typeof data197 === "string") {
-              if (!pattern7.test(data197)) {
-                const err497 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+              if (!pattern39.test(data197)) {
+                const err497 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/properties/length-offset/anyOf/1/properties/off/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z]0|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[A-Z]0|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err497];
                 } else {
@@ -6205,7 +6207,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err498 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err498 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/properties/length-offset/anyOf/1/properties/off/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err498];
               } else {
@@ -6236,23 +6238,76 @@ var compiled = (() => {
               errors++;
             }
           }
+          if (data195.number !== void 0) {
+            let data199 = data195.number;
+            if (typeof data199 !== "string") {
+              const err501 = { instancePath: instancePath + "/length-offset/number", schemaPath: "#/properties/length-offset/anyOf/1/properties/number/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err501];
+              } else {
+                vErrors.push(err501);
+              }
+              errors++;
+            }
+            if (!(data199 === "tool" || data199 === "free")) {
+              const err502 = { instancePath: instancePath + "/length-offset/number", schemaPath: "#/properties/length-offset/anyOf/1/properties/number/enum", keyword: "enum", params: { allowedValues: schema31.properties["length-offset"].anyOf[1].properties.number.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err502];
+              } else {
+                vErrors.push(err502);
+              }
+              errors++;
+            }
+          }
+          if (data195.added !== void 0) {
+            let data200 = data195.added;
+            if (!(typeof data200 == "number" && (!(data200 % 1) && !isNaN(data200)) && isFinite(data200))) {
+              const err503 = { instancePath: instancePath + "/length-offset/added", schemaPath: "#/properties/length-offset/anyOf/1/properties/added/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              if (vErrors === null) {
+                vErrors = [err503];
+              } else {
+                vErrors.push(err503);
+              }
+              errors++;
+            }
+            if (typeof data200 == "number" && isFinite(data200)) {
+              if (data200 > 900 || isNaN(data200)) {
+                const err504 = { instancePath: instancePath + "/length-offset/added", schemaPath: "#/properties/length-offset/anyOf/1/properties/added/maximum", keyword: "maximum", params: { comparison: "<=", limit: 900 }, message: "must be <= 900" };
+                if (vErrors === null) {
+                  vErrors = [err504];
+                } else {
+                  vErrors.push(err504);
+                }
+                errors++;
+              }
+              if (data200 < 0 || isNaN(data200)) {
+                const err505 = { instancePath: instancePath + "/length-offset/added", schemaPath: "#/properties/length-offset/anyOf/1/properties/added/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                if (vErrors === null) {
+                  vErrors = [err505];
+                } else {
+                  vErrors.push(err505);
+                }
+                errors++;
+              }
+            }
+          }
         } else {
-          const err501 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err506 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err501];
+            vErrors = [err506];
           } else {
-            vErrors.push(err501);
+            vErrors.push(err506);
           }
           errors++;
         }
         var _valid13 = _errs574 === errors;
         valid148 = valid148 || _valid13;
         if (!valid148) {
-          const err502 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+          const err507 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
           if (vErrors === null) {
-            vErrors = [err502];
+            vErrors = [err507];
           } else {
-            vErrors.push(err502);
+            vErrors.push(err507);
           }
           errors++;
         } else {
@@ -6267,75 +6322,21 @@ var compiled = (() => {
         }
       }
       if (data["work-offset"] !== void 0) {
-        let data199 = data["work-offset"];
-        const _errs587 = errors;
-        let valid153 = false;
-        const _errs588 = errors;
-        if (typeof data199 !== "string") {
-          const err503 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-          if (vErrors === null) {
-            vErrors = [err503];
-          } else {
-            vErrors.push(err503);
-          }
-          errors++;
-        }
-        if ("none" !== data199) {
-          const err504 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
-          if (vErrors === null) {
-            vErrors = [err504];
-          } else {
-            vErrors.push(err504);
-          }
-          errors++;
-        }
-        var _valid14 = _errs588 === errors;
-        valid153 = valid153 || _valid14;
+        let data201 = data["work-offset"];
         const _errs590 = errors;
-        if (Array.isArray(data199)) {
-          if (data199.length > 9) {
-            const err505 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 9 }, message: "must NOT have more than 9 items" };
-            if (vErrors === null) {
-              vErrors = [err505];
-            } else {
-              vErrors.push(err505);
-            }
-            errors++;
+        let valid152 = false;
+        const _errs591 = errors;
+        if (typeof data201 !== "string") {
+          const err508 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (vErrors === null) {
+            vErrors = [err508];
+          } else {
+            vErrors.push(err508);
           }
-          if (data199.length < 1) {
-            const err506 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
-            if (vErrors === null) {
-              vErrors = [err506];
-            } else {
-              vErrors.push(err506);
-            }
-            errors++;
-          }
-          const len3 = data199.length;
-          for (let i5 = 0; i5 < len3; i5++) {
-            let data200 = data199[i5];
-            if (typeof data200 === "string") {
-              if (!pattern7.test(data200)) {
-                const err507 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err507];
-                } else {
-                  vErrors.push(err507);
-                }
-                errors++;
-              }
-            } else {
-              const err508 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err508];
-              } else {
-                vErrors.push(err508);
-              }
-              errors++;
-            }
-          }
-        } else {
-          const err509 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+          errors++;
+        }
+        if ("none" !== data201) {
+          const err509 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
           if (vErrors === null) {
             vErrors = [err509];
           } else {
@@ -6343,32 +6344,21 @@ var compiled = (() => {
           }
           errors++;
         }
-        var _valid14 = _errs590 === errors;
-        valid153 = valid153 || _valid14;
-        if (!valid153) {
-          const err510 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-          if (vErrors === null) {
-            vErrors = [err510];
-          } else {
-            vErrors.push(err510);
-          }
-          errors++;
-        } else {
-          errors = _errs587;
-          if (vErrors !== null) {
-            if (_errs587) {
-              vErrors.length = _errs587;
+        var _valid14 = _errs591 === errors;
+        valid152 = valid152 || _valid14;
+        const _errs593 = errors;
+        if (Array.isArray(data201)) {
+          if (data201.length > 9) {
+            const err510 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 9 }, message: "must NOT have more than 9 items" };
+            if (vErrors === null) {
+              vErrors = [err510];
             } else {
-              vErrors = null;
+              vErrors.push(err510);
             }
+            errors++;
           }
-        }
-      }
-      if (data["machine-move"] !== void 0) {
-        let data201 = data["machine-move"];
-        if (typeof data201 === "string") {
-          if (!pattern7.test(data201)) {
-            const err511 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data201.length < 1) {
+            const err511 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
             if (vErrors === null) {
               vErrors = [err511];
             } else {
@@ -6376,30 +6366,31 @@ var compiled = (() => {
             }
             errors++;
           }
-        } else {
-          const err512 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-          if (vErrors === null) {
-            vErrors = [err512];
-          } else {
-            vErrors.push(err512);
-          }
-          errors++;
-        }
-      }
-      if (data["reference-return"] !== void 0) {
-        let data202 = data["reference-return"];
-        if (typeof data202 === "string") {
-          if (!pattern7.test(data202)) {
-            const err513 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-            if (vErrors === null) {
-              vErrors = [err513];
+          const len3 = data201.length;
+          for (let i5 = 0; i5 < len3; i5++) {
+            let data202 = data201[i5];
+            if (typeof data202 === "string") {
+              if (!pattern7.test(data202)) {
+                const err512 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err512];
+                } else {
+                  vErrors.push(err512);
+                }
+                errors++;
+              }
             } else {
-              vErrors.push(err513);
+              const err513 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err513];
+              } else {
+                vErrors.push(err513);
+              }
+              errors++;
             }
-            errors++;
           }
         } else {
-          const err514 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          const err514 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
           if (vErrors === null) {
             vErrors = [err514];
           } else {
@@ -6407,193 +6398,199 @@ var compiled = (() => {
           }
           errors++;
         }
+        var _valid14 = _errs593 === errors;
+        valid152 = valid152 || _valid14;
+        if (!valid152) {
+          const err515 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+          if (vErrors === null) {
+            vErrors = [err515];
+          } else {
+            vErrors.push(err515);
+          }
+          errors++;
+        } else {
+          errors = _errs590;
+          if (vErrors !== null) {
+            if (_errs590) {
+              vErrors.length = _errs590;
+            } else {
+              vErrors = null;
+            }
+          }
+        }
       }
-      if (data.cancel !== void 0) {
-        let data203 = data.cancel;
-        if (data203 && typeof data203 == "object" && !Array.isArray(data203)) {
-          for (const key31 in data203) {
-            if (!(key31 === "cycles" || key31 === "local-shift" || key31 === "rotation" || key31 === "scale" || key31 === "overrides")) {
-              const err515 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key31 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err515];
-              } else {
-                vErrors.push(err515);
-              }
-              errors++;
-            }
-          }
-          if (data203.cycles !== void 0) {
-            let data204 = data203.cycles;
-            if (typeof data204 === "string") {
-              if (!pattern7.test(data204)) {
-                const err516 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err516];
-                } else {
-                  vErrors.push(err516);
-                }
-                errors++;
-              }
+      if (data["machine-move"] !== void 0) {
+        let data203 = data["machine-move"];
+        if (typeof data203 === "string") {
+          if (!pattern7.test(data203)) {
+            const err516 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+            if (vErrors === null) {
+              vErrors = [err516];
             } else {
-              const err517 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err517];
-              } else {
-                vErrors.push(err517);
-              }
-              errors++;
+              vErrors.push(err516);
             }
-          }
-          if (data203["local-shift"] !== void 0) {
-            let data205 = data203["local-shift"];
-            if (typeof data205 === "string") {
-              if (!pattern7.test(data205)) {
-                const err518 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err518];
-                } else {
-                  vErrors.push(err518);
-                }
-                errors++;
-              }
-            } else {
-              const err519 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err519];
-              } else {
-                vErrors.push(err519);
-              }
-              errors++;
-            }
-          }
-          if (data203.rotation !== void 0) {
-            let data206 = data203.rotation;
-            if (typeof data206 === "string") {
-              if (!pattern7.test(data206)) {
-                const err520 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err520];
-                } else {
-                  vErrors.push(err520);
-                }
-                errors++;
-              }
-            } else {
-              const err521 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err521];
-              } else {
-                vErrors.push(err521);
-              }
-              errors++;
-            }
-          }
-          if (data203.scale !== void 0) {
-            let data207 = data203.scale;
-            if (typeof data207 === "string") {
-              if (!pattern7.test(data207)) {
-                const err522 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err522];
-                } else {
-                  vErrors.push(err522);
-                }
-                errors++;
-              }
-            } else {
-              const err523 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err523];
-              } else {
-                vErrors.push(err523);
-              }
-              errors++;
-            }
-          }
-          if (data203.overrides !== void 0) {
-            let data208 = data203.overrides;
-            if (typeof data208 === "string") {
-              if (!pattern7.test(data208)) {
-                const err524 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err524];
-                } else {
-                  vErrors.push(err524);
-                }
-                errors++;
-              }
-            } else {
-              const err525 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err525];
-              } else {
-                vErrors.push(err525);
-              }
-              errors++;
-            }
+            errors++;
           }
         } else {
-          const err526 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err517 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
           if (vErrors === null) {
-            vErrors = [err526];
+            vErrors = [err517];
           } else {
-            vErrors.push(err526);
+            vErrors.push(err517);
           }
           errors++;
         }
       }
-      if (data.cycles !== void 0) {
-        let data209 = data.cycles;
-        const _errs620 = errors;
-        let valid165 = false;
-        const _errs621 = errors;
-        if (typeof data209 !== "string") {
-          const err527 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+      if (data["reference-return"] !== void 0) {
+        let data204 = data["reference-return"];
+        if (typeof data204 === "string") {
+          if (!pattern7.test(data204)) {
+            const err518 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+            if (vErrors === null) {
+              vErrors = [err518];
+            } else {
+              vErrors.push(err518);
+            }
+            errors++;
+          }
+        } else {
+          const err519 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
           if (vErrors === null) {
-            vErrors = [err527];
+            vErrors = [err519];
           } else {
-            vErrors.push(err527);
+            vErrors.push(err519);
           }
           errors++;
         }
-        if ("none" !== data209) {
-          const err528 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
-          if (vErrors === null) {
-            vErrors = [err528];
-          } else {
-            vErrors.push(err528);
-          }
-          errors++;
-        }
-        var _valid15 = _errs621 === errors;
-        valid165 = valid165 || _valid15;
-        const _errs623 = errors;
-        if (data209 && typeof data209 == "object" && !Array.isArray(data209)) {
-          for (const key32 in data209) {
-            if (!func1.call(schema31.properties.cycles.anyOf[1].properties, key32)) {
-              const err529 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 }, message: "must NOT have additional properties" };
+      }
+      if (data.cancel !== void 0) {
+        let data205 = data.cancel;
+        if (data205 && typeof data205 == "object" && !Array.isArray(data205)) {
+          for (const key31 in data205) {
+            if (!(key31 === "cycles" || key31 === "local-shift" || key31 === "rotation" || key31 === "scale" || key31 === "overrides" || key31 === "before-change")) {
+              const err520 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key31 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err529];
+                vErrors = [err520];
               } else {
-                vErrors.push(err529);
+                vErrors.push(err520);
               }
               errors++;
             }
           }
-          if (data209.drill !== void 0) {
-            let data210 = data209.drill;
-            if (typeof data210 === "string") {
-              if (!pattern7.test(data210)) {
-                const err530 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data205.cycles !== void 0) {
+            let data206 = data205.cycles;
+            if (typeof data206 === "string") {
+              if (!pattern7.test(data206)) {
+                const err521 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err530];
+                  vErrors = [err521];
                 } else {
-                  vErrors.push(err530);
+                  vErrors.push(err521);
                 }
                 errors++;
               }
             } else {
-              const err531 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err522 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err522];
+              } else {
+                vErrors.push(err522);
+              }
+              errors++;
+            }
+          }
+          if (data205["local-shift"] !== void 0) {
+            let data207 = data205["local-shift"];
+            if (typeof data207 === "string") {
+              if (!pattern7.test(data207)) {
+                const err523 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err523];
+                } else {
+                  vErrors.push(err523);
+                }
+                errors++;
+              }
+            } else {
+              const err524 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err524];
+              } else {
+                vErrors.push(err524);
+              }
+              errors++;
+            }
+          }
+          if (data205.rotation !== void 0) {
+            let data208 = data205.rotation;
+            if (typeof data208 === "string") {
+              if (!pattern7.test(data208)) {
+                const err525 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err525];
+                } else {
+                  vErrors.push(err525);
+                }
+                errors++;
+              }
+            } else {
+              const err526 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err526];
+              } else {
+                vErrors.push(err526);
+              }
+              errors++;
+            }
+          }
+          if (data205.scale !== void 0) {
+            let data209 = data205.scale;
+            if (typeof data209 === "string") {
+              if (!pattern7.test(data209)) {
+                const err527 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err527];
+                } else {
+                  vErrors.push(err527);
+                }
+                errors++;
+              }
+            } else {
+              const err528 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err528];
+              } else {
+                vErrors.push(err528);
+              }
+              errors++;
+            }
+          }
+          if (data205.overrides !== void 0) {
+            let data210 = data205.overrides;
+            if (typeof data210 === "string") {
+              if (!pattern7.test(data210)) {
+                const err529 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err529];
+                } else {
+                  vErrors.push(err529);
+                }
+                errors++;
+              }
+            } else {
+              const err530 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err530];
+              } else {
+                vErrors.push(err530);
+              }
+              errors++;
+            }
+          }
+          if (data205["before-change"] !== void 0) {
+            let data211 = data205["before-change"];
+            if (typeof data211 !== "string") {
+              const err531 = { instancePath: instancePath + "/cancel/before-change", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err531];
               } else {
@@ -6601,325 +6598,325 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data209.dwell !== void 0) {
-            let data211 = data209.dwell;
-            if (typeof data211 === "string") {
-              if (!pattern7.test(data211)) {
-                const err532 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err532];
-                } else {
-                  vErrors.push(err532);
-                }
-                errors++;
-              }
-            } else {
-              const err533 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if (!(data211 === "yes" || data211 === "no")) {
+              const err532 = { instancePath: instancePath + "/cancel/before-change", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
-                vErrors = [err533];
+                vErrors = [err532];
               } else {
-                vErrors.push(err533);
+                vErrors.push(err532);
               }
               errors++;
             }
           }
-          if (data209.peck !== void 0) {
-            let data212 = data209.peck;
-            if (typeof data212 === "string") {
-              if (!pattern7.test(data212)) {
-                const err534 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err534];
-                } else {
-                  vErrors.push(err534);
-                }
-                errors++;
-              }
-            } else {
-              const err535 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err533 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err533];
+          } else {
+            vErrors.push(err533);
+          }
+          errors++;
+        }
+      }
+      if (data.cycles !== void 0) {
+        let data212 = data.cycles;
+        const _errs626 = errors;
+        let valid165 = false;
+        const _errs627 = errors;
+        if (typeof data212 !== "string") {
+          const err534 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (vErrors === null) {
+            vErrors = [err534];
+          } else {
+            vErrors.push(err534);
+          }
+          errors++;
+        }
+        if ("none" !== data212) {
+          const err535 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          if (vErrors === null) {
+            vErrors = [err535];
+          } else {
+            vErrors.push(err535);
+          }
+          errors++;
+        }
+        var _valid15 = _errs627 === errors;
+        valid165 = valid165 || _valid15;
+        const _errs629 = errors;
+        if (data212 && typeof data212 == "object" && !Array.isArray(data212)) {
+          for (const key32 in data212) {
+            if (!func1.call(schema31.properties.cycles.anyOf[1].properties, key32)) {
+              const err536 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err535];
+                vErrors = [err536];
               } else {
-                vErrors.push(err535);
+                vErrors.push(err536);
               }
               errors++;
             }
           }
-          if (data209["chip-break"] !== void 0) {
-            let data213 = data209["chip-break"];
+          if (data212.drill !== void 0) {
+            let data213 = data212.drill;
             if (typeof data213 === "string") {
               if (!pattern7.test(data213)) {
-                const err536 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err537 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err536];
+                  vErrors = [err537];
                 } else {
-                  vErrors.push(err536);
+                  vErrors.push(err537);
                 }
                 errors++;
               }
             } else {
-              const err537 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err538 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err537];
+                vErrors = [err538];
               } else {
-                vErrors.push(err537);
+                vErrors.push(err538);
               }
               errors++;
             }
           }
-          if (data209.tap !== void 0) {
-            let data214 = data209.tap;
+          if (data212.dwell !== void 0) {
+            let data214 = data212.dwell;
             if (typeof data214 === "string") {
               if (!pattern7.test(data214)) {
-                const err538 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err539 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err538];
+                  vErrors = [err539];
                 } else {
-                  vErrors.push(err538);
+                  vErrors.push(err539);
                 }
                 errors++;
               }
             } else {
-              const err539 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err540 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err539];
+                vErrors = [err540];
               } else {
-                vErrors.push(err539);
+                vErrors.push(err540);
               }
               errors++;
             }
           }
-          if (data209["tap-left"] !== void 0) {
-            let data215 = data209["tap-left"];
+          if (data212.peck !== void 0) {
+            let data215 = data212.peck;
             if (typeof data215 === "string") {
               if (!pattern7.test(data215)) {
-                const err540 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err541 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err540];
+                  vErrors = [err541];
                 } else {
-                  vErrors.push(err540);
+                  vErrors.push(err541);
                 }
                 errors++;
               }
             } else {
-              const err541 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err542 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err541];
+                vErrors = [err542];
               } else {
-                vErrors.push(err541);
+                vErrors.push(err542);
               }
               errors++;
             }
           }
-          if (data209.ream !== void 0) {
-            let data216 = data209.ream;
+          if (data212["chip-break"] !== void 0) {
+            let data216 = data212["chip-break"];
             if (typeof data216 === "string") {
               if (!pattern7.test(data216)) {
-                const err542 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err543 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err542];
+                  vErrors = [err543];
                 } else {
-                  vErrors.push(err542);
+                  vErrors.push(err543);
                 }
                 errors++;
               }
             } else {
-              const err543 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err544 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err543];
+                vErrors = [err544];
               } else {
-                vErrors.push(err543);
+                vErrors.push(err544);
               }
               errors++;
             }
           }
-          if (data209["bore-dwell"] !== void 0) {
-            let data217 = data209["bore-dwell"];
+          if (data212.tap !== void 0) {
+            let data217 = data212.tap;
             if (typeof data217 === "string") {
               if (!pattern7.test(data217)) {
-                const err544 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err545 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err544];
+                  vErrors = [err545];
                 } else {
-                  vErrors.push(err544);
+                  vErrors.push(err545);
                 }
                 errors++;
               }
             } else {
-              const err545 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err546 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err545];
+                vErrors = [err546];
               } else {
-                vErrors.push(err545);
+                vErrors.push(err546);
               }
               errors++;
             }
           }
-          if (data209["bore-stop"] !== void 0) {
-            let data218 = data209["bore-stop"];
+          if (data212["tap-left"] !== void 0) {
+            let data218 = data212["tap-left"];
             if (typeof data218 === "string") {
               if (!pattern7.test(data218)) {
-                const err546 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err547 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err546];
+                  vErrors = [err547];
                 } else {
-                  vErrors.push(err546);
+                  vErrors.push(err547);
                 }
                 errors++;
               }
             } else {
-              const err547 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err548 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err547];
+                vErrors = [err548];
               } else {
-                vErrors.push(err547);
+                vErrors.push(err548);
               }
               errors++;
             }
           }
-          if (data209["bore-manual"] !== void 0) {
-            let data219 = data209["bore-manual"];
+          if (data212.ream !== void 0) {
+            let data219 = data212.ream;
             if (typeof data219 === "string") {
               if (!pattern7.test(data219)) {
-                const err548 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err549 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err548];
+                  vErrors = [err549];
                 } else {
-                  vErrors.push(err548);
+                  vErrors.push(err549);
                 }
                 errors++;
               }
             } else {
-              const err549 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err550 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err549];
+                vErrors = [err550];
               } else {
-                vErrors.push(err549);
+                vErrors.push(err550);
               }
               errors++;
             }
           }
-          if (data209.return !== void 0) {
-            let data220 = data209.return;
-            if (data220 && typeof data220 == "object" && !Array.isArray(data220)) {
-              for (const key33 in data220) {
-                if (!(key33 === "initial" || key33 === "retract" || key33 === "without")) {
-                  const err550 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err550];
-                  } else {
-                    vErrors.push(err550);
-                  }
-                  errors++;
-                }
-              }
-              if (data220.initial !== void 0) {
-                let data221 = data220.initial;
-                if (typeof data221 === "string") {
-                  if (!pattern7.test(data221)) {
-                    const err551 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err551];
-                    } else {
-                      vErrors.push(err551);
-                    }
-                    errors++;
-                  }
+          if (data212["bore-dwell"] !== void 0) {
+            let data220 = data212["bore-dwell"];
+            if (typeof data220 === "string") {
+              if (!pattern7.test(data220)) {
+                const err551 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err551];
                 } else {
-                  const err552 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err552];
-                  } else {
-                    vErrors.push(err552);
-                  }
-                  errors++;
+                  vErrors.push(err551);
                 }
-              }
-              if (data220.retract !== void 0) {
-                let data222 = data220.retract;
-                if (typeof data222 === "string") {
-                  if (!pattern7.test(data222)) {
-                    const err553 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err553];
-                    } else {
-                      vErrors.push(err553);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err554 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err554];
-                  } else {
-                    vErrors.push(err554);
-                  }
-                  errors++;
-                }
-              }
-              if (data220.without !== void 0) {
-                let data223 = data220.without;
-                if (typeof data223 !== "string") {
-                  const err555 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err555];
-                  } else {
-                    vErrors.push(err555);
-                  }
-                  errors++;
-                }
-                if (!(data223 === "retract" || data223 === "initial" || data223 === "none")) {
-                  const err556 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.return.properties.without.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err556];
-                  } else {
-                    vErrors.push(err556);
-                  }
-                  errors++;
-                }
+                errors++;
               }
             } else {
-              const err557 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err552 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err557];
+                vErrors = [err552];
               } else {
-                vErrors.push(err557);
+                vErrors.push(err552);
               }
               errors++;
             }
           }
-          if (data209["back-off"] !== void 0) {
-            let data224 = data209["back-off"];
-            if (data224 && typeof data224 == "object" && !Array.isArray(data224)) {
-              for (const key34 in data224) {
-                if (!(key34 === "peck" || key34 === "chip-break")) {
-                  const err558 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 }, message: "must NOT have additional properties" };
+          if (data212["bore-stop"] !== void 0) {
+            let data221 = data212["bore-stop"];
+            if (typeof data221 === "string") {
+              if (!pattern7.test(data221)) {
+                const err553 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err553];
+                } else {
+                  vErrors.push(err553);
+                }
+                errors++;
+              }
+            } else {
+              const err554 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err554];
+              } else {
+                vErrors.push(err554);
+              }
+              errors++;
+            }
+          }
+          if (data212["bore-manual"] !== void 0) {
+            let data222 = data212["bore-manual"];
+            if (typeof data222 === "string") {
+              if (!pattern7.test(data222)) {
+                const err555 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err555];
+                } else {
+                  vErrors.push(err555);
+                }
+                errors++;
+              }
+            } else {
+              const err556 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err556];
+              } else {
+                vErrors.push(err556);
+              }
+              errors++;
+            }
+          }
+          if (data212.return !== void 0) {
+            let data223 = data212.return;
+            if (data223 && typeof data223 == "object" && !Array.isArray(data223)) {
+              for (const key33 in data223) {
+                if (!(key33 === "initial" || key33 === "retract" || key33 === "without")) {
+                  const err557 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err558];
+                    vErrors = [err557];
                   } else {
-                    vErrors.push(err558);
+                    vErrors.push(err557);
                   }
                   errors++;
                 }
               }
-              if (data224.peck !== void 0) {
-                let data225 = data224.peck;
-                const _errs672 = errors;
-                let valid182 = false;
-                const _errs673 = errors;
-                if (typeof data225 == "number" && isFinite(data225)) {
-                  if (data225 > 1e6 || isNaN(data225)) {
-                    const err559 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+              if (data223.initial !== void 0) {
+                let data224 = data223.initial;
+                if (typeof data224 === "string") {
+                  if (!pattern7.test(data224)) {
+                    const err558 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                     if (vErrors === null) {
-                      vErrors = [err559];
+                      vErrors = [err558];
                     } else {
-                      vErrors.push(err559);
+                      vErrors.push(err558);
                     }
                     errors++;
                   }
-                  if (data225 < -1e6 || isNaN(data225)) {
-                    const err560 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                } else {
+                  const err559 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err559];
+                  } else {
+                    vErrors.push(err559);
+                  }
+                  errors++;
+                }
+              }
+              if (data223.retract !== void 0) {
+                let data225 = data223.retract;
+                if (typeof data225 === "string") {
+                  if (!pattern7.test(data225)) {
+                    const err560 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                     if (vErrors === null) {
                       vErrors = [err560];
                     } else {
@@ -6928,7 +6925,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err561 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err561 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err561];
                   } else {
@@ -6936,21 +6933,20 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid16 = _errs673 === errors;
-                valid182 = valid182 || _valid16;
-                const _errs675 = errors;
-                if (typeof data225 === "string") {
-                  if (!pattern24.test(data225)) {
-                    const err562 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err562];
-                    } else {
-                      vErrors.push(err562);
-                    }
-                    errors++;
+              }
+              if (data223.without !== void 0) {
+                let data226 = data223.without;
+                if (typeof data226 !== "string") {
+                  const err562 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err562];
+                  } else {
+                    vErrors.push(err562);
                   }
-                } else {
-                  const err563 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  errors++;
+                }
+                if (!(data226 === "retract" || data226 === "initial" || data226 === "none")) {
+                  const err563 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.return.properties.without.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err563];
                   } else {
@@ -6958,44 +6954,39 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid16 = _errs675 === errors;
-                valid182 = valid182 || _valid16;
-                if (!valid182) {
-                  const err564 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              }
+            } else {
+              const err564 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err564];
+              } else {
+                vErrors.push(err564);
+              }
+              errors++;
+            }
+          }
+          if (data212["back-off"] !== void 0) {
+            let data227 = data212["back-off"];
+            if (data227 && typeof data227 == "object" && !Array.isArray(data227)) {
+              for (const key34 in data227) {
+                if (!(key34 === "peck" || key34 === "chip-break")) {
+                  const err565 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err564];
+                    vErrors = [err565];
                   } else {
-                    vErrors.push(err564);
+                    vErrors.push(err565);
                   }
                   errors++;
-                } else {
-                  errors = _errs672;
-                  if (vErrors !== null) {
-                    if (_errs672) {
-                      vErrors.length = _errs672;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data224["chip-break"] !== void 0) {
-                let data226 = data224["chip-break"];
+              if (data227.peck !== void 0) {
+                let data228 = data227.peck;
+                const _errs678 = errors;
+                let valid182 = false;
                 const _errs679 = errors;
-                let valid184 = false;
-                const _errs680 = errors;
-                if (typeof data226 == "number" && isFinite(data226)) {
-                  if (data226 > 1e6 || isNaN(data226)) {
-                    const err565 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err565];
-                    } else {
-                      vErrors.push(err565);
-                    }
-                    errors++;
-                  }
-                  if (data226 < -1e6 || isNaN(data226)) {
-                    const err566 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                if (typeof data228 == "number" && isFinite(data228)) {
+                  if (data228 > 1e6 || isNaN(data228)) {
+                    const err566 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
                       vErrors = [err566];
                     } else {
@@ -7003,95 +6994,93 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                } else {
-                  const err567 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err567];
-                  } else {
-                    vErrors.push(err567);
-                  }
-                  errors++;
-                }
-                var _valid17 = _errs680 === errors;
-                valid184 = valid184 || _valid17;
-                const _errs682 = errors;
-                if (typeof data226 === "string") {
-                  if (!pattern24.test(data226)) {
-                    const err568 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                  if (data228 < -1e6 || isNaN(data228)) {
+                    const err567 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
-                      vErrors = [err568];
+                      vErrors = [err567];
                     } else {
-                      vErrors.push(err568);
+                      vErrors.push(err567);
                     }
                     errors++;
                   }
                 } else {
-                  const err569 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err568 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
-                    vErrors = [err569];
+                    vErrors = [err568];
                   } else {
-                    vErrors.push(err569);
+                    vErrors.push(err568);
                   }
                   errors++;
                 }
-                var _valid17 = _errs682 === errors;
-                valid184 = valid184 || _valid17;
-                if (!valid184) {
-                  const err570 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid16 = _errs679 === errors;
+                valid182 = valid182 || _valid16;
+                const _errs681 = errors;
+                if (typeof data228 === "string") {
+                  if (!pattern24.test(data228)) {
+                    const err569 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err569];
+                    } else {
+                      vErrors.push(err569);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err570 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err570];
                   } else {
                     vErrors.push(err570);
                   }
                   errors++;
+                }
+                var _valid16 = _errs681 === errors;
+                valid182 = valid182 || _valid16;
+                if (!valid182) {
+                  const err571 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err571];
+                  } else {
+                    vErrors.push(err571);
+                  }
+                  errors++;
                 } else {
-                  errors = _errs679;
+                  errors = _errs678;
                   if (vErrors !== null) {
-                    if (_errs679) {
-                      vErrors.length = _errs679;
+                    if (_errs678) {
+                      vErrors.length = _errs678;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-            } else {
-              const err571 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err571];
-              } else {
-                vErrors.push(err571);
-              }
-              errors++;
-            }
-          }
-          if (data209.levels !== void 0) {
-            let data227 = data209.levels;
-            if (typeof data227 !== "string") {
-              const err572 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err572];
-              } else {
-                vErrors.push(err572);
-              }
-              errors++;
-            }
-            if (!(data227 === "absolute" || data227 === "relative")) {
-              const err573 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.levels.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err573];
-              } else {
-                vErrors.push(err573);
-              }
-              errors++;
-            }
-          }
-          if (data209.words !== void 0) {
-            let data228 = data209.words;
-            if (data228 && typeof data228 == "object" && !Array.isArray(data228)) {
-              for (const key35 in data228) {
-                if (!(key35 === "retract" || key35 === "peck" || key35 === "dwell" || key35 === "dwell-unit")) {
-                  const err574 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 }, message: "must NOT have additional properties" };
+              if (data227["chip-break"] !== void 0) {
+                let data229 = data227["chip-break"];
+                const _errs685 = errors;
+                let valid184 = false;
+                const _errs686 = errors;
+                if (typeof data229 == "number" && isFinite(data229)) {
+                  if (data229 > 1e6 || isNaN(data229)) {
+                    const err572 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err572];
+                    } else {
+                      vErrors.push(err572);
+                    }
+                    errors++;
+                  }
+                  if (data229 < -1e6 || isNaN(data229)) {
+                    const err573 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err573];
+                    } else {
+                      vErrors.push(err573);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err574 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err574];
                   } else {
@@ -7099,12 +7088,12 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data228.retract !== void 0) {
-                let data229 = data228.retract;
+                var _valid17 = _errs686 === errors;
+                valid184 = valid184 || _valid17;
+                const _errs688 = errors;
                 if (typeof data229 === "string") {
-                  if (!pattern6.test(data229)) {
-                    const err575 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                  if (!pattern24.test(data229)) {
+                    const err575 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                     if (vErrors === null) {
                       vErrors = [err575];
                     } else {
@@ -7113,7 +7102,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err576 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err576 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err576];
                   } else {
@@ -7121,55 +7110,64 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data228.peck !== void 0) {
-                let data230 = data228.peck;
-                if (typeof data230 === "string") {
-                  if (!pattern6.test(data230)) {
-                    const err577 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
-                    if (vErrors === null) {
-                      vErrors = [err577];
-                    } else {
-                      vErrors.push(err577);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err578 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                var _valid17 = _errs688 === errors;
+                valid184 = valid184 || _valid17;
+                if (!valid184) {
+                  const err577 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err578];
+                    vErrors = [err577];
                   } else {
-                    vErrors.push(err578);
+                    vErrors.push(err577);
                   }
                   errors++;
-                }
-              }
-              if (data228.dwell !== void 0) {
-                let data231 = data228.dwell;
-                if (typeof data231 === "string") {
-                  if (!pattern6.test(data231)) {
-                    const err579 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
-                    if (vErrors === null) {
-                      vErrors = [err579];
-                    } else {
-                      vErrors.push(err579);
-                    }
-                    errors++;
-                  }
                 } else {
-                  const err580 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err580];
-                  } else {
-                    vErrors.push(err580);
+                  errors = _errs685;
+                  if (vErrors !== null) {
+                    if (_errs685) {
+                      vErrors.length = _errs685;
+                    } else {
+                      vErrors = null;
+                    }
                   }
-                  errors++;
                 }
               }
-              if (data228["dwell-unit"] !== void 0) {
-                let data232 = data228["dwell-unit"];
-                if (typeof data232 !== "string") {
-                  const err581 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            } else {
+              const err578 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err578];
+              } else {
+                vErrors.push(err578);
+              }
+              errors++;
+            }
+          }
+          if (data212.levels !== void 0) {
+            let data230 = data212.levels;
+            if (typeof data230 !== "string") {
+              const err579 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err579];
+              } else {
+                vErrors.push(err579);
+              }
+              errors++;
+            }
+            if (!(data230 === "absolute" || data230 === "relative")) {
+              const err580 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.levels.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err580];
+              } else {
+                vErrors.push(err580);
+              }
+              errors++;
+            }
+          }
+          if (data212.words !== void 0) {
+            let data231 = data212.words;
+            if (data231 && typeof data231 == "object" && !Array.isArray(data231)) {
+              for (const key35 in data231) {
+                if (!(key35 === "retract" || key35 === "peck" || key35 === "dwell" || key35 === "dwell-unit")) {
+                  const err581 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err581];
                   } else {
@@ -7177,104 +7175,96 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data232 === "s" || data232 === "ms")) {
-                  const err582 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.words.properties["dwell-unit"].enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data231.retract !== void 0) {
+                let data232 = data231.retract;
+                if (typeof data232 === "string") {
+                  if (!pattern6.test(data232)) {
+                    const err582 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                    if (vErrors === null) {
+                      vErrors = [err582];
+                    } else {
+                      vErrors.push(err582);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err583 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err582];
+                    vErrors = [err583];
                   } else {
-                    vErrors.push(err582);
+                    vErrors.push(err583);
+                  }
+                  errors++;
+                }
+              }
+              if (data231.peck !== void 0) {
+                let data233 = data231.peck;
+                if (typeof data233 === "string") {
+                  if (!pattern6.test(data233)) {
+                    const err584 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                    if (vErrors === null) {
+                      vErrors = [err584];
+                    } else {
+                      vErrors.push(err584);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err585 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err585];
+                  } else {
+                    vErrors.push(err585);
+                  }
+                  errors++;
+                }
+              }
+              if (data231.dwell !== void 0) {
+                let data234 = data231.dwell;
+                if (typeof data234 === "string") {
+                  if (!pattern6.test(data234)) {
+                    const err586 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                    if (vErrors === null) {
+                      vErrors = [err586];
+                    } else {
+                      vErrors.push(err586);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err587 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err587];
+                  } else {
+                    vErrors.push(err587);
+                  }
+                  errors++;
+                }
+              }
+              if (data231["dwell-unit"] !== void 0) {
+                let data235 = data231["dwell-unit"];
+                if (typeof data235 !== "string") {
+                  const err588 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err588];
+                  } else {
+                    vErrors.push(err588);
+                  }
+                  errors++;
+                }
+                if (!(data235 === "s" || data235 === "ms")) {
+                  const err589 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.words.properties["dwell-unit"].enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err589];
+                  } else {
+                    vErrors.push(err589);
                   }
                   errors++;
                 }
               }
             } else {
-              const err583 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err583];
-              } else {
-                vErrors.push(err583);
-              }
-              errors++;
-            }
-          }
-          if (data209.repeat !== void 0) {
-            let data233 = data209.repeat;
-            if (typeof data233 !== "string") {
-              const err584 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err584];
-              } else {
-                vErrors.push(err584);
-              }
-              errors++;
-            }
-            if (!(data233 === "positions" || data233 === "all")) {
-              const err585 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.repeat.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err585];
-              } else {
-                vErrors.push(err585);
-              }
-              errors++;
-            }
-          }
-          if (data209["ended-by"] !== void 0) {
-            let data234 = data209["ended-by"];
-            if (typeof data234 !== "string") {
-              const err586 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err586];
-              } else {
-                vErrors.push(err586);
-              }
-              errors++;
-            }
-            if (!(data234 === "any-motion" || data234 === "cancel-code")) {
-              const err587 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties["ended-by"].enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err587];
-              } else {
-                vErrors.push(err587);
-              }
-              errors++;
-            }
-          }
-        } else {
-          const err588 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err588];
-          } else {
-            vErrors.push(err588);
-          }
-          errors++;
-        }
-        var _valid15 = _errs623 === errors;
-        valid165 = valid165 || _valid15;
-        if (!valid165) {
-          const err589 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-          if (vErrors === null) {
-            vErrors = [err589];
-          } else {
-            vErrors.push(err589);
-          }
-          errors++;
-        } else {
-          errors = _errs620;
-          if (vErrors !== null) {
-            if (_errs620) {
-              vErrors.length = _errs620;
-            } else {
-              vErrors = null;
-            }
-          }
-        }
-      }
-      if (data.spindle !== void 0) {
-        let data235 = data.spindle;
-        if (data235 && typeof data235 == "object" && !Array.isArray(data235)) {
-          for (const key36 in data235) {
-            if (!(key36 === "cw" || key36 === "ccw" || key36 === "stop" || key36 === "orient" || key36 === "order" || key36 === "blocks")) {
-              const err590 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 }, message: "must NOT have additional properties" };
+              const err590 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err590];
               } else {
@@ -7283,20 +7273,19 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data235.cw !== void 0) {
-            let data236 = data235.cw;
-            if (typeof data236 === "string") {
-              if (!pattern7.test(data236)) {
-                const err591 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err591];
-                } else {
-                  vErrors.push(err591);
-                }
-                errors++;
+          if (data212.repeat !== void 0) {
+            let data236 = data212.repeat;
+            if (typeof data236 !== "string") {
+              const err591 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err591];
+              } else {
+                vErrors.push(err591);
               }
-            } else {
-              const err592 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+            if (!(data236 === "positions" || data236 === "all")) {
+              const err592 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.repeat.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err592];
               } else {
@@ -7305,20 +7294,19 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data235.ccw !== void 0) {
-            let data237 = data235.ccw;
-            if (typeof data237 === "string") {
-              if (!pattern7.test(data237)) {
-                const err593 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err593];
-                } else {
-                  vErrors.push(err593);
-                }
-                errors++;
+          if (data212["ended-by"] !== void 0) {
+            let data237 = data212["ended-by"];
+            if (typeof data237 !== "string") {
+              const err593 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err593];
+              } else {
+                vErrors.push(err593);
               }
-            } else {
-              const err594 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+            if (!(data237 === "any-motion" || data237 === "cancel-code")) {
+              const err594 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties["ended-by"].enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err594];
               } else {
@@ -7327,54 +7315,64 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data235.stop !== void 0) {
-            let data238 = data235.stop;
-            if (typeof data238 === "string") {
-              if (!pattern7.test(data238)) {
-                const err595 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err595];
-                } else {
-                  vErrors.push(err595);
-                }
-                errors++;
-              }
+        } else {
+          const err595 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err595];
+          } else {
+            vErrors.push(err595);
+          }
+          errors++;
+        }
+        var _valid15 = _errs629 === errors;
+        valid165 = valid165 || _valid15;
+        if (!valid165) {
+          const err596 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+          if (vErrors === null) {
+            vErrors = [err596];
+          } else {
+            vErrors.push(err596);
+          }
+          errors++;
+        } else {
+          errors = _errs626;
+          if (vErrors !== null) {
+            if (_errs626) {
+              vErrors.length = _errs626;
             } else {
-              const err596 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              vErrors = null;
+            }
+          }
+        }
+      }
+      if (data.spindle !== void 0) {
+        let data238 = data.spindle;
+        if (data238 && typeof data238 == "object" && !Array.isArray(data238)) {
+          for (const key36 in data238) {
+            if (!(key36 === "cw" || key36 === "ccw" || key36 === "stop" || key36 === "orient" || key36 === "order" || key36 === "blocks")) {
+              const err597 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err596];
+                vErrors = [err597];
               } else {
-                vErrors.push(err596);
+                vErrors.push(err597);
               }
               errors++;
             }
           }
-          if (data235.orient !== void 0) {
-            let data239 = data235.orient;
+          if (data238.cw !== void 0) {
+            let data239 = data238.cw;
             if (typeof data239 === "string") {
               if (!pattern7.test(data239)) {
-                const err597 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err598 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err597];
+                  vErrors = [err598];
                 } else {
-                  vErrors.push(err597);
+                  vErrors.push(err598);
                 }
                 errors++;
               }
             } else {
-              const err598 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err598];
-              } else {
-                vErrors.push(err598);
-              }
-              errors++;
-            }
-          }
-          if (data235.order !== void 0) {
-            let data240 = data235.order;
-            if (typeof data240 !== "string") {
-              const err599 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err599 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err599];
               } else {
@@ -7382,20 +7380,21 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data240 === "speed-first" || data240 === "start-first")) {
-              const err600 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.order.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err600];
-              } else {
-                vErrors.push(err600);
-              }
-              errors++;
-            }
           }
-          if (data235.blocks !== void 0) {
-            let data241 = data235.blocks;
-            if (typeof data241 !== "string") {
-              const err601 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data238.ccw !== void 0) {
+            let data240 = data238.ccw;
+            if (typeof data240 === "string") {
+              if (!pattern7.test(data240)) {
+                const err600 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err600];
+                } else {
+                  vErrors.push(err600);
+                }
+                errors++;
+              }
+            } else {
+              const err601 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err601];
               } else {
@@ -7403,54 +7402,55 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data241 === "together" || data241 === "apart")) {
-              const err602 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err602];
-              } else {
-                vErrors.push(err602);
-              }
-              errors++;
-            }
           }
-        } else {
-          const err603 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err603];
-          } else {
-            vErrors.push(err603);
-          }
-          errors++;
-        }
-      }
-      if (data.coolant !== void 0) {
-        let data242 = data.coolant;
-        if (data242 && typeof data242 == "object" && !Array.isArray(data242)) {
-          for (const key37 in data242) {
-            if (!(key37 === "mist" || key37 === "flood" || key37 === "air" || key37 === "through-tool" || key37 === "off")) {
-              const err604 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err604];
-              } else {
-                vErrors.push(err604);
-              }
-              errors++;
-            }
-          }
-          if (data242.mist !== void 0) {
-            let data243 = data242.mist;
-            if (typeof data243 === "string") {
-              if (!pattern7.test(data243)) {
-                const err605 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data238.stop !== void 0) {
+            let data241 = data238.stop;
+            if (typeof data241 === "string") {
+              if (!pattern7.test(data241)) {
+                const err602 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err605];
+                  vErrors = [err602];
                 } else {
-                  vErrors.push(err605);
+                  vErrors.push(err602);
                 }
                 errors++;
               }
             } else {
-              const err606 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err603 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err603];
+              } else {
+                vErrors.push(err603);
+              }
+              errors++;
+            }
+          }
+          if (data238.orient !== void 0) {
+            let data242 = data238.orient;
+            if (typeof data242 === "string") {
+              if (!pattern7.test(data242)) {
+                const err604 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err604];
+                } else {
+                  vErrors.push(err604);
+                }
+                errors++;
+              }
+            } else {
+              const err605 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err605];
+              } else {
+                vErrors.push(err605);
+              }
+              errors++;
+            }
+          }
+          if (data238.order !== void 0) {
+            let data243 = data238.order;
+            if (typeof data243 !== "string") {
+              const err606 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err606];
               } else {
@@ -7458,21 +7458,20 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data242.flood !== void 0) {
-            let data244 = data242.flood;
-            if (typeof data244 === "string") {
-              if (!pattern7.test(data244)) {
-                const err607 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err607];
-                } else {
-                  vErrors.push(err607);
-                }
-                errors++;
+            if (!(data243 === "speed-first" || data243 === "start-first")) {
+              const err607 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.order.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err607];
+              } else {
+                vErrors.push(err607);
               }
-            } else {
-              const err608 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+          }
+          if (data238.blocks !== void 0) {
+            let data244 = data238.blocks;
+            if (typeof data244 !== "string") {
+              const err608 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err608];
               } else {
@@ -7480,123 +7479,120 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data242.air !== void 0) {
-            let data245 = data242.air;
-            if (typeof data245 === "string") {
-              if (!pattern7.test(data245)) {
-                const err609 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err609];
-                } else {
-                  vErrors.push(err609);
-                }
-                errors++;
-              }
-            } else {
-              const err610 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if (!(data244 === "together" || data244 === "apart")) {
+              const err609 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
-                vErrors = [err610];
+                vErrors = [err609];
               } else {
-                vErrors.push(err610);
-              }
-              errors++;
-            }
-          }
-          if (data242["through-tool"] !== void 0) {
-            let data246 = data242["through-tool"];
-            if (typeof data246 === "string") {
-              if (!pattern7.test(data246)) {
-                const err611 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err611];
-                } else {
-                  vErrors.push(err611);
-                }
-                errors++;
-              }
-            } else {
-              const err612 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err612];
-              } else {
-                vErrors.push(err612);
-              }
-              errors++;
-            }
-          }
-          if (data242.off !== void 0) {
-            let data247 = data242.off;
-            if (typeof data247 === "string") {
-              if (!pattern7.test(data247)) {
-                const err613 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err613];
-                } else {
-                  vErrors.push(err613);
-                }
-                errors++;
-              }
-            } else {
-              const err614 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err614];
-              } else {
-                vErrors.push(err614);
+                vErrors.push(err609);
               }
               errors++;
             }
           }
         } else {
-          const err615 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err610 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err615];
+            vErrors = [err610];
           } else {
-            vErrors.push(err615);
+            vErrors.push(err610);
           }
           errors++;
         }
       }
-      if (data.tools !== void 0) {
-        let data248 = data.tools;
-        if (data248 && typeof data248 == "object" && !Array.isArray(data248)) {
-          for (const key38 in data248) {
-            if (!(key38 === "change" || key38 === "blocks" || key38 === "order" || key38 === "preselect")) {
-              const err616 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 }, message: "must NOT have additional properties" };
+      if (data.coolant !== void 0) {
+        let data245 = data.coolant;
+        if (data245 && typeof data245 == "object" && !Array.isArray(data245)) {
+          for (const key37 in data245) {
+            if (!(key37 === "mist" || key37 === "flood" || key37 === "air" || key37 === "through-tool" || key37 === "off")) {
+              const err611 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err616];
+                vErrors = [err611];
               } else {
-                vErrors.push(err616);
+                vErrors.push(err611);
               }
               errors++;
             }
           }
-          if (data248.change !== void 0) {
-            let data249 = data248.change;
-            if (typeof data249 === "string") {
-              if (!pattern7.test(data249)) {
-                const err617 = { instancePath: instancePath + "/tools/change", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data245.mist !== void 0) {
+            let data246 = data245.mist;
+            if (typeof data246 === "string") {
+              if (!pattern7.test(data246)) {
+                const err612 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err617];
+                  vErrors = [err612];
                 } else {
-                  vErrors.push(err617);
+                  vErrors.push(err612);
                 }
                 errors++;
               }
             } else {
-              const err618 = { instancePath: instancePath + "/tools/change", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err613 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err618];
+                vErrors = [err613];
               } else {
-                vErrors.push(err618);
+                vErrors.push(err613);
               }
               errors++;
             }
           }
-          if (data248.blocks !== void 0) {
-            let data250 = data248.blocks;
-            if (typeof data250 !== "string") {
-              const err619 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data245.flood !== void 0) {
+            let data247 = data245.flood;
+            if (typeof data247 === "string") {
+              if (!pattern7.test(data247)) {
+                const err614 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err614];
+                } else {
+                  vErrors.push(err614);
+                }
+                errors++;
+              }
+            } else {
+              const err615 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err615];
+              } else {
+                vErrors.push(err615);
+              }
+              errors++;
+            }
+          }
+          if (data245.air !== void 0) {
+            let data248 = data245.air;
+            if (typeof data248 === "string") {
+              if (!pattern7.test(data248)) {
+                const err616 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err616];
+                } else {
+                  vErrors.push(err616);
+                }
+                errors++;
+              }
+            } else {
+              const err617 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err617];
+              } else {
+                vErrors.push(err617);
+              }
+              errors++;
+            }
+          }
+          if (data245["through-tool"] !== void 0) {
+            let data249 = data245["through-tool"];
+            if (typeof data249 === "string") {
+              if (!pattern7.test(data249)) {
+                const err618 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err618];
+                } else {
+                  vErrors.push(err618);
+                }
+                errors++;
+              }
+            } else {
+              const err619 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err619];
               } else {
@@ -7604,20 +7600,21 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data250 === "together" || data250 === "apart")) {
-              const err620 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err620];
-              } else {
-                vErrors.push(err620);
-              }
-              errors++;
-            }
           }
-          if (data248.order !== void 0) {
-            let data251 = data248.order;
-            if (typeof data251 !== "string") {
-              const err621 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data245.off !== void 0) {
+            let data250 = data245.off;
+            if (typeof data250 === "string") {
+              if (!pattern7.test(data250)) {
+                const err620 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err620];
+                } else {
+                  vErrors.push(err620);
+                }
+                errors++;
+              }
+            } else {
+              const err621 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err621];
               } else {
@@ -7625,20 +7622,23 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data251 === "select-first" || data251 === "change-first")) {
-              const err622 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.order.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err622];
-              } else {
-                vErrors.push(err622);
-              }
-              errors++;
-            }
           }
-          if (data248.preselect !== void 0) {
-            let data252 = data248.preselect;
-            if (typeof data252 !== "string") {
-              const err623 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err622 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err622];
+          } else {
+            vErrors.push(err622);
+          }
+          errors++;
+        }
+      }
+      if (data.tools !== void 0) {
+        let data251 = data.tools;
+        if (data251 && typeof data251 == "object" && !Array.isArray(data251)) {
+          for (const key38 in data251) {
+            if (!(key38 === "change" || key38 === "blocks" || key38 === "order" || key38 === "preselect" || key38 === "in-operator-swap" || key38 === "empty")) {
+              const err623 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err623];
               } else {
@@ -7646,32 +7646,33 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data252 === "yes" || data252 === "no")) {
-              const err624 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+          }
+          if (data251.change !== void 0) {
+            let data252 = data251.change;
+            if (typeof data252 === "string") {
+              if (!pattern75.test(data252)) {
+                const err624 = { instancePath: instancePath + "/tools/change", schemaPath: "#/properties/tools/properties/change/pattern", keyword: "pattern", params: { pattern: "^(none|with-tool-word|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|with-tool-word|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err624];
+                } else {
+                  vErrors.push(err624);
+                }
+                errors++;
+              }
+            } else {
+              const err625 = { instancePath: instancePath + "/tools/change", schemaPath: "#/properties/tools/properties/change/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err624];
+                vErrors = [err625];
               } else {
-                vErrors.push(err624);
+                vErrors.push(err625);
               }
               errors++;
             }
           }
-        } else {
-          const err625 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err625];
-          } else {
-            vErrors.push(err625);
-          }
-          errors++;
-        }
-      }
-      if (data.stops !== void 0) {
-        let data253 = data.stops;
-        if (data253 && typeof data253 == "object" && !Array.isArray(data253)) {
-          for (const key39 in data253) {
-            if (!(key39 === "stop" || key39 === "optional" || key39 === "end")) {
-              const err626 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key39 }, message: "must NOT have additional properties" };
+          if (data251.blocks !== void 0) {
+            let data253 = data251.blocks;
+            if (typeof data253 !== "string") {
+              const err626 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err626];
               } else {
@@ -7679,21 +7680,20 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data253.stop !== void 0) {
-            let data254 = data253.stop;
-            if (typeof data254 === "string") {
-              if (!pattern7.test(data254)) {
-                const err627 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err627];
-                } else {
-                  vErrors.push(err627);
-                }
-                errors++;
+            if (!(data253 === "together" || data253 === "apart")) {
+              const err627 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err627];
+              } else {
+                vErrors.push(err627);
               }
-            } else {
-              const err628 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+          }
+          if (data251.order !== void 0) {
+            let data254 = data251.order;
+            if (typeof data254 !== "string") {
+              const err628 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err628];
               } else {
@@ -7701,21 +7701,20 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data253.optional !== void 0) {
-            let data255 = data253.optional;
-            if (typeof data255 === "string") {
-              if (!pattern7.test(data255)) {
-                const err629 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err629];
-                } else {
-                  vErrors.push(err629);
-                }
-                errors++;
+            if (!(data254 === "select-first" || data254 === "change-first")) {
+              const err629 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.order.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err629];
+              } else {
+                vErrors.push(err629);
               }
-            } else {
-              const err630 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+          }
+          if (data251.preselect !== void 0) {
+            let data255 = data251.preselect;
+            if (typeof data255 !== "string") {
+              const err630 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err630];
               } else {
@@ -7723,21 +7722,20 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data253.end !== void 0) {
-            let data256 = data253.end;
-            if (typeof data256 === "string") {
-              if (!pattern7.test(data256)) {
-                const err631 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err631];
-                } else {
-                  vErrors.push(err631);
-                }
-                errors++;
+            if (!(data255 === "yes" || data255 === "no")) {
+              const err631 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err631];
+              } else {
+                vErrors.push(err631);
               }
-            } else {
-              const err632 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+          }
+          if (data251["in-operator-swap"] !== void 0) {
+            let data256 = data251["in-operator-swap"];
+            if (typeof data256 !== "string") {
+              const err632 = { instancePath: instancePath + "/tools/in-operator-swap", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err632];
               } else {
@@ -7745,23 +7743,23 @@ var compiled = (() => {
               }
               errors++;
             }
+            if (!(data256 === "yes" || data256 === "no")) {
+              const err633 = { instancePath: instancePath + "/tools/in-operator-swap", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err633];
+              } else {
+                vErrors.push(err633);
+              }
+              errors++;
+            }
           }
-        } else {
-          const err633 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err633];
-          } else {
-            vErrors.push(err633);
-          }
-          errors++;
-        }
-      }
-      if (data.wait !== void 0) {
-        let data257 = data.wait;
-        if (data257 && typeof data257 == "object" && !Array.isArray(data257)) {
-          for (const key40 in data257) {
-            if (!(key40 === "on" || key40 === "off" || key40 === "timeout-unit")) {
-              const err634 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key40 }, message: "must NOT have additional properties" };
+          if (data251.empty !== void 0) {
+            let data257 = data251.empty;
+            const _errs763 = errors;
+            let valid203 = false;
+            const _errs764 = errors;
+            if (typeof data257 !== "string") {
+              const err634 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err634];
               } else {
@@ -7769,11 +7767,8 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data257.on !== void 0) {
-            let data258 = data257.on;
-            if (!(typeof data258 == "number" && (!(data258 % 1) && !isNaN(data258)) && isFinite(data258))) {
-              const err635 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+            if ("none" !== data257) {
+              const err635 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err635];
               } else {
@@ -7781,18 +7776,21 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (typeof data258 == "number" && isFinite(data258)) {
-              if (data258 > 9999 || isNaN(data258)) {
-                const err636 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                if (vErrors === null) {
-                  vErrors = [err636];
-                } else {
-                  vErrors.push(err636);
-                }
-                errors++;
+            var _valid18 = _errs764 === errors;
+            valid203 = valid203 || _valid18;
+            const _errs766 = errors;
+            if (!(typeof data257 == "number" && (!(data257 % 1) && !isNaN(data257)) && isFinite(data257))) {
+              const err636 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/1/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              if (vErrors === null) {
+                vErrors = [err636];
+              } else {
+                vErrors.push(err636);
               }
-              if (data258 < 0 || isNaN(data258)) {
-                const err637 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+              errors++;
+            }
+            if (typeof data257 == "number" && isFinite(data257)) {
+              if (data257 > 9999 || isNaN(data257)) {
+                const err637 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/1/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                 if (vErrors === null) {
                   vErrors = [err637];
                 } else {
@@ -7800,44 +7798,53 @@ var compiled = (() => {
                 }
                 errors++;
               }
+              if (data257 < 0 || isNaN(data257)) {
+                const err638 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/1/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                if (vErrors === null) {
+                  vErrors = [err638];
+                } else {
+                  vErrors.push(err638);
+                }
+                errors++;
+              }
             }
-          }
-          if (data257.off !== void 0) {
-            let data259 = data257.off;
-            if (!(typeof data259 == "number" && (!(data259 % 1) && !isNaN(data259)) && isFinite(data259))) {
-              const err638 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+            var _valid18 = _errs766 === errors;
+            valid203 = valid203 || _valid18;
+            if (!valid203) {
+              const err639 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
-                vErrors = [err638];
+                vErrors = [err639];
               } else {
-                vErrors.push(err638);
+                vErrors.push(err639);
               }
               errors++;
-            }
-            if (typeof data259 == "number" && isFinite(data259)) {
-              if (data259 > 9999 || isNaN(data259)) {
-                const err639 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                if (vErrors === null) {
-                  vErrors = [err639];
+            } else {
+              errors = _errs763;
+              if (vErrors !== null) {
+                if (_errs763) {
+                  vErrors.length = _errs763;
                 } else {
-                  vErrors.push(err639);
+                  vErrors = null;
                 }
-                errors++;
-              }
-              if (data259 < 0 || isNaN(data259)) {
-                const err640 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                if (vErrors === null) {
-                  vErrors = [err640];
-                } else {
-                  vErrors.push(err640);
-                }
-                errors++;
               }
             }
           }
-          if (data257["timeout-unit"] !== void 0) {
-            let data260 = data257["timeout-unit"];
-            if (typeof data260 !== "string") {
-              const err641 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err640 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err640];
+          } else {
+            vErrors.push(err640);
+          }
+          errors++;
+        }
+      }
+      if (data.stops !== void 0) {
+        let data258 = data.stops;
+        if (data258 && typeof data258 == "object" && !Array.isArray(data258)) {
+          for (const key39 in data258) {
+            if (!(key39 === "stop" || key39 === "optional" || key39 === "end")) {
+              const err641 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key39 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err641];
               } else {
@@ -7845,183 +7852,184 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data260 === "s" || data260 === "ms")) {
-              const err642 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.wait.properties["timeout-unit"].enum }, message: "must be equal to one of the allowed values" };
+          }
+          if (data258.stop !== void 0) {
+            let data259 = data258.stop;
+            if (typeof data259 === "string") {
+              if (!pattern7.test(data259)) {
+                const err642 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err642];
+                } else {
+                  vErrors.push(err642);
+                }
+                errors++;
+              }
+            } else {
+              const err643 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err642];
+                vErrors = [err643];
               } else {
-                vErrors.push(err642);
+                vErrors.push(err643);
+              }
+              errors++;
+            }
+          }
+          if (data258.optional !== void 0) {
+            let data260 = data258.optional;
+            if (typeof data260 === "string") {
+              if (!pattern7.test(data260)) {
+                const err644 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err644];
+                } else {
+                  vErrors.push(err644);
+                }
+                errors++;
+              }
+            } else {
+              const err645 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err645];
+              } else {
+                vErrors.push(err645);
+              }
+              errors++;
+            }
+          }
+          if (data258.end !== void 0) {
+            let data261 = data258.end;
+            if (typeof data261 === "string") {
+              if (!pattern7.test(data261)) {
+                const err646 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err646];
+                } else {
+                  vErrors.push(err646);
+                }
+                errors++;
+              }
+            } else {
+              const err647 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err647];
+              } else {
+                vErrors.push(err647);
               }
               errors++;
             }
           }
         } else {
-          const err643 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err648 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err643];
+            vErrors = [err648];
           } else {
-            vErrors.push(err643);
+            vErrors.push(err648);
           }
           errors++;
         }
       }
-      if (data.codes !== void 0) {
-        let data261 = data.codes;
-        if (data261 && typeof data261 == "object" && !Array.isArray(data261)) {
-          for (const key41 in data261) {
-            if (!pattern79.test(key41)) {
-              const err644 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key41 }, message: "must NOT have additional properties" };
+      if (data.wait !== void 0) {
+        let data262 = data.wait;
+        if (data262 && typeof data262 == "object" && !Array.isArray(data262)) {
+          for (const key40 in data262) {
+            if (!(key40 === "on" || key40 === "off" || key40 === "timeout-unit")) {
+              const err649 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key40 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err644];
+                vErrors = [err649];
               } else {
-                vErrors.push(err644);
+                vErrors.push(err649);
               }
               errors++;
             }
           }
-          for (const key42 in data261) {
-            if (pattern79.test(key42)) {
-              let data262 = data261[key42];
-              if (data262 && typeof data262 == "object" && !Array.isArray(data262)) {
-                for (const key43 in data262) {
-                  if (!(key43 === "does" || key43 === "position" || key43 === "spindle" || key43 === "coolant" || key43 === "length-offset")) {
-                    const err645 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 }, message: "must NOT have additional properties" };
-                    if (vErrors === null) {
-                      vErrors = [err645];
-                    } else {
-                      vErrors.push(err645);
-                    }
-                    errors++;
-                  }
-                }
-                if (data262.does !== void 0) {
-                  let data263 = data262.does;
-                  if (typeof data263 === "string") {
-                    if (func2(data263) > 120) {
-                      const err646 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                      if (vErrors === null) {
-                        vErrors = [err646];
-                      } else {
-                        vErrors.push(err646);
-                      }
-                      errors++;
-                    }
-                    if (func2(data263) < 1) {
-                      const err647 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                      if (vErrors === null) {
-                        vErrors = [err647];
-                      } else {
-                        vErrors.push(err647);
-                      }
-                      errors++;
-                    }
-                  } else {
-                    const err648 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err648];
-                    } else {
-                      vErrors.push(err648);
-                    }
-                    errors++;
-                  }
-                }
-                if (data262.position !== void 0) {
-                  let data264 = data262.position;
-                  if (typeof data264 !== "string") {
-                    const err649 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err649];
-                    } else {
-                      vErrors.push(err649);
-                    }
-                    errors++;
-                  }
-                  if (!(data264 === "unchanged" || data264 === "unknown" || data264 === "swap-height")) {
-                    const err650 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.position.enum }, message: "must be equal to one of the allowed values" };
-                    if (vErrors === null) {
-                      vErrors = [err650];
-                    } else {
-                      vErrors.push(err650);
-                    }
-                    errors++;
-                  }
-                }
-                if (data262.spindle !== void 0) {
-                  let data265 = data262.spindle;
-                  if (typeof data265 !== "string") {
-                    const err651 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err651];
-                    } else {
-                      vErrors.push(err651);
-                    }
-                    errors++;
-                  }
-                  if (!(data265 === "unchanged" || data265 === "stopped")) {
-                    const err652 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
-                    if (vErrors === null) {
-                      vErrors = [err652];
-                    } else {
-                      vErrors.push(err652);
-                    }
-                    errors++;
-                  }
-                }
-                if (data262.coolant !== void 0) {
-                  let data266 = data262.coolant;
-                  if (typeof data266 !== "string") {
-                    const err653 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err653];
-                    } else {
-                      vErrors.push(err653);
-                    }
-                    errors++;
-                  }
-                  if (!(data266 === "unchanged" || data266 === "off")) {
-                    const err654 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
-                    if (vErrors === null) {
-                      vErrors = [err654];
-                    } else {
-                      vErrors.push(err654);
-                    }
-                    errors++;
-                  }
-                }
-                if (data262["length-offset"] !== void 0) {
-                  let data267 = data262["length-offset"];
-                  if (typeof data267 !== "string") {
-                    const err655 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err655];
-                    } else {
-                      vErrors.push(err655);
-                    }
-                    errors++;
-                  }
-                  if (!(data267 === "unchanged" || data267 === "active" || data267 === "cancelled")) {
-                    const err656 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
-                    if (vErrors === null) {
-                      vErrors = [err656];
-                    } else {
-                      vErrors.push(err656);
-                    }
-                    errors++;
-                  }
-                }
+          if (data262.on !== void 0) {
+            let data263 = data262.on;
+            if (!(typeof data263 == "number" && (!(data263 % 1) && !isNaN(data263)) && isFinite(data263))) {
+              const err650 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              if (vErrors === null) {
+                vErrors = [err650];
               } else {
-                const err657 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                vErrors.push(err650);
+              }
+              errors++;
+            }
+            if (typeof data263 == "number" && isFinite(data263)) {
+              if (data263 > 9999 || isNaN(data263)) {
+                const err651 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                 if (vErrors === null) {
-                  vErrors = [err657];
+                  vErrors = [err651];
                 } else {
-                  vErrors.push(err657);
+                  vErrors.push(err651);
+                }
+                errors++;
+              }
+              if (data263 < 0 || isNaN(data263)) {
+                const err652 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                if (vErrors === null) {
+                  vErrors = [err652];
+                } else {
+                  vErrors.push(err652);
                 }
                 errors++;
               }
             }
           }
+          if (data262.off !== void 0) {
+            let data264 = data262.off;
+            if (!(typeof data264 == "number" && (!(data264 % 1) && !isNaN(data264)) && isFinite(data264))) {
+              const err653 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              if (vErrors === null) {
+                vErrors = [err653];
+              } else {
+                vErrors.push(err653);
+              }
+              errors++;
+            }
+            if (typeof data264 == "number" && isFinite(data264)) {
+              if (data264 > 9999 || isNaN(data264)) {
+                const err654 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                if (vErrors === null) {
+                  vErrors = [err654];
+                } else {
+                  vErrors.push(err654);
+                }
+                errors++;
+              }
+              if (data264 < 0 || isNaN(data264)) {
+                const err655 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                if (vErrors === null) {
+                  vErrors = [err655];
+                } else {
+                  vErrors.push(err655);
+                }
+                errors++;
+              }
+            }
+          }
+          if (data262["timeout-unit"] !== void 0) {
+            let data265 = data262["timeout-unit"];
+            if (typeof data265 !== "string") {
+              const err656 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err656];
+              } else {
+                vErrors.push(err656);
+              }
+              errors++;
+            }
+            if (!(data265 === "s" || data265 === "ms")) {
+              const err657 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.wait.properties["timeout-unit"].enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err657];
+              } else {
+                vErrors.push(err657);
+              }
+              errors++;
+            }
+          }
         } else {
-          const err658 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err658 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
             vErrors = [err658];
           } else {
@@ -8030,12 +8038,12 @@ var compiled = (() => {
           errors++;
         }
       }
-      if (data.idioms !== void 0) {
-        let data268 = data.idioms;
-        if (data268 && typeof data268 == "object" && !Array.isArray(data268)) {
-          for (const key44 in data268) {
-            if (!func1.call(schema31.properties.idioms.properties, key44)) {
-              const err659 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key44 }, message: "must NOT have additional properties" };
+      if (data.codes !== void 0) {
+        let data266 = data.codes;
+        if (data266 && typeof data266 == "object" && !Array.isArray(data266)) {
+          for (const key41 in data266) {
+            if (!pattern79.test(key41)) {
+              const err659 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key41 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err659];
               } else {
@@ -8044,135 +8052,138 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data268.message !== void 0) {
-            let data269 = data268.message;
-            if (typeof data269 === "string") {
-              if (func2(data269) > 120) {
-                const err660 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err660];
-                } else {
-                  vErrors.push(err660);
+          for (const key42 in data266) {
+            if (pattern79.test(key42)) {
+              let data267 = data266[key42];
+              if (data267 && typeof data267 == "object" && !Array.isArray(data267)) {
+                for (const key43 in data267) {
+                  if (!(key43 === "does" || key43 === "position" || key43 === "spindle" || key43 === "coolant" || key43 === "length-offset")) {
+                    const err660 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 }, message: "must NOT have additional properties" };
+                    if (vErrors === null) {
+                      vErrors = [err660];
+                    } else {
+                      vErrors.push(err660);
+                    }
+                    errors++;
+                  }
                 }
-                errors++;
-              }
-              if (func2(data269) < 1) {
-                const err661 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err661];
-                } else {
-                  vErrors.push(err661);
+                if (data267.does !== void 0) {
+                  let data268 = data267.does;
+                  if (typeof data268 === "string") {
+                    if (func2(data268) > 120) {
+                      const err661 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                      if (vErrors === null) {
+                        vErrors = [err661];
+                      } else {
+                        vErrors.push(err661);
+                      }
+                      errors++;
+                    }
+                    if (func2(data268) < 1) {
+                      const err662 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                      if (vErrors === null) {
+                        vErrors = [err662];
+                      } else {
+                        vErrors.push(err662);
+                      }
+                      errors++;
+                    }
+                  } else {
+                    const err663 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err663];
+                    } else {
+                      vErrors.push(err663);
+                    }
+                    errors++;
+                  }
                 }
-                errors++;
-              }
-            } else {
-              const err662 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err662];
+                if (data267.position !== void 0) {
+                  let data269 = data267.position;
+                  if (typeof data269 !== "string") {
+                    const err664 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err664];
+                    } else {
+                      vErrors.push(err664);
+                    }
+                    errors++;
+                  }
+                  if (!(data269 === "unchanged" || data269 === "unknown" || data269 === "swap-height")) {
+                    const err665 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.position.enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err665];
+                    } else {
+                      vErrors.push(err665);
+                    }
+                    errors++;
+                  }
+                }
+                if (data267.spindle !== void 0) {
+                  let data270 = data267.spindle;
+                  if (typeof data270 !== "string") {
+                    const err666 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err666];
+                    } else {
+                      vErrors.push(err666);
+                    }
+                    errors++;
+                  }
+                  if (!(data270 === "unchanged" || data270 === "stopped")) {
+                    const err667 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err667];
+                    } else {
+                      vErrors.push(err667);
+                    }
+                    errors++;
+                  }
+                }
+                if (data267.coolant !== void 0) {
+                  let data271 = data267.coolant;
+                  if (typeof data271 !== "string") {
+                    const err668 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err668];
+                    } else {
+                      vErrors.push(err668);
+                    }
+                    errors++;
+                  }
+                  if (!(data271 === "unchanged" || data271 === "off")) {
+                    const err669 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err669];
+                    } else {
+                      vErrors.push(err669);
+                    }
+                    errors++;
+                  }
+                }
+                if (data267["length-offset"] !== void 0) {
+                  let data272 = data267["length-offset"];
+                  if (typeof data272 !== "string") {
+                    const err670 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err670];
+                    } else {
+                      vErrors.push(err670);
+                    }
+                    errors++;
+                  }
+                  if (!(data272 === "unchanged" || data272 === "active" || data272 === "cancelled")) {
+                    const err671 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err671];
+                    } else {
+                      vErrors.push(err671);
+                    }
+                    errors++;
+                  }
+                }
               } else {
-                vErrors.push(err662);
-              }
-              errors++;
-            }
-          }
-          if (data268["wait-signal"] !== void 0) {
-            let data270 = data268["wait-signal"];
-            if (typeof data270 === "string") {
-              if (func2(data270) > 120) {
-                const err663 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err663];
-                } else {
-                  vErrors.push(err663);
-                }
-                errors++;
-              }
-              if (func2(data270) < 1) {
-                const err664 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err664];
-                } else {
-                  vErrors.push(err664);
-                }
-                errors++;
-              }
-            } else {
-              const err665 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err665];
-              } else {
-                vErrors.push(err665);
-              }
-              errors++;
-            }
-          }
-          if (data268["output-on"] !== void 0) {
-            let data271 = data268["output-on"];
-            if (typeof data271 === "string") {
-              if (func2(data271) > 120) {
-                const err666 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err666];
-                } else {
-                  vErrors.push(err666);
-                }
-                errors++;
-              }
-              if (func2(data271) < 1) {
-                const err667 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err667];
-                } else {
-                  vErrors.push(err667);
-                }
-                errors++;
-              }
-            } else {
-              const err668 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err668];
-              } else {
-                vErrors.push(err668);
-              }
-              errors++;
-            }
-          }
-          if (data268["output-off"] !== void 0) {
-            let data272 = data268["output-off"];
-            if (typeof data272 === "string") {
-              if (func2(data272) > 120) {
-                const err669 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err669];
-                } else {
-                  vErrors.push(err669);
-                }
-                errors++;
-              }
-              if (func2(data272) < 1) {
-                const err670 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err670];
-                } else {
-                  vErrors.push(err670);
-                }
-                errors++;
-              }
-            } else {
-              const err671 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err671];
-              } else {
-                vErrors.push(err671);
-              }
-              errors++;
-            }
-          }
-          if (data268.release !== void 0) {
-            let data273 = data268.release;
-            if (typeof data273 === "string") {
-              if (func2(data273) > 120) {
-                const err672 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err672 = { instancePath: instancePath + "/codes/" + key42.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                 if (vErrors === null) {
                   vErrors = [err672];
                 } else {
@@ -8180,17 +8191,24 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data273) < 1) {
-                const err673 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err673];
-                } else {
-                  vErrors.push(err673);
-                }
-                errors++;
-              }
-            } else {
-              const err674 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            }
+          }
+        } else {
+          const err673 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err673];
+          } else {
+            vErrors.push(err673);
+          }
+          errors++;
+        }
+      }
+      if (data.idioms !== void 0) {
+        let data273 = data.idioms;
+        if (data273 && typeof data273 == "object" && !Array.isArray(data273)) {
+          for (const key44 in data273) {
+            if (!func1.call(schema31.properties.idioms.properties, key44)) {
+              const err674 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key44 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err674];
               } else {
@@ -8199,11 +8217,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data268.clamp !== void 0) {
-            let data274 = data268.clamp;
+          if (data273.message !== void 0) {
+            let data274 = data273.message;
             if (typeof data274 === "string") {
               if (func2(data274) > 120) {
-                const err675 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err675 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err675];
                 } else {
@@ -8212,7 +8230,7 @@ var compiled = (() => {
                 errors++;
               }
               if (func2(data274) < 1) {
-                const err676 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                const err676 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err676];
                 } else {
@@ -8221,7 +8239,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err677 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err677 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err677];
               } else {
@@ -8230,11 +8248,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data268["taper-air-on"] !== void 0) {
-            let data275 = data268["taper-air-on"];
+          if (data273["wait-signal"] !== void 0) {
+            let data275 = data273["wait-signal"];
             if (typeof data275 === "string") {
               if (func2(data275) > 120) {
-                const err678 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err678 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err678];
                 } else {
@@ -8243,7 +8261,7 @@ var compiled = (() => {
                 errors++;
               }
               if (func2(data275) < 1) {
-                const err679 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                const err679 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err679];
                 } else {
@@ -8252,7 +8270,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err680 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err680 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err680];
               } else {
@@ -8261,11 +8279,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data268["taper-air-off"] !== void 0) {
-            let data276 = data268["taper-air-off"];
+          if (data273["output-on"] !== void 0) {
+            let data276 = data273["output-on"];
             if (typeof data276 === "string") {
               if (func2(data276) > 120) {
-                const err681 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err681 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err681];
                 } else {
@@ -8274,7 +8292,7 @@ var compiled = (() => {
                 errors++;
               }
               if (func2(data276) < 1) {
-                const err682 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                const err682 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err682];
                 } else {
@@ -8283,7 +8301,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err683 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err683 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err683];
               } else {
@@ -8292,11 +8310,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data268["cover-open"] !== void 0) {
-            let data277 = data268["cover-open"];
+          if (data273["output-off"] !== void 0) {
+            let data277 = data273["output-off"];
             if (typeof data277 === "string") {
               if (func2(data277) > 120) {
-                const err684 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err684 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err684];
                 } else {
@@ -8305,7 +8323,7 @@ var compiled = (() => {
                 errors++;
               }
               if (func2(data277) < 1) {
-                const err685 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                const err685 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err685];
                 } else {
@@ -8314,7 +8332,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err686 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err686 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err686];
               } else {
@@ -8323,11 +8341,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data268["cover-close"] !== void 0) {
-            let data278 = data268["cover-close"];
+          if (data273.release !== void 0) {
+            let data278 = data273.release;
             if (typeof data278 === "string") {
               if (func2(data278) > 120) {
-                const err687 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err687 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err687];
                 } else {
@@ -8336,7 +8354,7 @@ var compiled = (() => {
                 errors++;
               }
               if (func2(data278) < 1) {
-                const err688 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                const err688 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err688];
                 } else {
@@ -8345,7 +8363,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err689 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err689 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err689];
               } else {
@@ -8354,11 +8372,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data268["hood-up"] !== void 0) {
-            let data279 = data268["hood-up"];
+          if (data273.clamp !== void 0) {
+            let data279 = data273.clamp;
             if (typeof data279 === "string") {
               if (func2(data279) > 120) {
-                const err690 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err690 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err690];
                 } else {
@@ -8367,7 +8385,7 @@ var compiled = (() => {
                 errors++;
               }
               if (func2(data279) < 1) {
-                const err691 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                const err691 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err691];
                 } else {
@@ -8376,7 +8394,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err692 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err692 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err692];
               } else {
@@ -8385,11 +8403,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data268["hood-down"] !== void 0) {
-            let data280 = data268["hood-down"];
+          if (data273["taper-air-on"] !== void 0) {
+            let data280 = data273["taper-air-on"];
             if (typeof data280 === "string") {
               if (func2(data280) > 120) {
-                const err693 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err693 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err693];
                 } else {
@@ -8398,7 +8416,7 @@ var compiled = (() => {
                 errors++;
               }
               if (func2(data280) < 1) {
-                const err694 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                const err694 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err694];
                 } else {
@@ -8407,7 +8425,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err695 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err695 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err695];
               } else {
@@ -8416,11 +8434,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data268.measure !== void 0) {
-            let data281 = data268.measure;
+          if (data273["taper-air-off"] !== void 0) {
+            let data281 = data273["taper-air-off"];
             if (typeof data281 === "string") {
               if (func2(data281) > 120) {
-                const err696 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err696 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err696];
                 } else {
@@ -8429,7 +8447,7 @@ var compiled = (() => {
                 errors++;
               }
               if (func2(data281) < 1) {
-                const err697 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                const err697 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err697];
                 } else {
@@ -8438,7 +8456,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err698 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err698 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err698];
               } else {
@@ -8447,290 +8465,260 @@ var compiled = (() => {
               errors++;
             }
           }
+          if (data273["cover-open"] !== void 0) {
+            let data282 = data273["cover-open"];
+            if (typeof data282 === "string") {
+              if (func2(data282) > 120) {
+                const err699 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err699];
+                } else {
+                  vErrors.push(err699);
+                }
+                errors++;
+              }
+              if (func2(data282) < 1) {
+                const err700 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err700];
+                } else {
+                  vErrors.push(err700);
+                }
+                errors++;
+              }
+            } else {
+              const err701 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err701];
+              } else {
+                vErrors.push(err701);
+              }
+              errors++;
+            }
+          }
+          if (data273["cover-close"] !== void 0) {
+            let data283 = data273["cover-close"];
+            if (typeof data283 === "string") {
+              if (func2(data283) > 120) {
+                const err702 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err702];
+                } else {
+                  vErrors.push(err702);
+                }
+                errors++;
+              }
+              if (func2(data283) < 1) {
+                const err703 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err703];
+                } else {
+                  vErrors.push(err703);
+                }
+                errors++;
+              }
+            } else {
+              const err704 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err704];
+              } else {
+                vErrors.push(err704);
+              }
+              errors++;
+            }
+          }
+          if (data273["hood-up"] !== void 0) {
+            let data284 = data273["hood-up"];
+            if (typeof data284 === "string") {
+              if (func2(data284) > 120) {
+                const err705 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err705];
+                } else {
+                  vErrors.push(err705);
+                }
+                errors++;
+              }
+              if (func2(data284) < 1) {
+                const err706 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err706];
+                } else {
+                  vErrors.push(err706);
+                }
+                errors++;
+              }
+            } else {
+              const err707 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err707];
+              } else {
+                vErrors.push(err707);
+              }
+              errors++;
+            }
+          }
+          if (data273["hood-down"] !== void 0) {
+            let data285 = data273["hood-down"];
+            if (typeof data285 === "string") {
+              if (func2(data285) > 120) {
+                const err708 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err708];
+                } else {
+                  vErrors.push(err708);
+                }
+                errors++;
+              }
+              if (func2(data285) < 1) {
+                const err709 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err709];
+                } else {
+                  vErrors.push(err709);
+                }
+                errors++;
+              }
+            } else {
+              const err710 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err710];
+              } else {
+                vErrors.push(err710);
+              }
+              errors++;
+            }
+          }
+          if (data273.measure !== void 0) {
+            let data286 = data273.measure;
+            if (typeof data286 === "string") {
+              if (func2(data286) > 120) {
+                const err711 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err711];
+                } else {
+                  vErrors.push(err711);
+                }
+                errors++;
+              }
+              if (func2(data286) < 1) {
+                const err712 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err712];
+                } else {
+                  vErrors.push(err712);
+                }
+                errors++;
+              }
+            } else {
+              const err713 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err713];
+              } else {
+                vErrors.push(err713);
+              }
+              errors++;
+            }
+          }
         } else {
-          const err699 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err714 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err699];
+            vErrors = [err714];
           } else {
-            vErrors.push(err699);
+            vErrors.push(err714);
           }
           errors++;
         }
       }
       if (data.machine !== void 0) {
-        let data282 = data.machine;
-        if (data282 && typeof data282 == "object" && !Array.isArray(data282)) {
-          for (const key45 in data282) {
+        let data287 = data.machine;
+        if (data287 && typeof data287 == "object" && !Array.isArray(data287)) {
+          for (const key45 in data287) {
             if (!func1.call(schema31.properties.machine.properties, key45)) {
-              const err700 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key45 }, message: "must NOT have additional properties" };
+              const err715 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key45 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err700];
+                vErrors = [err715];
               } else {
-                vErrors.push(err700);
+                vErrors.push(err715);
               }
               errors++;
             }
           }
-          if (data282.travel !== void 0) {
-            let data283 = data282.travel;
-            if (data283 && typeof data283 == "object" && !Array.isArray(data283)) {
-              for (const key46 in data283) {
+          if (data287.travel !== void 0) {
+            let data288 = data287.travel;
+            if (data288 && typeof data288 == "object" && !Array.isArray(data288)) {
+              for (const key46 in data288) {
                 if (!(key46 === "x" || key46 === "y" || key46 === "z" || key46 === "a" || key46 === "b" || key46 === "c")) {
-                  const err701 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key46 }, message: "must NOT have additional properties" };
+                  const err716 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key46 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err701];
+                    vErrors = [err716];
                   } else {
-                    vErrors.push(err701);
+                    vErrors.push(err716);
                   }
                   errors++;
                 }
               }
-              if (data283.x !== void 0) {
-                let data284 = data283.x;
-                if (Array.isArray(data284)) {
-                  if (data284.length > 2) {
-                    const err702 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data288.x !== void 0) {
+                let data289 = data288.x;
+                if (Array.isArray(data289)) {
+                  if (data289.length > 2) {
+                    const err717 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err702];
+                      vErrors = [err717];
                     } else {
-                      vErrors.push(err702);
+                      vErrors.push(err717);
                     }
                     errors++;
                   }
-                  if (data284.length < 2) {
-                    const err703 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data289.length < 2) {
+                    const err718 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err703];
+                      vErrors = [err718];
                     } else {
-                      vErrors.push(err703);
+                      vErrors.push(err718);
                     }
                     errors++;
                   }
-                  const len4 = data284.length;
+                  const len4 = data289.length;
                   for (let i6 = 0; i6 < len4; i6++) {
-                    let data285 = data284[i6];
-                    const _errs843 = errors;
-                    let valid229 = false;
-                    const _errs844 = errors;
-                    if (typeof data285 == "number" && isFinite(data285)) {
-                      if (data285 > 1e6 || isNaN(data285)) {
-                        const err704 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    let data290 = data289[i6];
+                    const _errs857 = errors;
+                    let valid230 = false;
+                    const _errs858 = errors;
+                    if (typeof data290 == "number" && isFinite(data290)) {
+                      if (data290 > 1e6 || isNaN(data290)) {
+                        const err719 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                         if (vErrors === null) {
-                          vErrors = [err704];
+                          vErrors = [err719];
                         } else {
-                          vErrors.push(err704);
+                          vErrors.push(err719);
                         }
                         errors++;
                       }
-                      if (data285 < -1e6 || isNaN(data285)) {
-                        const err705 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                      if (data290 < -1e6 || isNaN(data290)) {
+                        const err720 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
-                          vErrors = [err705];
+                          vErrors = [err720];
                         } else {
-                          vErrors.push(err705);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err706 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err706];
-                      } else {
-                        vErrors.push(err706);
-                      }
-                      errors++;
-                    }
-                    var _valid18 = _errs844 === errors;
-                    valid229 = valid229 || _valid18;
-                    const _errs846 = errors;
-                    if (typeof data285 === "string") {
-                      if (!pattern24.test(data285)) {
-                        const err707 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                        if (vErrors === null) {
-                          vErrors = [err707];
-                        } else {
-                          vErrors.push(err707);
+                          vErrors.push(err720);
                         }
                         errors++;
                       }
                     } else {
-                      const err708 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err721 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err708];
+                        vErrors = [err721];
                       } else {
-                        vErrors.push(err708);
+                        vErrors.push(err721);
                       }
                       errors++;
                     }
-                    var _valid18 = _errs846 === errors;
-                    valid229 = valid229 || _valid18;
-                    if (!valid229) {
-                      const err709 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                      if (vErrors === null) {
-                        vErrors = [err709];
-                      } else {
-                        vErrors.push(err709);
-                      }
-                      errors++;
-                    } else {
-                      errors = _errs843;
-                      if (vErrors !== null) {
-                        if (_errs843) {
-                          vErrors.length = _errs843;
-                        } else {
-                          vErrors = null;
-                        }
-                      }
-                    }
-                  }
-                } else {
-                  const err710 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-                  if (vErrors === null) {
-                    vErrors = [err710];
-                  } else {
-                    vErrors.push(err710);
-                  }
-                  errors++;
-                }
-              }
-              if (data283.y !== void 0) {
-                let data286 = data283.y;
-                if (Array.isArray(data286)) {
-                  if (data286.length > 2) {
-                    const err711 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err711];
-                    } else {
-                      vErrors.push(err711);
-                    }
-                    errors++;
-                  }
-                  if (data286.length < 2) {
-                    const err712 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err712];
-                    } else {
-                      vErrors.push(err712);
-                    }
-                    errors++;
-                  }
-                  const len5 = data286.length;
-                  for (let i7 = 0; i7 < len5; i7++) {
-                    let data287 = data286[i7];
-                    const _errs852 = errors;
-                    let valid233 = false;
-                    const _errs853 = errors;
-                    if (typeof data287 == "number" && isFinite(data287)) {
-                      if (data287 > 1e6 || isNaN(data287)) {
-                        const err713 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err713];
-                        } else {
-                          vErrors.push(err713);
-                        }
-                        errors++;
-                      }
-                      if (data287 < -1e6 || isNaN(data287)) {
-                        const err714 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err714];
-                        } else {
-                          vErrors.push(err714);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err715 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err715];
-                      } else {
-                        vErrors.push(err715);
-                      }
-                      errors++;
-                    }
-                    var _valid19 = _errs853 === errors;
-                    valid233 = valid233 || _valid19;
-                    const _errs855 = errors;
-                    if (typeof data287 === "string") {
-                      if (!pattern24.test(data287)) {
-                        const err716 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                        if (vErrors === null) {
-                          vErrors = [err716];
-                        } else {
-                          vErrors.push(err716);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err717 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err717];
-                      } else {
-                        vErrors.push(err717);
-                      }
-                      errors++;
-                    }
-                    var _valid19 = _errs855 === errors;
-                    valid233 = valid233 || _valid19;
-                    if (!valid233) {
-                      const err718 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                      if (vErrors === null) {
-                        vErrors = [err718];
-                      } else {
-                        vErrors.push(err718);
-                      }
-                      errors++;
-                    } else {
-                      errors = _errs852;
-                      if (vErrors !== null) {
-                        if (_errs852) {
-                          vErrors.length = _errs852;
-                        } else {
-                          vErrors = null;
-                        }
-                      }
-                    }
-                  }
-                } else {
-                  const err719 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-                  if (vErrors === null) {
-                    vErrors = [err719];
-                  } else {
-                    vErrors.push(err719);
-                  }
-                  errors++;
-                }
-              }
-              if (data283.z !== void 0) {
-                let data288 = data283.z;
-                if (Array.isArray(data288)) {
-                  if (data288.length > 2) {
-                    const err720 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err720];
-                    } else {
-                      vErrors.push(err720);
-                    }
-                    errors++;
-                  }
-                  if (data288.length < 2) {
-                    const err721 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err721];
-                    } else {
-                      vErrors.push(err721);
-                    }
-                    errors++;
-                  }
-                  const len6 = data288.length;
-                  for (let i8 = 0; i8 < len6; i8++) {
-                    let data289 = data288[i8];
-                    const _errs861 = errors;
-                    let valid237 = false;
-                    const _errs862 = errors;
-                    if (typeof data289 == "number" && isFinite(data289)) {
-                      if (data289 > 1e6 || isNaN(data289)) {
-                        const err722 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    var _valid19 = _errs858 === errors;
+                    valid230 = valid230 || _valid19;
+                    const _errs860 = errors;
+                    if (typeof data290 === "string") {
+                      if (!pattern24.test(data290)) {
+                        const err722 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                         if (vErrors === null) {
                           vErrors = [err722];
                         } else {
@@ -8738,61 +8726,30 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                      if (data289 < -1e6 || isNaN(data289)) {
-                        const err723 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err723];
-                        } else {
-                          vErrors.push(err723);
-                        }
-                        errors++;
-                      }
                     } else {
-                      const err724 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err723 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err723];
+                      } else {
+                        vErrors.push(err723);
+                      }
+                      errors++;
+                    }
+                    var _valid19 = _errs860 === errors;
+                    valid230 = valid230 || _valid19;
+                    if (!valid230) {
+                      const err724 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                       if (vErrors === null) {
                         vErrors = [err724];
                       } else {
                         vErrors.push(err724);
                       }
                       errors++;
-                    }
-                    var _valid20 = _errs862 === errors;
-                    valid237 = valid237 || _valid20;
-                    const _errs864 = errors;
-                    if (typeof data289 === "string") {
-                      if (!pattern24.test(data289)) {
-                        const err725 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                        if (vErrors === null) {
-                          vErrors = [err725];
-                        } else {
-                          vErrors.push(err725);
-                        }
-                        errors++;
-                      }
                     } else {
-                      const err726 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err726];
-                      } else {
-                        vErrors.push(err726);
-                      }
-                      errors++;
-                    }
-                    var _valid20 = _errs864 === errors;
-                    valid237 = valid237 || _valid20;
-                    if (!valid237) {
-                      const err727 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                      if (vErrors === null) {
-                        vErrors = [err727];
-                      } else {
-                        vErrors.push(err727);
-                      }
-                      errors++;
-                    } else {
-                      errors = _errs861;
+                      errors = _errs857;
                       if (vErrors !== null) {
-                        if (_errs861) {
-                          vErrors.length = _errs861;
+                        if (_errs857) {
+                          vErrors.length = _errs857;
                         } else {
                           vErrors = null;
                         }
@@ -8800,42 +8757,76 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err728 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err725 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err728];
+                    vErrors = [err725];
                   } else {
-                    vErrors.push(err728);
+                    vErrors.push(err725);
                   }
                   errors++;
                 }
               }
-              if (data283.a !== void 0) {
-                let data290 = data283.a;
-                if (Array.isArray(data290)) {
-                  if (data290.length > 2) {
-                    const err729 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data288.y !== void 0) {
+                let data291 = data288.y;
+                if (Array.isArray(data291)) {
+                  if (data291.length > 2) {
+                    const err726 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err729];
+                      vErrors = [err726];
                     } else {
-                      vErrors.push(err729);
+                      vErrors.push(err726);
                     }
                     errors++;
                   }
-                  if (data290.length < 2) {
-                    const err730 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data291.length < 2) {
+                    const err727 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err730];
+                      vErrors = [err727];
                     } else {
-                      vErrors.push(err730);
+                      vErrors.push(err727);
                     }
                     errors++;
                   }
-                  const len7 = data290.length;
-                  for (let i9 = 0; i9 < len7; i9++) {
-                    let data291 = data290[i9];
-                    if (typeof data291 == "number" && isFinite(data291)) {
-                      if (data291 > 36e6 || isNaN(data291)) {
-                        const err731 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                  const len5 = data291.length;
+                  for (let i7 = 0; i7 < len5; i7++) {
+                    let data292 = data291[i7];
+                    const _errs866 = errors;
+                    let valid234 = false;
+                    const _errs867 = errors;
+                    if (typeof data292 == "number" && isFinite(data292)) {
+                      if (data292 > 1e6 || isNaN(data292)) {
+                        const err728 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err728];
+                        } else {
+                          vErrors.push(err728);
+                        }
+                        errors++;
+                      }
+                      if (data292 < -1e6 || isNaN(data292)) {
+                        const err729 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err729];
+                        } else {
+                          vErrors.push(err729);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err730 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err730];
+                      } else {
+                        vErrors.push(err730);
+                      }
+                      errors++;
+                    }
+                    var _valid20 = _errs867 === errors;
+                    valid234 = valid234 || _valid20;
+                    const _errs869 = errors;
+                    if (typeof data292 === "string") {
+                      if (!pattern24.test(data292)) {
+                        const err731 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                         if (vErrors === null) {
                           vErrors = [err731];
                         } else {
@@ -8843,27 +8834,38 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                      if (data291 < -36e6 || isNaN(data291)) {
-                        const err732 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
-                        if (vErrors === null) {
-                          vErrors = [err732];
-                        } else {
-                          vErrors.push(err732);
-                        }
-                        errors++;
-                      }
                     } else {
-                      const err733 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err732 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err732];
+                      } else {
+                        vErrors.push(err732);
+                      }
+                      errors++;
+                    }
+                    var _valid20 = _errs869 === errors;
+                    valid234 = valid234 || _valid20;
+                    if (!valid234) {
+                      const err733 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                       if (vErrors === null) {
                         vErrors = [err733];
                       } else {
                         vErrors.push(err733);
                       }
                       errors++;
+                    } else {
+                      errors = _errs866;
+                      if (vErrors !== null) {
+                        if (_errs866) {
+                          vErrors.length = _errs866;
+                        } else {
+                          vErrors = null;
+                        }
+                      }
                     }
                   }
                 } else {
-                  const err734 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err734 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
                     vErrors = [err734];
                   } else {
@@ -8872,11 +8874,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data283.b !== void 0) {
-                let data292 = data283.b;
-                if (Array.isArray(data292)) {
-                  if (data292.length > 2) {
-                    const err735 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data288.z !== void 0) {
+                let data293 = data288.z;
+                if (Array.isArray(data293)) {
+                  if (data293.length > 2) {
+                    const err735 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
                       vErrors = [err735];
                     } else {
@@ -8884,8 +8886,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data292.length < 2) {
-                    const err736 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data293.length < 2) {
+                    const err736 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
                       vErrors = [err736];
                     } else {
@@ -8893,12 +8895,15 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  const len8 = data292.length;
-                  for (let i10 = 0; i10 < len8; i10++) {
-                    let data293 = data292[i10];
-                    if (typeof data293 == "number" && isFinite(data293)) {
-                      if (data293 > 36e6 || isNaN(data293)) {
-                        const err737 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                  const len6 = data293.length;
+                  for (let i8 = 0; i8 < len6; i8++) {
+                    let data294 = data293[i8];
+                    const _errs875 = errors;
+                    let valid238 = false;
+                    const _errs876 = errors;
+                    if (typeof data294 == "number" && isFinite(data294)) {
+                      if (data294 > 1e6 || isNaN(data294)) {
+                        const err737 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                         if (vErrors === null) {
                           vErrors = [err737];
                         } else {
@@ -8906,8 +8911,8 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                      if (data293 < -36e6 || isNaN(data293)) {
-                        const err738 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                      if (data294 < -1e6 || isNaN(data294)) {
+                        const err738 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err738];
                         } else {
@@ -8916,7 +8921,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err739 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err739 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err739];
                       } else {
@@ -8924,118 +8929,127 @@ var compiled = (() => {
                       }
                       errors++;
                     }
+                    var _valid21 = _errs876 === errors;
+                    valid238 = valid238 || _valid21;
+                    const _errs878 = errors;
+                    if (typeof data294 === "string") {
+                      if (!pattern24.test(data294)) {
+                        const err740 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err740];
+                        } else {
+                          vErrors.push(err740);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err741 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err741];
+                      } else {
+                        vErrors.push(err741);
+                      }
+                      errors++;
+                    }
+                    var _valid21 = _errs878 === errors;
+                    valid238 = valid238 || _valid21;
+                    if (!valid238) {
+                      const err742 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err742];
+                      } else {
+                        vErrors.push(err742);
+                      }
+                      errors++;
+                    } else {
+                      errors = _errs875;
+                      if (vErrors !== null) {
+                        if (_errs875) {
+                          vErrors.length = _errs875;
+                        } else {
+                          vErrors = null;
+                        }
+                      }
+                    }
                   }
                 } else {
-                  const err740 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err743 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err740];
+                    vErrors = [err743];
                   } else {
-                    vErrors.push(err740);
+                    vErrors.push(err743);
                   }
                   errors++;
                 }
               }
-              if (data283.c !== void 0) {
-                let data294 = data283.c;
-                if (Array.isArray(data294)) {
-                  if (data294.length > 2) {
-                    const err741 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data288.a !== void 0) {
+                let data295 = data288.a;
+                if (Array.isArray(data295)) {
+                  if (data295.length > 2) {
+                    const err744 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err741];
+                      vErrors = [err744];
                     } else {
-                      vErrors.push(err741);
+                      vErrors.push(err744);
                     }
                     errors++;
                   }
-                  if (data294.length < 2) {
-                    const err742 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data295.length < 2) {
+                    const err745 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err742];
+                      vErrors = [err745];
                     } else {
-                      vErrors.push(err742);
+                      vErrors.push(err745);
                     }
                     errors++;
                   }
-                  const len9 = data294.length;
-                  for (let i11 = 0; i11 < len9; i11++) {
-                    let data295 = data294[i11];
-                    if (typeof data295 == "number" && isFinite(data295)) {
-                      if (data295 > 36e6 || isNaN(data295)) {
-                        const err743 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                  const len7 = data295.length;
+                  for (let i9 = 0; i9 < len7; i9++) {
+                    let data296 = data295[i9];
+                    if (typeof data296 == "number" && isFinite(data296)) {
+                      if (data296 > 36e6 || isNaN(data296)) {
+                        const err746 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
                         if (vErrors === null) {
-                          vErrors = [err743];
+                          vErrors = [err746];
                         } else {
-                          vErrors.push(err743);
+                          vErrors.push(err746);
                         }
                         errors++;
                       }
-                      if (data295 < -36e6 || isNaN(data295)) {
-                        const err744 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                      if (data296 < -36e6 || isNaN(data296)) {
+                        const err747 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
                         if (vErrors === null) {
-                          vErrors = [err744];
+                          vErrors = [err747];
                         } else {
-                          vErrors.push(err744);
+                          vErrors.push(err747);
                         }
                         errors++;
                       }
                     } else {
-                      const err745 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err748 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err745];
+                        vErrors = [err748];
                       } else {
-                        vErrors.push(err745);
+                        vErrors.push(err748);
                       }
                       errors++;
                     }
                   }
                 } else {
-                  const err746 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err749 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err746];
+                    vErrors = [err749];
                   } else {
-                    vErrors.push(err746);
+                    vErrors.push(err749);
                   }
                   errors++;
                 }
               }
-            } else {
-              const err747 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err747];
-              } else {
-                vErrors.push(err747);
-              }
-              errors++;
-            }
-          }
-          if (data282.spindle !== void 0) {
-            let data296 = data282.spindle;
-            if (data296 && typeof data296 == "object" && !Array.isArray(data296)) {
-              for (const key47 in data296) {
-                if (!(key47 === "min-rpm" || key47 === "max-rpm" || key47 === "spin-up" || key47 === "spin-down" || key47 === "coast-down" || key47 === "orient")) {
-                  const err748 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key47 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err748];
-                  } else {
-                    vErrors.push(err748);
-                  }
-                  errors++;
-                }
-              }
-              if (data296["min-rpm"] !== void 0) {
-                let data297 = data296["min-rpm"];
-                if (typeof data297 == "number" && isFinite(data297)) {
-                  if (data297 > 1e6 || isNaN(data297)) {
-                    const err749 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err749];
-                    } else {
-                      vErrors.push(err749);
-                    }
-                    errors++;
-                  }
-                  if (data297 < 0 || isNaN(data297)) {
-                    const err750 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+              if (data288.b !== void 0) {
+                let data297 = data288.b;
+                if (Array.isArray(data297)) {
+                  if (data297.length > 2) {
+                    const err750 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
                       vErrors = [err750];
                     } else {
@@ -9043,74 +9057,71 @@ var compiled = (() => {
                     }
                     errors++;
                   }
+                  if (data297.length < 2) {
+                    const err751 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                    if (vErrors === null) {
+                      vErrors = [err751];
+                    } else {
+                      vErrors.push(err751);
+                    }
+                    errors++;
+                  }
+                  const len8 = data297.length;
+                  for (let i10 = 0; i10 < len8; i10++) {
+                    let data298 = data297[i10];
+                    if (typeof data298 == "number" && isFinite(data298)) {
+                      if (data298 > 36e6 || isNaN(data298)) {
+                        const err752 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err752];
+                        } else {
+                          vErrors.push(err752);
+                        }
+                        errors++;
+                      }
+                      if (data298 < -36e6 || isNaN(data298)) {
+                        const err753 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err753];
+                        } else {
+                          vErrors.push(err753);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err754 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err754];
+                      } else {
+                        vErrors.push(err754);
+                      }
+                      errors++;
+                    }
+                  }
                 } else {
-                  const err751 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err755 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err751];
+                    vErrors = [err755];
                   } else {
-                    vErrors.push(err751);
+                    vErrors.push(err755);
                   }
                   errors++;
                 }
               }
-              if (data296["max-rpm"] !== void 0) {
-                let data298 = data296["max-rpm"];
-                if (typeof data298 == "number" && isFinite(data298)) {
-                  if (data298 > 1e6 || isNaN(data298)) {
-                    const err752 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+              if (data288.c !== void 0) {
+                let data299 = data288.c;
+                if (Array.isArray(data299)) {
+                  if (data299.length > 2) {
+                    const err756 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err752];
+                      vErrors = [err756];
                     } else {
-                      vErrors.push(err752);
+                      vErrors.push(err756);
                     }
                     errors++;
                   }
-                  if (data298 <= 0 || isNaN(data298)) {
-                    const err753 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err753];
-                    } else {
-                      vErrors.push(err753);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err754 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err754];
-                  } else {
-                    vErrors.push(err754);
-                  }
-                  errors++;
-                }
-              }
-              if (data296["spin-up"] !== void 0) {
-                let data299 = data296["spin-up"];
-                if (typeof data299 === "string") {
-                  if (!pattern84.test(data299)) {
-                    const err755 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err755];
-                    } else {
-                      vErrors.push(err755);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err756 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err756];
-                  } else {
-                    vErrors.push(err756);
-                  }
-                  errors++;
-                }
-              }
-              if (data296["spin-down"] !== void 0) {
-                let data300 = data296["spin-down"];
-                if (typeof data300 === "string") {
-                  if (!pattern84.test(data300)) {
-                    const err757 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                  if (data299.length < 2) {
+                    const err757 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
                       vErrors = [err757];
                     } else {
@@ -9118,42 +9129,40 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                } else {
-                  const err758 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err758];
-                  } else {
-                    vErrors.push(err758);
-                  }
-                  errors++;
-                }
-              }
-              if (data296["coast-down"] !== void 0) {
-                let data301 = data296["coast-down"];
-                if (typeof data301 === "string") {
-                  if (!pattern84.test(data301)) {
-                    const err759 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err759];
+                  const len9 = data299.length;
+                  for (let i11 = 0; i11 < len9; i11++) {
+                    let data300 = data299[i11];
+                    if (typeof data300 == "number" && isFinite(data300)) {
+                      if (data300 > 36e6 || isNaN(data300)) {
+                        const err758 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err758];
+                        } else {
+                          vErrors.push(err758);
+                        }
+                        errors++;
+                      }
+                      if (data300 < -36e6 || isNaN(data300)) {
+                        const err759 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err759];
+                        } else {
+                          vErrors.push(err759);
+                        }
+                        errors++;
+                      }
                     } else {
-                      vErrors.push(err759);
+                      const err760 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err760];
+                      } else {
+                        vErrors.push(err760);
+                      }
+                      errors++;
                     }
-                    errors++;
                   }
                 } else {
-                  const err760 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err760];
-                  } else {
-                    vErrors.push(err760);
-                  }
-                  errors++;
-                }
-              }
-              if (data296.orient !== void 0) {
-                let data302 = data296.orient;
-                if (typeof data302 !== "string") {
-                  const err761 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err761 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
                     vErrors = [err761];
                   } else {
@@ -9161,66 +9170,67 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data302 === "yes" || data302 === "no")) {
-                  const err762 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err762];
-                  } else {
-                    vErrors.push(err762);
-                  }
-                  errors++;
-                }
               }
             } else {
-              const err763 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err762 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err763];
+                vErrors = [err762];
               } else {
-                vErrors.push(err763);
+                vErrors.push(err762);
               }
               errors++;
             }
           }
-          if (data282.signals !== void 0) {
-            let data303 = data282.signals;
-            if (data303 && typeof data303 == "object" && !Array.isArray(data303)) {
-              for (const key48 in data303) {
-                if (!(key48 === "at-speed" || key48 === "stopped" || key48 === "released" || key48 === "clamped" || key48 === "tool-present" || key48 === "air" || key48 === "hold-down")) {
-                  const err764 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key48 }, message: "must NOT have additional properties" };
+          if (data287.spindle !== void 0) {
+            let data301 = data287.spindle;
+            if (data301 && typeof data301 == "object" && !Array.isArray(data301)) {
+              for (const key47 in data301) {
+                if (!(key47 === "min-rpm" || key47 === "max-rpm" || key47 === "spin-up" || key47 === "spin-down" || key47 === "coast-down" || key47 === "orient")) {
+                  const err763 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key47 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err764];
+                    vErrors = [err763];
                   } else {
-                    vErrors.push(err764);
+                    vErrors.push(err763);
                   }
                   errors++;
                 }
               }
-              if (data303["at-speed"] !== void 0) {
-                let data304 = data303["at-speed"];
-                const _errs901 = errors;
-                let valid250 = false;
-                const _errs902 = errors;
-                if (!(typeof data304 == "number" && (!(data304 % 1) && !isNaN(data304)) && isFinite(data304))) {
-                  const err765 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                  if (vErrors === null) {
-                    vErrors = [err765];
-                  } else {
-                    vErrors.push(err765);
-                  }
-                  errors++;
-                }
-                if (typeof data304 == "number" && isFinite(data304)) {
-                  if (data304 > 9999 || isNaN(data304)) {
-                    const err766 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+              if (data301["min-rpm"] !== void 0) {
+                let data302 = data301["min-rpm"];
+                if (typeof data302 == "number" && isFinite(data302)) {
+                  if (data302 > 1e6 || isNaN(data302)) {
+                    const err764 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
-                      vErrors = [err766];
+                      vErrors = [err764];
                     } else {
-                      vErrors.push(err766);
+                      vErrors.push(err764);
                     }
                     errors++;
                   }
-                  if (data304 < 0 || isNaN(data304)) {
-                    const err767 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                  if (data302 < 0 || isNaN(data302)) {
+                    const err765 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err765];
+                    } else {
+                      vErrors.push(err765);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err766 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err766];
+                  } else {
+                    vErrors.push(err766);
+                  }
+                  errors++;
+                }
+              }
+              if (data301["max-rpm"] !== void 0) {
+                let data303 = data301["max-rpm"];
+                if (typeof data303 == "number" && isFinite(data303)) {
+                  if (data303 > 1e6 || isNaN(data303)) {
+                    const err767 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
                       vErrors = [err767];
                     } else {
@@ -9228,42 +9238,17 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                }
-                var _valid21 = _errs902 === errors;
-                valid250 = valid250 || _valid21;
-                const _errs904 = errors;
-                if (!validate21(data304, { instancePath: instancePath + "/machine/signals/at-speed", parentData: data303, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid21 = _errs904 === errors;
-                valid250 = valid250 || _valid21;
-                if (!valid250) {
-                  const err768 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err768];
-                  } else {
-                    vErrors.push(err768);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs901;
-                  if (vErrors !== null) {
-                    if (_errs901) {
-                      vErrors.length = _errs901;
+                  if (data303 <= 0 || isNaN(data303)) {
+                    const err768 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                    if (vErrors === null) {
+                      vErrors = [err768];
                     } else {
-                      vErrors = null;
+                      vErrors.push(err768);
                     }
+                    errors++;
                   }
-                }
-              }
-              if (data303.stopped !== void 0) {
-                let data305 = data303.stopped;
-                const _errs906 = errors;
-                let valid251 = false;
-                const _errs907 = errors;
-                if (!(typeof data305 == "number" && (!(data305 % 1) && !isNaN(data305)) && isFinite(data305))) {
-                  const err769 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                } else {
+                  const err769 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err769];
                   } else {
@@ -9271,9 +9256,12 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (typeof data305 == "number" && isFinite(data305)) {
-                  if (data305 > 9999 || isNaN(data305)) {
-                    const err770 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+              }
+              if (data301["spin-up"] !== void 0) {
+                let data304 = data301["spin-up"];
+                if (typeof data304 === "string") {
+                  if (!pattern84.test(data304)) {
+                    const err770 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
                     if (vErrors === null) {
                       vErrors = [err770];
                     } else {
@@ -9281,51 +9269,30 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data305 < 0 || isNaN(data305)) {
-                    const err771 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                } else {
+                  const err771 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err771];
+                  } else {
+                    vErrors.push(err771);
+                  }
+                  errors++;
+                }
+              }
+              if (data301["spin-down"] !== void 0) {
+                let data305 = data301["spin-down"];
+                if (typeof data305 === "string") {
+                  if (!pattern84.test(data305)) {
+                    const err772 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
                     if (vErrors === null) {
-                      vErrors = [err771];
+                      vErrors = [err772];
                     } else {
-                      vErrors.push(err771);
+                      vErrors.push(err772);
                     }
                     errors++;
                   }
-                }
-                var _valid22 = _errs907 === errors;
-                valid251 = valid251 || _valid22;
-                const _errs909 = errors;
-                if (!validate21(data305, { instancePath: instancePath + "/machine/signals/stopped", parentData: data303, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid22 = _errs909 === errors;
-                valid251 = valid251 || _valid22;
-                if (!valid251) {
-                  const err772 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err772];
-                  } else {
-                    vErrors.push(err772);
-                  }
-                  errors++;
                 } else {
-                  errors = _errs906;
-                  if (vErrors !== null) {
-                    if (_errs906) {
-                      vErrors.length = _errs906;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
-                }
-              }
-              if (data303.released !== void 0) {
-                let data306 = data303.released;
-                const _errs911 = errors;
-                let valid252 = false;
-                const _errs912 = errors;
-                if (!(typeof data306 == "number" && (!(data306 % 1) && !isNaN(data306)) && isFinite(data306))) {
-                  const err773 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err773 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err773];
                   } else {
@@ -9333,9 +9300,12 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (typeof data306 == "number" && isFinite(data306)) {
-                  if (data306 > 9999 || isNaN(data306)) {
-                    const err774 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+              }
+              if (data301["coast-down"] !== void 0) {
+                let data306 = data301["coast-down"];
+                if (typeof data306 === "string") {
+                  if (!pattern84.test(data306)) {
+                    const err774 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
                     if (vErrors === null) {
                       vErrors = [err774];
                     } else {
@@ -9343,51 +9313,29 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data306 < 0 || isNaN(data306)) {
-                    const err775 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err775];
-                    } else {
-                      vErrors.push(err775);
-                    }
-                    errors++;
+                } else {
+                  const err775 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err775];
+                  } else {
+                    vErrors.push(err775);
                   }
+                  errors++;
                 }
-                var _valid23 = _errs912 === errors;
-                valid252 = valid252 || _valid23;
-                const _errs914 = errors;
-                if (!validate21(data306, { instancePath: instancePath + "/machine/signals/released", parentData: data303, parentDataProperty: "released", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid23 = _errs914 === errors;
-                valid252 = valid252 || _valid23;
-                if (!valid252) {
-                  const err776 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              }
+              if (data301.orient !== void 0) {
+                let data307 = data301.orient;
+                if (typeof data307 !== "string") {
+                  const err776 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err776];
                   } else {
                     vErrors.push(err776);
                   }
                   errors++;
-                } else {
-                  errors = _errs911;
-                  if (vErrors !== null) {
-                    if (_errs911) {
-                      vErrors.length = _errs911;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
-              }
-              if (data303.clamped !== void 0) {
-                let data307 = data303.clamped;
-                const _errs916 = errors;
-                let valid253 = false;
-                const _errs917 = errors;
-                if (!(typeof data307 == "number" && (!(data307 % 1) && !isNaN(data307)) && isFinite(data307))) {
-                  const err777 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                if (!(data307 === "yes" || data307 === "no")) {
+                  const err777 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err777];
                   } else {
@@ -9395,71 +9343,57 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (typeof data307 == "number" && isFinite(data307)) {
-                  if (data307 > 9999 || isNaN(data307)) {
-                    const err778 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                    if (vErrors === null) {
-                      vErrors = [err778];
-                    } else {
-                      vErrors.push(err778);
-                    }
-                    errors++;
+              }
+            } else {
+              const err778 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err778];
+              } else {
+                vErrors.push(err778);
+              }
+              errors++;
+            }
+          }
+          if (data287.signals !== void 0) {
+            let data308 = data287.signals;
+            if (data308 && typeof data308 == "object" && !Array.isArray(data308)) {
+              for (const key48 in data308) {
+                if (!(key48 === "at-speed" || key48 === "stopped" || key48 === "released" || key48 === "clamped" || key48 === "tool-present" || key48 === "air" || key48 === "hold-down")) {
+                  const err779 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key48 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err779];
+                  } else {
+                    vErrors.push(err779);
                   }
-                  if (data307 < 0 || isNaN(data307)) {
-                    const err779 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err779];
-                    } else {
-                      vErrors.push(err779);
-                    }
-                    errors++;
-                  }
+                  errors++;
                 }
-                var _valid24 = _errs917 === errors;
-                valid253 = valid253 || _valid24;
-                const _errs919 = errors;
-                if (!validate21(data307, { instancePath: instancePath + "/machine/signals/clamped", parentData: data303, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid24 = _errs919 === errors;
-                valid253 = valid253 || _valid24;
-                if (!valid253) {
-                  const err780 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              }
+              if (data308["at-speed"] !== void 0) {
+                let data309 = data308["at-speed"];
+                const _errs915 = errors;
+                let valid251 = false;
+                const _errs916 = errors;
+                if (!(typeof data309 == "number" && (!(data309 % 1) && !isNaN(data309)) && isFinite(data309))) {
+                  const err780 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
                     vErrors = [err780];
                   } else {
                     vErrors.push(err780);
                   }
                   errors++;
-                } else {
-                  errors = _errs916;
-                  if (vErrors !== null) {
-                    if (_errs916) {
-                      vErrors.length = _errs916;
+                }
+                if (typeof data309 == "number" && isFinite(data309)) {
+                  if (data309 > 9999 || isNaN(data309)) {
+                    const err781 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err781];
                     } else {
-                      vErrors = null;
+                      vErrors.push(err781);
                     }
+                    errors++;
                   }
-                }
-              }
-              if (data303["tool-present"] !== void 0) {
-                let data308 = data303["tool-present"];
-                const _errs921 = errors;
-                let valid254 = false;
-                const _errs922 = errors;
-                if (!(typeof data308 == "number" && (!(data308 % 1) && !isNaN(data308)) && isFinite(data308))) {
-                  const err781 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                  if (vErrors === null) {
-                    vErrors = [err781];
-                  } else {
-                    vErrors.push(err781);
-                  }
-                  errors++;
-                }
-                if (typeof data308 == "number" && isFinite(data308)) {
-                  if (data308 > 9999 || isNaN(data308)) {
-                    const err782 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                  if (data309 < 0 || isNaN(data309)) {
+                    const err782 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err782];
                     } else {
@@ -9467,61 +9401,61 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data308 < 0 || isNaN(data308)) {
-                    const err783 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err783];
-                    } else {
-                      vErrors.push(err783);
-                    }
-                    errors++;
-                  }
                 }
-                var _valid25 = _errs922 === errors;
-                valid254 = valid254 || _valid25;
-                const _errs924 = errors;
-                if (!validate21(data308, { instancePath: instancePath + "/machine/signals/tool-present", parentData: data303, parentDataProperty: "tool-present", rootData, dynamicAnchors })) {
+                var _valid22 = _errs916 === errors;
+                valid251 = valid251 || _valid22;
+                const _errs918 = errors;
+                if (!validate21(data309, { instancePath: instancePath + "/machine/signals/at-speed", parentData: data308, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid25 = _errs924 === errors;
-                valid254 = valid254 || _valid25;
-                if (!valid254) {
-                  const err784 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid22 = _errs918 === errors;
+                valid251 = valid251 || _valid22;
+                if (!valid251) {
+                  const err783 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err784];
+                    vErrors = [err783];
                   } else {
-                    vErrors.push(err784);
+                    vErrors.push(err783);
                   }
                   errors++;
                 } else {
-                  errors = _errs921;
+                  errors = _errs915;
                   if (vErrors !== null) {
-                    if (_errs921) {
-                      vErrors.length = _errs921;
+                    if (_errs915) {
+                      vErrors.length = _errs915;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data303.air !== void 0) {
-                let data309 = data303.air;
-                const _errs926 = errors;
-                let valid255 = false;
-                const _errs927 = errors;
-                if (!(typeof data309 == "number" && (!(data309 % 1) && !isNaN(data309)) && isFinite(data309))) {
-                  const err785 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              if (data308.stopped !== void 0) {
+                let data310 = data308.stopped;
+                const _errs920 = errors;
+                let valid252 = false;
+                const _errs921 = errors;
+                if (!(typeof data310 == "number" && (!(data310 % 1) && !isNaN(data310)) && isFinite(data310))) {
+                  const err784 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err785];
+                    vErrors = [err784];
                   } else {
-                    vErrors.push(err785);
+                    vErrors.push(err784);
                   }
                   errors++;
                 }
-                if (typeof data309 == "number" && isFinite(data309)) {
-                  if (data309 > 9999 || isNaN(data309)) {
-                    const err786 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                if (typeof data310 == "number" && isFinite(data310)) {
+                  if (data310 > 9999 || isNaN(data310)) {
+                    const err785 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err785];
+                    } else {
+                      vErrors.push(err785);
+                    }
+                    errors++;
+                  }
+                  if (data310 < 0 || isNaN(data310)) {
+                    const err786 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err786];
                     } else {
@@ -9529,61 +9463,61 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data309 < 0 || isNaN(data309)) {
-                    const err787 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err787];
-                    } else {
-                      vErrors.push(err787);
-                    }
-                    errors++;
-                  }
                 }
-                var _valid26 = _errs927 === errors;
-                valid255 = valid255 || _valid26;
-                const _errs929 = errors;
-                if (!validate21(data309, { instancePath: instancePath + "/machine/signals/air", parentData: data303, parentDataProperty: "air", rootData, dynamicAnchors })) {
+                var _valid23 = _errs921 === errors;
+                valid252 = valid252 || _valid23;
+                const _errs923 = errors;
+                if (!validate21(data310, { instancePath: instancePath + "/machine/signals/stopped", parentData: data308, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid26 = _errs929 === errors;
-                valid255 = valid255 || _valid26;
-                if (!valid255) {
-                  const err788 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid23 = _errs923 === errors;
+                valid252 = valid252 || _valid23;
+                if (!valid252) {
+                  const err787 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err788];
+                    vErrors = [err787];
                   } else {
-                    vErrors.push(err788);
+                    vErrors.push(err787);
                   }
                   errors++;
                 } else {
-                  errors = _errs926;
+                  errors = _errs920;
                   if (vErrors !== null) {
-                    if (_errs926) {
-                      vErrors.length = _errs926;
+                    if (_errs920) {
+                      vErrors.length = _errs920;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data303["hold-down"] !== void 0) {
-                let data310 = data303["hold-down"];
-                const _errs931 = errors;
-                let valid256 = false;
-                const _errs932 = errors;
-                if (!(typeof data310 == "number" && (!(data310 % 1) && !isNaN(data310)) && isFinite(data310))) {
-                  const err789 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              if (data308.released !== void 0) {
+                let data311 = data308.released;
+                const _errs925 = errors;
+                let valid253 = false;
+                const _errs926 = errors;
+                if (!(typeof data311 == "number" && (!(data311 % 1) && !isNaN(data311)) && isFinite(data311))) {
+                  const err788 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err789];
+                    vErrors = [err788];
                   } else {
-                    vErrors.push(err789);
+                    vErrors.push(err788);
                   }
                   errors++;
                 }
-                if (typeof data310 == "number" && isFinite(data310)) {
-                  if (data310 > 9999 || isNaN(data310)) {
-                    const err790 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                if (typeof data311 == "number" && isFinite(data311)) {
+                  if (data311 > 9999 || isNaN(data311)) {
+                    const err789 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err789];
+                    } else {
+                      vErrors.push(err789);
+                    }
+                    errors++;
+                  }
+                  if (data311 < 0 || isNaN(data311)) {
+                    const err790 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err790];
                     } else {
@@ -9591,81 +9525,104 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data310 < 0 || isNaN(data310)) {
-                    const err791 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err791];
-                    } else {
-                      vErrors.push(err791);
-                    }
-                    errors++;
-                  }
                 }
-                var _valid27 = _errs932 === errors;
-                valid256 = valid256 || _valid27;
-                const _errs934 = errors;
-                if (!validate21(data310, { instancePath: instancePath + "/machine/signals/hold-down", parentData: data303, parentDataProperty: "hold-down", rootData, dynamicAnchors })) {
+                var _valid24 = _errs926 === errors;
+                valid253 = valid253 || _valid24;
+                const _errs928 = errors;
+                if (!validate21(data311, { instancePath: instancePath + "/machine/signals/released", parentData: data308, parentDataProperty: "released", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid27 = _errs934 === errors;
-                valid256 = valid256 || _valid27;
-                if (!valid256) {
-                  const err792 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid24 = _errs928 === errors;
+                valid253 = valid253 || _valid24;
+                if (!valid253) {
+                  const err791 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err792];
+                    vErrors = [err791];
                   } else {
-                    vErrors.push(err792);
+                    vErrors.push(err791);
                   }
                   errors++;
                 } else {
-                  errors = _errs931;
+                  errors = _errs925;
                   if (vErrors !== null) {
-                    if (_errs931) {
-                      vErrors.length = _errs931;
+                    if (_errs925) {
+                      vErrors.length = _errs925;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-            } else {
-              const err793 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err793];
-              } else {
-                vErrors.push(err793);
-              }
-              errors++;
-            }
-          }
-          if (data282.waits !== void 0) {
-            let data311 = data282.waits;
-            if (data311 && typeof data311 == "object" && !Array.isArray(data311)) {
-              for (const key49 in data311) {
-                if (!(key49 === "on-timeout")) {
-                  const err794 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key49 }, message: "must NOT have additional properties" };
+              if (data308.clamped !== void 0) {
+                let data312 = data308.clamped;
+                const _errs930 = errors;
+                let valid254 = false;
+                const _errs931 = errors;
+                if (!(typeof data312 == "number" && (!(data312 % 1) && !isNaN(data312)) && isFinite(data312))) {
+                  const err792 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err794];
+                    vErrors = [err792];
                   } else {
-                    vErrors.push(err794);
+                    vErrors.push(err792);
                   }
                   errors++;
                 }
-              }
-              if (data311["on-timeout"] !== void 0) {
-                let data312 = data311["on-timeout"];
-                if (typeof data312 !== "string") {
-                  const err795 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (typeof data312 == "number" && isFinite(data312)) {
+                  if (data312 > 9999 || isNaN(data312)) {
+                    const err793 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err793];
+                    } else {
+                      vErrors.push(err793);
+                    }
+                    errors++;
+                  }
+                  if (data312 < 0 || isNaN(data312)) {
+                    const err794 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err794];
+                    } else {
+                      vErrors.push(err794);
+                    }
+                    errors++;
+                  }
+                }
+                var _valid25 = _errs931 === errors;
+                valid254 = valid254 || _valid25;
+                const _errs933 = errors;
+                if (!validate21(data312, { instancePath: instancePath + "/machine/signals/clamped", parentData: data308, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid25 = _errs933 === errors;
+                valid254 = valid254 || _valid25;
+                if (!valid254) {
+                  const err795 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err795];
                   } else {
                     vErrors.push(err795);
                   }
                   errors++;
+                } else {
+                  errors = _errs930;
+                  if (vErrors !== null) {
+                    if (_errs930) {
+                      vErrors.length = _errs930;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
-                if (!(data312 === "alarm" || data312 === "continues")) {
-                  const err796 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.waits.properties["on-timeout"].enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data308["tool-present"] !== void 0) {
+                let data313 = data308["tool-present"];
+                const _errs935 = errors;
+                let valid255 = false;
+                const _errs936 = errors;
+                if (!(typeof data313 == "number" && (!(data313 % 1) && !isNaN(data313)) && isFinite(data313))) {
+                  const err796 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
                     vErrors = [err796];
                   } else {
@@ -9673,44 +9630,61 @@ var compiled = (() => {
                   }
                   errors++;
                 }
+                if (typeof data313 == "number" && isFinite(data313)) {
+                  if (data313 > 9999 || isNaN(data313)) {
+                    const err797 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err797];
+                    } else {
+                      vErrors.push(err797);
+                    }
+                    errors++;
+                  }
+                  if (data313 < 0 || isNaN(data313)) {
+                    const err798 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err798];
+                    } else {
+                      vErrors.push(err798);
+                    }
+                    errors++;
+                  }
+                }
+                var _valid26 = _errs936 === errors;
+                valid255 = valid255 || _valid26;
+                const _errs938 = errors;
+                if (!validate21(data313, { instancePath: instancePath + "/machine/signals/tool-present", parentData: data308, parentDataProperty: "tool-present", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid26 = _errs938 === errors;
+                valid255 = valid255 || _valid26;
+                if (!valid255) {
+                  const err799 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err799];
+                  } else {
+                    vErrors.push(err799);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs935;
+                  if (vErrors !== null) {
+                    if (_errs935) {
+                      vErrors.length = _errs935;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
               }
-            } else {
-              const err797 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err797];
-              } else {
-                vErrors.push(err797);
-              }
-              errors++;
-            }
-          }
-          if (data282.swap !== void 0) {
-            let data313 = data282.swap;
-            if (typeof data313 !== "string") {
-              const err798 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err798];
-              } else {
-                vErrors.push(err798);
-              }
-              errors++;
-            }
-            if (!(data313 === "controller" || data313 === "rack" || data313 === "operator")) {
-              const err799 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.swap.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err799];
-              } else {
-                vErrors.push(err799);
-              }
-              errors++;
-            }
-          }
-          if (data282["change-effects"] !== void 0) {
-            let data314 = data282["change-effects"];
-            if (data314 && typeof data314 == "object" && !Array.isArray(data314)) {
-              for (const key50 in data314) {
-                if (!(key50 === "position" || key50 === "spindle" || key50 === "coolant" || key50 === "length-offset")) {
-                  const err800 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key50 }, message: "must NOT have additional properties" };
+              if (data308.air !== void 0) {
+                let data314 = data308.air;
+                const _errs940 = errors;
+                let valid256 = false;
+                const _errs941 = errors;
+                if (!(typeof data314 == "number" && (!(data314 % 1) && !isNaN(data314)) && isFinite(data314))) {
+                  const err800 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
                     vErrors = [err800];
                   } else {
@@ -9718,41 +9692,61 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data314.position !== void 0) {
-                let data315 = data314.position;
-                if (typeof data315 !== "string") {
-                  const err801 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err801];
-                  } else {
-                    vErrors.push(err801);
+                if (typeof data314 == "number" && isFinite(data314)) {
+                  if (data314 > 9999 || isNaN(data314)) {
+                    const err801 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err801];
+                    } else {
+                      vErrors.push(err801);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data315 === "unchanged" || data315 === "unknown" || data315 === "swap-height")) {
-                  const err802 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err802];
-                  } else {
-                    vErrors.push(err802);
+                  if (data314 < 0 || isNaN(data314)) {
+                    const err802 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err802];
+                    } else {
+                      vErrors.push(err802);
+                    }
+                    errors++;
                   }
-                  errors++;
                 }
-              }
-              if (data314.spindle !== void 0) {
-                let data316 = data314.spindle;
-                if (typeof data316 !== "string") {
-                  const err803 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                var _valid27 = _errs941 === errors;
+                valid256 = valid256 || _valid27;
+                const _errs943 = errors;
+                if (!validate21(data314, { instancePath: instancePath + "/machine/signals/air", parentData: data308, parentDataProperty: "air", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid27 = _errs943 === errors;
+                valid256 = valid256 || _valid27;
+                if (!valid256) {
+                  const err803 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err803];
                   } else {
                     vErrors.push(err803);
                   }
                   errors++;
+                } else {
+                  errors = _errs940;
+                  if (vErrors !== null) {
+                    if (_errs940) {
+                      vErrors.length = _errs940;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
-                if (!(data316 === "unchanged" || data316 === "stopped")) {
-                  const err804 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data308["hold-down"] !== void 0) {
+                let data315 = data308["hold-down"];
+                const _errs945 = errors;
+                let valid257 = false;
+                const _errs946 = errors;
+                if (!(typeof data315 == "number" && (!(data315 % 1) && !isNaN(data315)) && isFinite(data315))) {
+                  const err804 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
                     vErrors = [err804];
                   } else {
@@ -9760,65 +9754,82 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data314.coolant !== void 0) {
-                let data317 = data314.coolant;
-                if (typeof data317 !== "string") {
-                  const err805 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err805];
-                  } else {
-                    vErrors.push(err805);
+                if (typeof data315 == "number" && isFinite(data315)) {
+                  if (data315 > 9999 || isNaN(data315)) {
+                    const err805 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err805];
+                    } else {
+                      vErrors.push(err805);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data317 === "unchanged" || data317 === "off")) {
-                  const err806 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err806];
-                  } else {
-                    vErrors.push(err806);
+                  if (data315 < 0 || isNaN(data315)) {
+                    const err806 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err806];
+                    } else {
+                      vErrors.push(err806);
+                    }
+                    errors++;
                   }
-                  errors++;
                 }
-              }
-              if (data314["length-offset"] !== void 0) {
-                let data318 = data314["length-offset"];
-                if (typeof data318 !== "string") {
-                  const err807 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                var _valid28 = _errs946 === errors;
+                valid257 = valid257 || _valid28;
+                const _errs948 = errors;
+                if (!validate21(data315, { instancePath: instancePath + "/machine/signals/hold-down", parentData: data308, parentDataProperty: "hold-down", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid28 = _errs948 === errors;
+                valid257 = valid257 || _valid28;
+                if (!valid257) {
+                  const err807 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err807];
                   } else {
                     vErrors.push(err807);
                   }
                   errors++;
-                }
-                if (!(data318 === "unchanged" || data318 === "active" || data318 === "cancelled")) {
-                  const err808 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err808];
-                  } else {
-                    vErrors.push(err808);
+                } else {
+                  errors = _errs945;
+                  if (vErrors !== null) {
+                    if (_errs945) {
+                      vErrors.length = _errs945;
+                    } else {
+                      vErrors = null;
+                    }
                   }
-                  errors++;
                 }
               }
             } else {
-              const err809 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err808 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err809];
+                vErrors = [err808];
               } else {
-                vErrors.push(err809);
+                vErrors.push(err808);
               }
               errors++;
             }
           }
-          if (data282["measure-effects"] !== void 0) {
-            let data319 = data282["measure-effects"];
-            if (data319 && typeof data319 == "object" && !Array.isArray(data319)) {
-              for (const key51 in data319) {
-                if (!(key51 === "position" || key51 === "spindle" || key51 === "coolant" || key51 === "length-offset")) {
-                  const err810 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key51 }, message: "must NOT have additional properties" };
+          if (data287.waits !== void 0) {
+            let data316 = data287.waits;
+            if (data316 && typeof data316 == "object" && !Array.isArray(data316)) {
+              for (const key49 in data316) {
+                if (!(key49 === "on-timeout")) {
+                  const err809 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key49 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err809];
+                  } else {
+                    vErrors.push(err809);
+                  }
+                  errors++;
+                }
+              }
+              if (data316["on-timeout"] !== void 0) {
+                let data317 = data316["on-timeout"];
+                if (typeof data317 !== "string") {
+                  const err810 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err810];
                   } else {
@@ -9826,11 +9837,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data319.position !== void 0) {
-                let data320 = data319.position;
-                if (typeof data320 !== "string") {
-                  const err811 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data317 === "alarm" || data317 === "continues")) {
+                  const err811 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.waits.properties["on-timeout"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err811];
                   } else {
@@ -9838,41 +9846,44 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data320 === "unchanged" || data320 === "unknown" || data320 === "swap-height")) {
-                  const err812 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err812];
-                  } else {
-                    vErrors.push(err812);
-                  }
-                  errors++;
-                }
               }
-              if (data319.spindle !== void 0) {
-                let data321 = data319.spindle;
-                if (typeof data321 !== "string") {
-                  const err813 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err813];
-                  } else {
-                    vErrors.push(err813);
-                  }
-                  errors++;
-                }
-                if (!(data321 === "unchanged" || data321 === "stopped")) {
-                  const err814 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err814];
-                  } else {
-                    vErrors.push(err814);
-                  }
-                  errors++;
-                }
+            } else {
+              const err812 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err812];
+              } else {
+                vErrors.push(err812);
               }
-              if (data319.coolant !== void 0) {
-                let data322 = data319.coolant;
-                if (typeof data322 !== "string") {
-                  const err815 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+          }
+          if (data287.swap !== void 0) {
+            let data318 = data287.swap;
+            if (typeof data318 !== "string") {
+              const err813 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err813];
+              } else {
+                vErrors.push(err813);
+              }
+              errors++;
+            }
+            if (!(data318 === "controller" || data318 === "rack" || data318 === "operator")) {
+              const err814 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.swap.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err814];
+              } else {
+                vErrors.push(err814);
+              }
+              errors++;
+            }
+          }
+          if (data287["change-effects"] !== void 0) {
+            let data319 = data287["change-effects"];
+            if (data319 && typeof data319 == "object" && !Array.isArray(data319)) {
+              for (const key50 in data319) {
+                if (!(key50 === "position" || key50 === "spindle" || key50 === "coolant" || key50 === "length-offset")) {
+                  const err815 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key50 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err815];
                   } else {
@@ -9880,8 +9891,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data322 === "unchanged" || data322 === "off")) {
-                  const err816 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data319.position !== void 0) {
+                let data320 = data319.position;
+                if (typeof data320 !== "string") {
+                  const err816 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err816];
                   } else {
@@ -9889,11 +9903,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data319["length-offset"] !== void 0) {
-                let data323 = data319["length-offset"];
-                if (typeof data323 !== "string") {
-                  const err817 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data320 === "unchanged" || data320 === "unknown" || data320 === "swap-height")) {
+                  const err817 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err817];
                   } else {
@@ -9901,8 +9912,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data323 === "unchanged" || data323 === "active" || data323 === "cancelled")) {
-                  const err818 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data319.spindle !== void 0) {
+                let data321 = data319.spindle;
+                if (typeof data321 !== "string") {
+                  const err818 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err818];
                   } else {
@@ -9910,23 +9924,20 @@ var compiled = (() => {
                   }
                   errors++;
                 }
+                if (!(data321 === "unchanged" || data321 === "stopped")) {
+                  const err819 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err819];
+                  } else {
+                    vErrors.push(err819);
+                  }
+                  errors++;
+                }
               }
-            } else {
-              const err819 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err819];
-              } else {
-                vErrors.push(err819);
-              }
-              errors++;
-            }
-          }
-          if (data282.retract !== void 0) {
-            let data324 = data282.retract;
-            if (data324 && typeof data324 == "object" && !Array.isArray(data324)) {
-              for (const key52 in data324) {
-                if (!(key52 === "by" || key52 === "z" || key52 === "acts-on" || key52 === "cancel-length-first" || key52 === "intermediate" || key52 === "change-position")) {
-                  const err820 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key52 }, message: "must NOT have additional properties" };
+              if (data319.coolant !== void 0) {
+                let data322 = data319.coolant;
+                if (typeof data322 !== "string") {
+                  const err820 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err820];
                   } else {
@@ -9934,11 +9945,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data324.by !== void 0) {
-                let data325 = data324.by;
-                if (typeof data325 !== "string") {
-                  const err821 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data322 === "unchanged" || data322 === "off")) {
+                  const err821 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err821];
                   } else {
@@ -9946,8 +9954,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data325 === "machine-move" || data325 === "reference-return" || data325 === "clearance")) {
-                  const err822 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.by.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data319["length-offset"] !== void 0) {
+                let data323 = data319["length-offset"];
+                if (typeof data323 !== "string") {
+                  const err822 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err822];
                   } else {
@@ -9955,33 +9966,32 @@ var compiled = (() => {
                   }
                   errors++;
                 }
+                if (!(data323 === "unchanged" || data323 === "active" || data323 === "cancelled")) {
+                  const err823 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err823];
+                  } else {
+                    vErrors.push(err823);
+                  }
+                  errors++;
+                }
               }
-              if (data324.z !== void 0) {
-                let data326 = data324.z;
-                const _errs971 = errors;
-                let valid262 = false;
-                const _errs972 = errors;
-                if (typeof data326 == "number" && isFinite(data326)) {
-                  if (data326 > 1e6 || isNaN(data326)) {
-                    const err823 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err823];
-                    } else {
-                      vErrors.push(err823);
-                    }
-                    errors++;
-                  }
-                  if (data326 < -1e6 || isNaN(data326)) {
-                    const err824 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err824];
-                    } else {
-                      vErrors.push(err824);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err825 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+            } else {
+              const err824 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err824];
+              } else {
+                vErrors.push(err824);
+              }
+              errors++;
+            }
+          }
+          if (data287["measure-effects"] !== void 0) {
+            let data324 = data287["measure-effects"];
+            if (data324 && typeof data324 == "object" && !Array.isArray(data324)) {
+              for (const key51 in data324) {
+                if (!(key51 === "position" || key51 === "spindle" || key51 === "coolant" || key51 === "length-offset")) {
+                  const err825 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key51 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err825];
                   } else {
@@ -9989,21 +9999,20 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid28 = _errs972 === errors;
-                valid262 = valid262 || _valid28;
-                const _errs974 = errors;
-                if (typeof data326 === "string") {
-                  if (!pattern24.test(data326)) {
-                    const err826 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err826];
-                    } else {
-                      vErrors.push(err826);
-                    }
-                    errors++;
+              }
+              if (data324.position !== void 0) {
+                let data325 = data324.position;
+                if (typeof data325 !== "string") {
+                  const err826 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err826];
+                  } else {
+                    vErrors.push(err826);
                   }
-                } else {
-                  const err827 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  errors++;
+                }
+                if (!(data325 === "unchanged" || data325 === "unknown" || data325 === "swap-height")) {
+                  const err827 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err827];
                   } else {
@@ -10011,31 +10020,20 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid28 = _errs974 === errors;
-                valid262 = valid262 || _valid28;
-                if (!valid262) {
-                  const err828 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              }
+              if (data324.spindle !== void 0) {
+                let data326 = data324.spindle;
+                if (typeof data326 !== "string") {
+                  const err828 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err828];
                   } else {
                     vErrors.push(err828);
                   }
                   errors++;
-                } else {
-                  errors = _errs971;
-                  if (vErrors !== null) {
-                    if (_errs971) {
-                      vErrors.length = _errs971;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
-              }
-              if (data324["acts-on"] !== void 0) {
-                let data327 = data324["acts-on"];
-                if (typeof data327 !== "string") {
-                  const err829 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data326 === "unchanged" || data326 === "stopped")) {
+                  const err829 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err829];
                   } else {
@@ -10043,8 +10041,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data327 === "spindle-nose" || data327 === "tool-tip")) {
-                  const err830 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties["acts-on"].enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data324.coolant !== void 0) {
+                let data327 = data324.coolant;
+                if (typeof data327 !== "string") {
+                  const err830 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err830];
                   } else {
@@ -10052,11 +10053,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data324["cancel-length-first"] !== void 0) {
-                let data328 = data324["cancel-length-first"];
-                if (typeof data328 !== "string") {
-                  const err831 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data327 === "unchanged" || data327 === "off")) {
+                  const err831 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err831];
                   } else {
@@ -10064,8 +10062,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data328 === "yes" || data328 === "no")) {
-                  const err832 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data324["length-offset"] !== void 0) {
+                let data328 = data324["length-offset"];
+                if (typeof data328 !== "string") {
+                  const err832 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err832];
                   } else {
@@ -10073,11 +10074,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data324.intermediate !== void 0) {
-                let data329 = data324.intermediate;
-                if (typeof data329 !== "string") {
-                  const err833 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data328 === "unchanged" || data328 === "active" || data328 === "cancelled")) {
+                  const err833 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err833];
                   } else {
@@ -10085,38 +10083,35 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data329 === "none" || data329 === "incremental-zero")) {
-                  const err834 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.intermediate.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err834];
-                  } else {
-                    vErrors.push(err834);
-                  }
-                  errors++;
-                }
-              }
-              if (data324["change-position"] !== void 0) {
-                if (!validate29(data324["change-position"], { instancePath: instancePath + "/machine/retract/change-position", parentData: data324, parentDataProperty: "change-position", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                  errors = vErrors.length;
-                }
               }
             } else {
-              const err835 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err834 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err835];
+                vErrors = [err834];
               } else {
-                vErrors.push(err835);
+                vErrors.push(err834);
               }
               errors++;
             }
           }
-          if (data282["length-offset"] !== void 0) {
-            let data331 = data282["length-offset"];
-            if (data331 && typeof data331 == "object" && !Array.isArray(data331)) {
-              for (const key53 in data331) {
-                if (!(key53 === "form" || key53 === "select-moves" || key53 === "cancel-moves")) {
-                  const err836 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key53 }, message: "must NOT have additional properties" };
+          if (data287.retract !== void 0) {
+            let data329 = data287.retract;
+            if (data329 && typeof data329 == "object" && !Array.isArray(data329)) {
+              for (const key52 in data329) {
+                if (!(key52 === "by" || key52 === "z" || key52 === "acts-on" || key52 === "cancel-length-first" || key52 === "intermediate" || key52 === "change-position")) {
+                  const err835 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key52 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err835];
+                  } else {
+                    vErrors.push(err835);
+                  }
+                  errors++;
+                }
+              }
+              if (data329.by !== void 0) {
+                let data330 = data329.by;
+                if (typeof data330 !== "string") {
+                  const err836 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err836];
                   } else {
@@ -10124,11 +10119,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data331.form !== void 0) {
-                let data332 = data331.form;
-                if (typeof data332 !== "string") {
-                  const err837 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data330 === "machine-move" || data330 === "reference-return" || data330 === "clearance")) {
+                  const err837 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.by.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err837];
                   } else {
@@ -10136,29 +10128,33 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data332 === "with-first-z" || data332 === "own-block" || data332 === "in-tool-word" || data332 === "none")) {
-                  const err838 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["length-offset"].properties.form.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err838];
-                  } else {
-                    vErrors.push(err838);
-                  }
-                  errors++;
-                }
               }
-              if (data331["select-moves"] !== void 0) {
-                let data333 = data331["select-moves"];
-                if (typeof data333 !== "string") {
-                  const err839 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err839];
-                  } else {
-                    vErrors.push(err839);
+              if (data329.z !== void 0) {
+                let data331 = data329.z;
+                const _errs985 = errors;
+                let valid263 = false;
+                const _errs986 = errors;
+                if (typeof data331 == "number" && isFinite(data331)) {
+                  if (data331 > 1e6 || isNaN(data331)) {
+                    const err838 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err838];
+                    } else {
+                      vErrors.push(err838);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data333 === "yes" || data333 === "no")) {
-                  const err840 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (data331 < -1e6 || isNaN(data331)) {
+                    const err839 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err839];
+                    } else {
+                      vErrors.push(err839);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err840 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err840];
                   } else {
@@ -10166,20 +10162,21 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data331["cancel-moves"] !== void 0) {
-                let data334 = data331["cancel-moves"];
-                if (typeof data334 !== "string") {
-                  const err841 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err841];
-                  } else {
-                    vErrors.push(err841);
+                var _valid29 = _errs986 === errors;
+                valid263 = valid263 || _valid29;
+                const _errs988 = errors;
+                if (typeof data331 === "string") {
+                  if (!pattern24.test(data331)) {
+                    const err841 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err841];
+                    } else {
+                      vErrors.push(err841);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data334 === "yes" || data334 === "no")) {
-                  const err842 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                } else {
+                  const err842 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err842];
                   } else {
@@ -10187,68 +10184,73 @@ var compiled = (() => {
                   }
                   errors++;
                 }
+                var _valid29 = _errs988 === errors;
+                valid263 = valid263 || _valid29;
+                if (!valid263) {
+                  const err843 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err843];
+                  } else {
+                    vErrors.push(err843);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs985;
+                  if (vErrors !== null) {
+                    if (_errs985) {
+                      vErrors.length = _errs985;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
               }
-            } else {
-              const err843 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err843];
-              } else {
-                vErrors.push(err843);
+              if (data329["acts-on"] !== void 0) {
+                let data332 = data329["acts-on"];
+                if (typeof data332 !== "string") {
+                  const err844 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err844];
+                  } else {
+                    vErrors.push(err844);
+                  }
+                  errors++;
+                }
+                if (!(data332 === "spindle-nose" || data332 === "tool-tip")) {
+                  const err845 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties["acts-on"].enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err845];
+                  } else {
+                    vErrors.push(err845);
+                  }
+                  errors++;
+                }
               }
-              errors++;
-            }
-          }
-          if (data282.lengths !== void 0) {
-            let data335 = data282.lengths;
-            if (typeof data335 !== "string") {
-              const err844 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err844];
-              } else {
-                vErrors.push(err844);
+              if (data329["cancel-length-first"] !== void 0) {
+                let data333 = data329["cancel-length-first"];
+                if (typeof data333 !== "string") {
+                  const err846 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err846];
+                  } else {
+                    vErrors.push(err846);
+                  }
+                  errors++;
+                }
+                if (!(data333 === "yes" || data333 === "no")) {
+                  const err847 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err847];
+                  } else {
+                    vErrors.push(err847);
+                  }
+                  errors++;
+                }
               }
-              errors++;
-            }
-            if (!(data335 === "table" || data335 === "measured" || data335 === "operator")) {
-              const err845 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.lengths.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err845];
-              } else {
-                vErrors.push(err845);
-              }
-              errors++;
-            }
-          }
-          if (data282.drawbar !== void 0) {
-            let data336 = data282.drawbar;
-            const _errs998 = errors;
-            let valid267 = false;
-            const _errs999 = errors;
-            if (typeof data336 !== "string") {
-              const err846 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err846];
-              } else {
-                vErrors.push(err846);
-              }
-              errors++;
-            }
-            if ("none" !== data336) {
-              const err847 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err847];
-              } else {
-                vErrors.push(err847);
-              }
-              errors++;
-            }
-            var _valid29 = _errs999 === errors;
-            valid267 = valid267 || _valid29;
-            const _errs1001 = errors;
-            if (data336 && typeof data336 == "object" && !Array.isArray(data336)) {
-              for (const key54 in data336) {
-                if (!(key54 === "travels" || key54 === "taper-air")) {
-                  const err848 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key54 }, message: "must NOT have additional properties" };
+              if (data329.intermediate !== void 0) {
+                let data334 = data329.intermediate;
+                if (typeof data334 !== "string") {
+                  const err848 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err848];
                   } else {
@@ -10256,11 +10258,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data336.travels !== void 0) {
-                let data337 = data336.travels;
-                if (typeof data337 !== "string") {
-                  const err849 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data334 === "none" || data334 === "incremental-zero")) {
+                  const err849 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.intermediate.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err849];
                   } else {
@@ -10268,20 +10267,29 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data337 === "clamped" || data337 === "released")) {
-                  const err850 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.drawbar.anyOf[1].properties.travels.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err850];
-                  } else {
-                    vErrors.push(err850);
-                  }
-                  errors++;
+              }
+              if (data329["change-position"] !== void 0) {
+                if (!validate29(data329["change-position"], { instancePath: instancePath + "/machine/retract/change-position", parentData: data329, parentDataProperty: "change-position", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                  errors = vErrors.length;
                 }
               }
-              if (data336["taper-air"] !== void 0) {
-                let data338 = data336["taper-air"];
-                if (typeof data338 !== "string") {
-                  const err851 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            } else {
+              const err850 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err850];
+              } else {
+                vErrors.push(err850);
+              }
+              errors++;
+            }
+          }
+          if (data287["length-offset"] !== void 0) {
+            let data336 = data287["length-offset"];
+            if (data336 && typeof data336 == "object" && !Array.isArray(data336)) {
+              for (const key53 in data336) {
+                if (!(key53 === "form" || key53 === "select-moves" || key53 === "cancel-moves")) {
+                  const err851 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key53 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err851];
                   } else {
@@ -10289,8 +10297,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data338 === "yes" || data338 === "no")) {
-                  const err852 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data336.form !== void 0) {
+                let data337 = data336.form;
+                if (typeof data337 !== "string") {
+                  const err852 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err852];
                   } else {
@@ -10298,67 +10309,50 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-            } else {
-              const err853 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err853];
-              } else {
-                vErrors.push(err853);
-              }
-              errors++;
-            }
-            var _valid29 = _errs1001 === errors;
-            valid267 = valid267 || _valid29;
-            if (!valid267) {
-              const err854 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err854];
-              } else {
-                vErrors.push(err854);
-              }
-              errors++;
-            } else {
-              errors = _errs998;
-              if (vErrors !== null) {
-                if (_errs998) {
-                  vErrors.length = _errs998;
-                } else {
-                  vErrors = null;
+                if (!(data337 === "with-first-z" || data337 === "own-block" || data337 === "in-tool-word" || data337 === "none")) {
+                  const err853 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["length-offset"].properties.form.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err853];
+                  } else {
+                    vErrors.push(err853);
+                  }
+                  errors++;
                 }
               }
-            }
-          }
-          if (data282.rack !== void 0) {
-            let data339 = data282.rack;
-            const _errs1010 = errors;
-            let valid270 = false;
-            const _errs1011 = errors;
-            if (typeof data339 !== "string") {
-              const err855 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err855];
-              } else {
-                vErrors.push(err855);
+              if (data336["select-moves"] !== void 0) {
+                let data338 = data336["select-moves"];
+                if (typeof data338 !== "string") {
+                  const err854 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err854];
+                  } else {
+                    vErrors.push(err854);
+                  }
+                  errors++;
+                }
+                if (!(data338 === "yes" || data338 === "no")) {
+                  const err855 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err855];
+                  } else {
+                    vErrors.push(err855);
+                  }
+                  errors++;
+                }
               }
-              errors++;
-            }
-            if ("none" !== data339) {
-              const err856 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err856];
-              } else {
-                vErrors.push(err856);
-              }
-              errors++;
-            }
-            var _valid30 = _errs1011 === errors;
-            valid270 = valid270 || _valid30;
-            const _errs1013 = errors;
-            if (data339 && typeof data339 == "object" && !Array.isArray(data339)) {
-              for (const key55 in data339) {
-                if (!func1.call(schema31.properties.machine.properties.rack.anyOf[1].properties, key55)) {
-                  const err857 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key55 }, message: "must NOT have additional properties" };
+              if (data336["cancel-moves"] !== void 0) {
+                let data339 = data336["cancel-moves"];
+                if (typeof data339 !== "string") {
+                  const err856 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err856];
+                  } else {
+                    vErrors.push(err856);
+                  }
+                  errors++;
+                }
+                if (!(data339 === "yes" || data339 === "no")) {
+                  const err857 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err857];
                   } else {
@@ -10367,75 +10361,79 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data339.style !== void 0) {
-                let data340 = data339.style;
-                if (typeof data340 !== "string") {
-                  const err858 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            } else {
+              const err858 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err858];
+              } else {
+                vErrors.push(err858);
+              }
+              errors++;
+            }
+          }
+          if (data287.lengths !== void 0) {
+            let data340 = data287.lengths;
+            if (typeof data340 !== "string") {
+              const err859 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err859];
+              } else {
+                vErrors.push(err859);
+              }
+              errors++;
+            }
+            if (!(data340 === "table" || data340 === "measured" || data340 === "operator")) {
+              const err860 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.lengths.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err860];
+              } else {
+                vErrors.push(err860);
+              }
+              errors++;
+            }
+          }
+          if (data287.drawbar !== void 0) {
+            let data341 = data287.drawbar;
+            const _errs1012 = errors;
+            let valid268 = false;
+            const _errs1013 = errors;
+            if (typeof data341 !== "string") {
+              const err861 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err861];
+              } else {
+                vErrors.push(err861);
+              }
+              errors++;
+            }
+            if ("none" !== data341) {
+              const err862 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err862];
+              } else {
+                vErrors.push(err862);
+              }
+              errors++;
+            }
+            var _valid30 = _errs1013 === errors;
+            valid268 = valid268 || _valid30;
+            const _errs1015 = errors;
+            if (data341 && typeof data341 == "object" && !Array.isArray(data341)) {
+              for (const key54 in data341) {
+                if (!(key54 === "travels" || key54 === "taper-air")) {
+                  const err863 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key54 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err858];
+                    vErrors = [err863];
                   } else {
-                    vErrors.push(err858);
-                  }
-                  errors++;
-                }
-                if (!(data340 === "drop-in" || data340 === "slide-in")) {
-                  const err859 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.style.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err859];
-                  } else {
-                    vErrors.push(err859);
+                    vErrors.push(err863);
                   }
                   errors++;
                 }
               }
-              if (data339["clear-z"] !== void 0) {
-                let data341 = data339["clear-z"];
-                const _errs1020 = errors;
-                let valid273 = false;
-                const _errs1021 = errors;
-                if (typeof data341 == "number" && isFinite(data341)) {
-                  if (data341 > 1e6 || isNaN(data341)) {
-                    const err860 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err860];
-                    } else {
-                      vErrors.push(err860);
-                    }
-                    errors++;
-                  }
-                  if (data341 < -1e6 || isNaN(data341)) {
-                    const err861 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err861];
-                    } else {
-                      vErrors.push(err861);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err862 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err862];
-                  } else {
-                    vErrors.push(err862);
-                  }
-                  errors++;
-                }
-                var _valid31 = _errs1021 === errors;
-                valid273 = valid273 || _valid31;
-                const _errs1023 = errors;
-                if (typeof data341 === "string") {
-                  if (!pattern24.test(data341)) {
-                    const err863 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err863];
-                    } else {
-                      vErrors.push(err863);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err864 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data341.travels !== void 0) {
+                let data342 = data341.travels;
+                if (typeof data342 !== "string") {
+                  const err864 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err864];
                   } else {
@@ -10443,129 +10441,118 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid31 = _errs1023 === errors;
-                valid273 = valid273 || _valid31;
-                if (!valid273) {
-                  const err865 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                if (!(data342 === "clamped" || data342 === "released")) {
+                  const err865 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.drawbar.anyOf[1].properties.travels.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err865];
                   } else {
                     vErrors.push(err865);
                   }
                   errors++;
-                } else {
-                  errors = _errs1020;
-                  if (vErrors !== null) {
-                    if (_errs1020) {
-                      vErrors.length = _errs1020;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data339["pocket-z"] !== void 0) {
-                let data342 = data339["pocket-z"];
-                const _errs1027 = errors;
-                let valid275 = false;
-                const _errs1028 = errors;
-                if (typeof data342 == "number" && isFinite(data342)) {
-                  if (data342 > 1e6 || isNaN(data342)) {
-                    const err866 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err866];
-                    } else {
-                      vErrors.push(err866);
-                    }
-                    errors++;
-                  }
-                  if (data342 < -1e6 || isNaN(data342)) {
-                    const err867 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err867];
-                    } else {
-                      vErrors.push(err867);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err868 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+              if (data341["taper-air"] !== void 0) {
+                let data343 = data341["taper-air"];
+                if (typeof data343 !== "string") {
+                  const err866 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err868];
+                    vErrors = [err866];
                   } else {
-                    vErrors.push(err868);
+                    vErrors.push(err866);
                   }
                   errors++;
                 }
-                var _valid32 = _errs1028 === errors;
-                valid275 = valid275 || _valid32;
-                const _errs1030 = errors;
-                if (typeof data342 === "string") {
-                  if (!pattern24.test(data342)) {
-                    const err869 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err869];
-                    } else {
-                      vErrors.push(err869);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err870 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data343 === "yes" || data343 === "no")) {
+                  const err867 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
-                    vErrors = [err870];
+                    vErrors = [err867];
                   } else {
-                    vErrors.push(err870);
+                    vErrors.push(err867);
                   }
                   errors++;
-                }
-                var _valid32 = _errs1030 === errors;
-                valid275 = valid275 || _valid32;
-                if (!valid275) {
-                  const err871 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err871];
-                  } else {
-                    vErrors.push(err871);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1027;
-                  if (vErrors !== null) {
-                    if (_errs1027) {
-                      vErrors.length = _errs1027;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data339["descend-from"] !== void 0) {
-                let data343 = data339["descend-from"];
-                const _errs1034 = errors;
-                let valid277 = false;
-                const _errs1035 = errors;
-                if (typeof data343 == "number" && isFinite(data343)) {
-                  if (data343 > 1e6 || isNaN(data343)) {
-                    const err872 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err872];
-                    } else {
-                      vErrors.push(err872);
-                    }
-                    errors++;
-                  }
-                  if (data343 < -1e6 || isNaN(data343)) {
-                    const err873 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err873];
-                    } else {
-                      vErrors.push(err873);
-                    }
-                    errors++;
-                  }
+            } else {
+              const err868 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err868];
+              } else {
+                vErrors.push(err868);
+              }
+              errors++;
+            }
+            var _valid30 = _errs1015 === errors;
+            valid268 = valid268 || _valid30;
+            if (!valid268) {
+              const err869 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err869];
+              } else {
+                vErrors.push(err869);
+              }
+              errors++;
+            } else {
+              errors = _errs1012;
+              if (vErrors !== null) {
+                if (_errs1012) {
+                  vErrors.length = _errs1012;
                 } else {
-                  const err874 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data287.rack !== void 0) {
+            let data344 = data287.rack;
+            const _errs1024 = errors;
+            let valid271 = false;
+            const _errs1025 = errors;
+            if (typeof data344 !== "string") {
+              const err870 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err870];
+              } else {
+                vErrors.push(err870);
+              }
+              errors++;
+            }
+            if ("none" !== data344) {
+              const err871 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err871];
+              } else {
+                vErrors.push(err871);
+              }
+              errors++;
+            }
+            var _valid31 = _errs1025 === errors;
+            valid271 = valid271 || _valid31;
+            const _errs1027 = errors;
+            if (data344 && typeof data344 == "object" && !Array.isArray(data344)) {
+              for (const key55 in data344) {
+                if (!func1.call(schema31.properties.machine.properties.rack.anyOf[1].properties, key55)) {
+                  const err872 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key55 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err872];
+                  } else {
+                    vErrors.push(err872);
+                  }
+                  errors++;
+                }
+              }
+              if (data344.style !== void 0) {
+                let data345 = data344.style;
+                if (typeof data345 !== "string") {
+                  const err873 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err873];
+                  } else {
+                    vErrors.push(err873);
+                  }
+                  errors++;
+                }
+                if (!(data345 === "drop-in" || data345 === "slide-in")) {
+                  const err874 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.style.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err874];
                   } else {
@@ -10573,12 +10560,15 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid33 = _errs1035 === errors;
-                valid277 = valid277 || _valid33;
-                const _errs1037 = errors;
-                if (typeof data343 === "string") {
-                  if (!pattern24.test(data343)) {
-                    const err875 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+              }
+              if (data344["clear-z"] !== void 0) {
+                let data346 = data344["clear-z"];
+                const _errs1034 = errors;
+                let valid274 = false;
+                const _errs1035 = errors;
+                if (typeof data346 == "number" && isFinite(data346)) {
+                  if (data346 > 1e6 || isNaN(data346)) {
+                    const err875 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
                       vErrors = [err875];
                     } else {
@@ -10586,23 +10576,54 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                } else {
-                  const err876 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err876];
-                  } else {
-                    vErrors.push(err876);
+                  if (data346 < -1e6 || isNaN(data346)) {
+                    const err876 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err876];
+                    } else {
+                      vErrors.push(err876);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                var _valid33 = _errs1037 === errors;
-                valid277 = valid277 || _valid33;
-                if (!valid277) {
-                  const err877 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                } else {
+                  const err877 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err877];
                   } else {
                     vErrors.push(err877);
+                  }
+                  errors++;
+                }
+                var _valid32 = _errs1035 === errors;
+                valid274 = valid274 || _valid32;
+                const _errs1037 = errors;
+                if (typeof data346 === "string") {
+                  if (!pattern24.test(data346)) {
+                    const err878 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err878];
+                    } else {
+                      vErrors.push(err878);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err879 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err879];
+                  } else {
+                    vErrors.push(err879);
+                  }
+                  errors++;
+                }
+                var _valid32 = _errs1037 === errors;
+                valid274 = valid274 || _valid32;
+                if (!valid274) {
+                  const err880 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err880];
+                  } else {
+                    vErrors.push(err880);
                   }
                   errors++;
                 } else {
@@ -10616,45 +10637,14 @@ var compiled = (() => {
                   }
                 }
               }
-              if (data339["descend-feed"] !== void 0) {
-                let data344 = data339["descend-feed"];
+              if (data344["pocket-z"] !== void 0) {
+                let data347 = data344["pocket-z"];
                 const _errs1041 = errors;
-                let valid279 = false;
+                let valid276 = false;
                 const _errs1042 = errors;
-                if (typeof data344 == "number" && isFinite(data344)) {
-                  if (data344 > 1e6 || isNaN(data344)) {
-                    const err878 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err878];
-                    } else {
-                      vErrors.push(err878);
-                    }
-                    errors++;
-                  }
-                  if (data344 <= 0 || isNaN(data344)) {
-                    const err879 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err879];
-                    } else {
-                      vErrors.push(err879);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err880 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err880];
-                  } else {
-                    vErrors.push(err880);
-                  }
-                  errors++;
-                }
-                var _valid34 = _errs1042 === errors;
-                valid279 = valid279 || _valid34;
-                const _errs1044 = errors;
-                if (typeof data344 === "string") {
-                  if (!pattern93.test(data344)) {
-                    const err881 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                if (typeof data347 == "number" && isFinite(data347)) {
+                  if (data347 > 1e6 || isNaN(data347)) {
+                    const err881 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
                       vErrors = [err881];
                     } else {
@@ -10662,23 +10652,54 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                } else {
-                  const err882 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err882];
-                  } else {
-                    vErrors.push(err882);
+                  if (data347 < -1e6 || isNaN(data347)) {
+                    const err882 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err882];
+                    } else {
+                      vErrors.push(err882);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                var _valid34 = _errs1044 === errors;
-                valid279 = valid279 || _valid34;
-                if (!valid279) {
-                  const err883 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                } else {
+                  const err883 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err883];
                   } else {
                     vErrors.push(err883);
+                  }
+                  errors++;
+                }
+                var _valid33 = _errs1042 === errors;
+                valid276 = valid276 || _valid33;
+                const _errs1044 = errors;
+                if (typeof data347 === "string") {
+                  if (!pattern24.test(data347)) {
+                    const err884 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err884];
+                    } else {
+                      vErrors.push(err884);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err885 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err885];
+                  } else {
+                    vErrors.push(err885);
+                  }
+                  errors++;
+                }
+                var _valid33 = _errs1044 === errors;
+                valid276 = valid276 || _valid33;
+                if (!valid276) {
+                  const err886 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err886];
+                  } else {
+                    vErrors.push(err886);
                   }
                   errors++;
                 } else {
@@ -10692,91 +10713,45 @@ var compiled = (() => {
                   }
                 }
               }
-              if (data339.pockets !== void 0) {
-                let data345 = data339.pockets;
-                const _errs1047 = errors;
-                let valid280 = false;
+              if (data344["descend-from"] !== void 0) {
+                let data348 = data344["descend-from"];
                 const _errs1048 = errors;
-                if (data345 && typeof data345 == "object" && !Array.isArray(data345)) {
-                  for (const key56 in data345) {
-                    if (!(key56 === "first" || key56 === "pitch" || key56 === "count")) {
-                      const err884 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key56 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err884];
-                      } else {
-                        vErrors.push(err884);
-                      }
-                      errors++;
-                    }
-                  }
-                  if (data345.first !== void 0) {
-                    if (!validate31(data345.first, { instancePath: instancePath + "/machine/rack/pockets/first", parentData: data345, parentDataProperty: "first", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-                      errors = vErrors.length;
-                    }
-                  }
-                  if (data345.pitch !== void 0) {
-                    if (!validate31(data345.pitch, { instancePath: instancePath + "/machine/rack/pockets/pitch", parentData: data345, parentDataProperty: "pitch", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-                      errors = vErrors.length;
-                    }
-                  }
-                  if (data345.count !== void 0) {
-                    let data348 = data345.count;
-                    if (!(typeof data348 == "number" && (!(data348 % 1) && !isNaN(data348)) && isFinite(data348))) {
-                      const err885 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                      if (vErrors === null) {
-                        vErrors = [err885];
-                      } else {
-                        vErrors.push(err885);
-                      }
-                      errors++;
-                    }
-                    if (typeof data348 == "number" && isFinite(data348)) {
-                      if (data348 > 200 || isNaN(data348)) {
-                        const err886 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/maximum", keyword: "maximum", params: { comparison: "<=", limit: 200 }, message: "must be <= 200" };
-                        if (vErrors === null) {
-                          vErrors = [err886];
-                        } else {
-                          vErrors.push(err886);
-                        }
-                        errors++;
-                      }
-                      if (data348 < 1 || isNaN(data348)) {
-                        const err887 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1" };
-                        if (vErrors === null) {
-                          vErrors = [err887];
-                        } else {
-                          vErrors.push(err887);
-                        }
-                        errors++;
-                      }
-                    }
-                  }
-                } else {
-                  const err888 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-                  if (vErrors === null) {
-                    vErrors = [err888];
-                  } else {
-                    vErrors.push(err888);
-                  }
-                  errors++;
-                }
-                var _valid35 = _errs1048 === errors;
-                valid280 = valid280 || _valid35;
-                const _errs1055 = errors;
-                if (Array.isArray(data345)) {
-                  if (data345.length > 200) {
-                    const err889 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 200 }, message: "must NOT have more than 200 items" };
+                let valid278 = false;
+                const _errs1049 = errors;
+                if (typeof data348 == "number" && isFinite(data348)) {
+                  if (data348 > 1e6 || isNaN(data348)) {
+                    const err887 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
-                      vErrors = [err889];
+                      vErrors = [err887];
                     } else {
-                      vErrors.push(err889);
+                      vErrors.push(err887);
                     }
                     errors++;
                   }
-                  if (data345.length < 1) {
-                    const err890 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+                  if (data348 < -1e6 || isNaN(data348)) {
+                    const err888 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err888];
+                    } else {
+                      vErrors.push(err888);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err889 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err889];
+                  } else {
+                    vErrors.push(err889);
+                  }
+                  errors++;
+                }
+                var _valid34 = _errs1049 === errors;
+                valid278 = valid278 || _valid34;
+                const _errs1051 = errors;
+                if (typeof data348 === "string") {
+                  if (!pattern24.test(data348)) {
+                    const err890 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                     if (vErrors === null) {
                       vErrors = [err890];
                     } else {
@@ -10784,15 +10759,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  const len10 = data345.length;
-                  for (let i12 = 0; i12 < len10; i12++) {
-                    if (!validate31(data345[i12], { instancePath: instancePath + "/machine/rack/pockets/" + i12, parentData: data345, parentDataProperty: i12, rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-                      errors = vErrors.length;
-                    }
-                  }
                 } else {
-                  const err891 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err891 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err891];
                   } else {
@@ -10800,10 +10768,10 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid35 = _errs1055 === errors;
-                valid280 = valid280 || _valid35;
-                if (!valid280) {
-                  const err892 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid34 = _errs1051 === errors;
+                valid278 = valid278 || _valid34;
+                if (!valid278) {
+                  const err892 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err892];
                   } else {
@@ -10811,113 +10779,125 @@ var compiled = (() => {
                   }
                   errors++;
                 } else {
-                  errors = _errs1047;
+                  errors = _errs1048;
                   if (vErrors !== null) {
-                    if (_errs1047) {
-                      vErrors.length = _errs1047;
+                    if (_errs1048) {
+                      vErrors.length = _errs1048;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data339.zone !== void 0) {
-                let data350 = data339.zone;
-                if (data350 && typeof data350 == "object" && !Array.isArray(data350)) {
-                  for (const key57 in data350) {
-                    if (!(key57 === "min" || key57 === "max")) {
-                      const err893 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key57 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err893];
-                      } else {
-                        vErrors.push(err893);
-                      }
-                      errors++;
+              if (data344["descend-feed"] !== void 0) {
+                let data349 = data344["descend-feed"];
+                const _errs1055 = errors;
+                let valid280 = false;
+                const _errs1056 = errors;
+                if (typeof data349 == "number" && isFinite(data349)) {
+                  if (data349 > 1e6 || isNaN(data349)) {
+                    const err893 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err893];
+                    } else {
+                      vErrors.push(err893);
                     }
+                    errors++;
                   }
-                  if (data350.min !== void 0) {
-                    if (!validate29(data350.min, { instancePath: instancePath + "/machine/rack/zone/min", parentData: data350, parentDataProperty: "min", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                      errors = vErrors.length;
+                  if (data349 <= 0 || isNaN(data349)) {
+                    const err894 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                    if (vErrors === null) {
+                      vErrors = [err894];
+                    } else {
+                      vErrors.push(err894);
                     }
-                  }
-                  if (data350.max !== void 0) {
-                    if (!validate29(data350.max, { instancePath: instancePath + "/machine/rack/zone/max", parentData: data350, parentDataProperty: "max", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                      errors = vErrors.length;
-                    }
+                    errors++;
                   }
                 } else {
-                  const err894 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err895 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
-                    vErrors = [err894];
+                    vErrors = [err895];
                   } else {
-                    vErrors.push(err894);
+                    vErrors.push(err895);
                   }
                   errors++;
                 }
-              }
-              if (data339.slide !== void 0) {
-                let data353 = data339.slide;
-                if (data353 && typeof data353 == "object" && !Array.isArray(data353)) {
-                  for (const key58 in data353) {
-                    if (!(key58 === "direction" || key58 === "distance" || key58 === "feed")) {
-                      const err895 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key58 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err895];
-                      } else {
-                        vErrors.push(err895);
-                      }
-                      errors++;
-                    }
-                  }
-                  if (data353.direction !== void 0) {
-                    let data354 = data353.direction;
-                    if (typeof data354 !== "string") {
-                      const err896 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err896];
-                      } else {
-                        vErrors.push(err896);
-                      }
-                      errors++;
-                    }
-                    if (!(data354 === "+x" || data354 === "-x" || data354 === "+y" || data354 === "-y")) {
-                      const err897 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.slide.properties.direction.enum }, message: "must be equal to one of the allowed values" };
-                      if (vErrors === null) {
-                        vErrors = [err897];
-                      } else {
-                        vErrors.push(err897);
-                      }
-                      errors++;
-                    }
-                  }
-                  if (data353.distance !== void 0) {
-                    let data355 = data353.distance;
-                    const _errs1070 = errors;
-                    let valid287 = false;
-                    const _errs1071 = errors;
-                    if (typeof data355 == "number" && isFinite(data355)) {
-                      if (data355 > 1e6 || isNaN(data355)) {
-                        const err898 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err898];
-                        } else {
-                          vErrors.push(err898);
-                        }
-                        errors++;
-                      }
-                      if (data355 < -1e6 || isNaN(data355)) {
-                        const err899 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err899];
-                        } else {
-                          vErrors.push(err899);
-                        }
-                        errors++;
-                      }
+                var _valid35 = _errs1056 === errors;
+                valid280 = valid280 || _valid35;
+                const _errs1058 = errors;
+                if (typeof data349 === "string") {
+                  if (!pattern93.test(data349)) {
+                    const err896 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err896];
                     } else {
-                      const err900 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      vErrors.push(err896);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err897 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err897];
+                  } else {
+                    vErrors.push(err897);
+                  }
+                  errors++;
+                }
+                var _valid35 = _errs1058 === errors;
+                valid280 = valid280 || _valid35;
+                if (!valid280) {
+                  const err898 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err898];
+                  } else {
+                    vErrors.push(err898);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1055;
+                  if (vErrors !== null) {
+                    if (_errs1055) {
+                      vErrors.length = _errs1055;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data344.pockets !== void 0) {
+                let data350 = data344.pockets;
+                const _errs1061 = errors;
+                let valid281 = false;
+                const _errs1062 = errors;
+                if (data350 && typeof data350 == "object" && !Array.isArray(data350)) {
+                  for (const key56 in data350) {
+                    if (!(key56 === "first" || key56 === "pitch" || key56 === "count")) {
+                      const err899 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key56 }, message: "must NOT have additional properties" };
+                      if (vErrors === null) {
+                        vErrors = [err899];
+                      } else {
+                        vErrors.push(err899);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data350.first !== void 0) {
+                    if (!validate31(data350.first, { instancePath: instancePath + "/machine/rack/pockets/first", parentData: data350, parentDataProperty: "first", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                  if (data350.pitch !== void 0) {
+                    if (!validate31(data350.pitch, { instancePath: instancePath + "/machine/rack/pockets/pitch", parentData: data350, parentDataProperty: "pitch", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                  if (data350.count !== void 0) {
+                    let data353 = data350.count;
+                    if (!(typeof data353 == "number" && (!(data353 % 1) && !isNaN(data353)) && isFinite(data353))) {
+                      const err900 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                       if (vErrors === null) {
                         vErrors = [err900];
                       } else {
@@ -10925,12 +10905,9 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                    var _valid36 = _errs1071 === errors;
-                    valid287 = valid287 || _valid36;
-                    const _errs1073 = errors;
-                    if (typeof data355 === "string") {
-                      if (!pattern24.test(data355)) {
-                        const err901 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (typeof data353 == "number" && isFinite(data353)) {
+                      if (data353 > 200 || isNaN(data353)) {
+                        const err901 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/maximum", keyword: "maximum", params: { comparison: "<=", limit: 200 }, message: "must be <= 200" };
                         if (vErrors === null) {
                           vErrors = [err901];
                         } else {
@@ -10938,84 +10915,91 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                    } else {
-                      const err902 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err902];
-                      } else {
-                        vErrors.push(err902);
-                      }
-                      errors++;
-                    }
-                    var _valid36 = _errs1073 === errors;
-                    valid287 = valid287 || _valid36;
-                    if (!valid287) {
-                      const err903 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                      if (vErrors === null) {
-                        vErrors = [err903];
-                      } else {
-                        vErrors.push(err903);
-                      }
-                      errors++;
-                    } else {
-                      errors = _errs1070;
-                      if (vErrors !== null) {
-                        if (_errs1070) {
-                          vErrors.length = _errs1070;
+                      if (data353 < 1 || isNaN(data353)) {
+                        const err902 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1" };
+                        if (vErrors === null) {
+                          vErrors = [err902];
                         } else {
-                          vErrors = null;
+                          vErrors.push(err902);
                         }
+                        errors++;
                       }
                     }
                   }
-                  if (data353.feed !== void 0) {
-                    let data356 = data353.feed;
-                    const _errs1077 = errors;
-                    let valid289 = false;
-                    const _errs1078 = errors;
-                    if (typeof data356 == "number" && isFinite(data356)) {
-                      if (data356 > 1e6 || isNaN(data356)) {
-                        const err904 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err904];
-                        } else {
-                          vErrors.push(err904);
-                        }
-                        errors++;
-                      }
-                      if (data356 <= 0 || isNaN(data356)) {
-                        const err905 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                        if (vErrors === null) {
-                          vErrors = [err905];
-                        } else {
-                          vErrors.push(err905);
-                        }
-                        errors++;
-                      }
+                } else {
+                  const err903 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  if (vErrors === null) {
+                    vErrors = [err903];
+                  } else {
+                    vErrors.push(err903);
+                  }
+                  errors++;
+                }
+                var _valid36 = _errs1062 === errors;
+                valid281 = valid281 || _valid36;
+                const _errs1069 = errors;
+                if (Array.isArray(data350)) {
+                  if (data350.length > 200) {
+                    const err904 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 200 }, message: "must NOT have more than 200 items" };
+                    if (vErrors === null) {
+                      vErrors = [err904];
                     } else {
-                      const err906 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err906];
-                      } else {
-                        vErrors.push(err906);
-                      }
-                      errors++;
+                      vErrors.push(err904);
                     }
-                    var _valid37 = _errs1078 === errors;
-                    valid289 = valid289 || _valid37;
-                    const _errs1080 = errors;
-                    if (typeof data356 === "string") {
-                      if (!pattern93.test(data356)) {
-                        const err907 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
-                        if (vErrors === null) {
-                          vErrors = [err907];
-                        } else {
-                          vErrors.push(err907);
-                        }
-                        errors++;
-                      }
+                    errors++;
+                  }
+                  if (data350.length < 1) {
+                    const err905 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+                    if (vErrors === null) {
+                      vErrors = [err905];
                     } else {
-                      const err908 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      vErrors.push(err905);
+                    }
+                    errors++;
+                  }
+                  const len10 = data350.length;
+                  for (let i12 = 0; i12 < len10; i12++) {
+                    if (!validate31(data350[i12], { instancePath: instancePath + "/machine/rack/pockets/" + i12, parentData: data350, parentDataProperty: i12, rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                } else {
+                  const err906 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  if (vErrors === null) {
+                    vErrors = [err906];
+                  } else {
+                    vErrors.push(err906);
+                  }
+                  errors++;
+                }
+                var _valid36 = _errs1069 === errors;
+                valid281 = valid281 || _valid36;
+                if (!valid281) {
+                  const err907 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err907];
+                  } else {
+                    vErrors.push(err907);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1061;
+                  if (vErrors !== null) {
+                    if (_errs1061) {
+                      vErrors.length = _errs1061;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data344.zone !== void 0) {
+                let data355 = data344.zone;
+                if (data355 && typeof data355 == "object" && !Array.isArray(data355)) {
+                  for (const key57 in data355) {
+                    if (!(key57 === "min" || key57 === "max")) {
+                      const err908 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key57 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
                         vErrors = [err908];
                       } else {
@@ -11023,21 +11007,210 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                    var _valid37 = _errs1080 === errors;
-                    valid289 = valid289 || _valid37;
-                    if (!valid289) {
-                      const err909 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  }
+                  if (data355.min !== void 0) {
+                    if (!validate29(data355.min, { instancePath: instancePath + "/machine/rack/zone/min", parentData: data355, parentDataProperty: "min", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                  if (data355.max !== void 0) {
+                    if (!validate29(data355.max, { instancePath: instancePath + "/machine/rack/zone/max", parentData: data355, parentDataProperty: "max", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                } else {
+                  const err909 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  if (vErrors === null) {
+                    vErrors = [err909];
+                  } else {
+                    vErrors.push(err909);
+                  }
+                  errors++;
+                }
+              }
+              if (data344.slide !== void 0) {
+                let data358 = data344.slide;
+                if (data358 && typeof data358 == "object" && !Array.isArray(data358)) {
+                  for (const key58 in data358) {
+                    if (!(key58 === "direction" || key58 === "distance" || key58 === "feed")) {
+                      const err910 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key58 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
-                        vErrors = [err909];
+                        vErrors = [err910];
                       } else {
-                        vErrors.push(err909);
+                        vErrors.push(err910);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data358.direction !== void 0) {
+                    let data359 = data358.direction;
+                    if (typeof data359 !== "string") {
+                      const err911 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err911];
+                      } else {
+                        vErrors.push(err911);
+                      }
+                      errors++;
+                    }
+                    if (!(data359 === "+x" || data359 === "-x" || data359 === "+y" || data359 === "-y")) {
+                      const err912 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.slide.properties.direction.enum }, message: "must be equal to one of the allowed values" };
+                      if (vErrors === null) {
+                        vErrors = [err912];
+                      } else {
+                        vErrors.push(err912);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data358.distance !== void 0) {
+                    let data360 = data358.distance;
+                    const _errs1084 = errors;
+                    let valid288 = false;
+                    const _errs1085 = errors;
+                    if (typeof data360 == "number" && isFinite(data360)) {
+                      if (data360 > 1e6 || isNaN(data360)) {
+                        const err913 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err913];
+                        } else {
+                          vErrors.push(err913);
+                        }
+                        errors++;
+                      }
+                      if (data360 < -1e6 || isNaN(data360)) {
+                        const err914 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err914];
+                        } else {
+                          vErrors.push(err914);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err915 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err915];
+                      } else {
+                        vErrors.push(err915);
+                      }
+                      errors++;
+                    }
+                    var _valid37 = _errs1085 === errors;
+                    valid288 = valid288 || _valid37;
+                    const _errs1087 = errors;
+                    if (typeof data360 === "string") {
+                      if (!pattern24.test(data360)) {
+                        const err916 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err916];
+                        } else {
+                          vErrors.push(err916);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err917 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err917];
+                      } else {
+                        vErrors.push(err917);
+                      }
+                      errors++;
+                    }
+                    var _valid37 = _errs1087 === errors;
+                    valid288 = valid288 || _valid37;
+                    if (!valid288) {
+                      const err918 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err918];
+                      } else {
+                        vErrors.push(err918);
                       }
                       errors++;
                     } else {
-                      errors = _errs1077;
+                      errors = _errs1084;
                       if (vErrors !== null) {
-                        if (_errs1077) {
-                          vErrors.length = _errs1077;
+                        if (_errs1084) {
+                          vErrors.length = _errs1084;
+                        } else {
+                          vErrors = null;
+                        }
+                      }
+                    }
+                  }
+                  if (data358.feed !== void 0) {
+                    let data361 = data358.feed;
+                    const _errs1091 = errors;
+                    let valid290 = false;
+                    const _errs1092 = errors;
+                    if (typeof data361 == "number" && isFinite(data361)) {
+                      if (data361 > 1e6 || isNaN(data361)) {
+                        const err919 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err919];
+                        } else {
+                          vErrors.push(err919);
+                        }
+                        errors++;
+                      }
+                      if (data361 <= 0 || isNaN(data361)) {
+                        const err920 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                        if (vErrors === null) {
+                          vErrors = [err920];
+                        } else {
+                          vErrors.push(err920);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err921 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err921];
+                      } else {
+                        vErrors.push(err921);
+                      }
+                      errors++;
+                    }
+                    var _valid38 = _errs1092 === errors;
+                    valid290 = valid290 || _valid38;
+                    const _errs1094 = errors;
+                    if (typeof data361 === "string") {
+                      if (!pattern93.test(data361)) {
+                        const err922 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                        if (vErrors === null) {
+                          vErrors = [err922];
+                        } else {
+                          vErrors.push(err922);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err923 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err923];
+                      } else {
+                        vErrors.push(err923);
+                      }
+                      errors++;
+                    }
+                    var _valid38 = _errs1094 === errors;
+                    valid290 = valid290 || _valid38;
+                    if (!valid290) {
+                      const err924 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err924];
+                      } else {
+                        vErrors.push(err924);
+                      }
+                      errors++;
+                    } else {
+                      errors = _errs1091;
+                      if (vErrors !== null) {
+                        if (_errs1091) {
+                          vErrors.length = _errs1091;
                         } else {
                           vErrors = null;
                         }
@@ -11045,225 +11218,41 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err910 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err925 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
-                    vErrors = [err910];
+                    vErrors = [err925];
                   } else {
-                    vErrors.push(err910);
+                    vErrors.push(err925);
                   }
                   errors++;
                 }
               }
-              if (data339.widest !== void 0) {
-                let data357 = data339.widest;
-                const _errs1084 = errors;
-                let valid291 = false;
-                const _errs1085 = errors;
-                if (typeof data357 == "number" && isFinite(data357)) {
-                  if (data357 > 1e6 || isNaN(data357)) {
-                    const err911 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+              if (data344.widest !== void 0) {
+                let data362 = data344.widest;
+                const _errs1098 = errors;
+                let valid292 = false;
+                const _errs1099 = errors;
+                if (typeof data362 == "number" && isFinite(data362)) {
+                  if (data362 > 1e6 || isNaN(data362)) {
+                    const err926 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
-                      vErrors = [err911];
+                      vErrors = [err926];
                     } else {
-                      vErrors.push(err911);
+                      vErrors.push(err926);
                     }
                     errors++;
                   }
-                  if (data357 < 0 || isNaN(data357)) {
-                    const err912 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                  if (data362 < 0 || isNaN(data362)) {
+                    const err927 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err912];
+                      vErrors = [err927];
                     } else {
-                      vErrors.push(err912);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err913 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err913];
-                  } else {
-                    vErrors.push(err913);
-                  }
-                  errors++;
-                }
-                var _valid38 = _errs1085 === errors;
-                valid291 = valid291 || _valid38;
-                const _errs1087 = errors;
-                if (typeof data357 === "string") {
-                  if (!pattern22.test(data357)) {
-                    const err914 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err914];
-                    } else {
-                      vErrors.push(err914);
+                      vErrors.push(err927);
                     }
                     errors++;
                   }
                 } else {
-                  const err915 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err915];
-                  } else {
-                    vErrors.push(err915);
-                  }
-                  errors++;
-                }
-                var _valid38 = _errs1087 === errors;
-                valid291 = valid291 || _valid38;
-                if (!valid291) {
-                  const err916 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err916];
-                  } else {
-                    vErrors.push(err916);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1084;
-                  if (vErrors !== null) {
-                    if (_errs1084) {
-                      vErrors.length = _errs1084;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
-                }
-              }
-              if (data339.longest !== void 0) {
-                let data358 = data339.longest;
-                const _errs1091 = errors;
-                let valid293 = false;
-                const _errs1092 = errors;
-                if (typeof data358 == "number" && isFinite(data358)) {
-                  if (data358 > 1e6 || isNaN(data358)) {
-                    const err917 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err917];
-                    } else {
-                      vErrors.push(err917);
-                    }
-                    errors++;
-                  }
-                  if (data358 < 0 || isNaN(data358)) {
-                    const err918 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err918];
-                    } else {
-                      vErrors.push(err918);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err919 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err919];
-                  } else {
-                    vErrors.push(err919);
-                  }
-                  errors++;
-                }
-                var _valid39 = _errs1092 === errors;
-                valid293 = valid293 || _valid39;
-                const _errs1094 = errors;
-                if (typeof data358 === "string") {
-                  if (!pattern22.test(data358)) {
-                    const err920 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err920];
-                    } else {
-                      vErrors.push(err920);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err921 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err921];
-                  } else {
-                    vErrors.push(err921);
-                  }
-                  errors++;
-                }
-                var _valid39 = _errs1094 === errors;
-                valid293 = valid293 || _valid39;
-                if (!valid293) {
-                  const err922 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err922];
-                  } else {
-                    vErrors.push(err922);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1091;
-                  if (vErrors !== null) {
-                    if (_errs1091) {
-                      vErrors.length = _errs1091;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
-                }
-              }
-              if (data339.cover !== void 0) {
-                let data359 = data339.cover;
-                if (typeof data359 !== "string") {
-                  const err923 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err923];
-                  } else {
-                    vErrors.push(err923);
-                  }
-                  errors++;
-                }
-                if (!(data359 === "yes" || data359 === "no")) {
-                  const err924 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err924];
-                  } else {
-                    vErrors.push(err924);
-                  }
-                  errors++;
-                }
-              }
-              if (data339["at-end"] !== void 0) {
-                let data360 = data339["at-end"];
-                if (data360 && typeof data360 == "object" && !Array.isArray(data360)) {
-                  for (const key59 in data360) {
-                    if (!(key59 === "tool")) {
-                      const err925 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key59 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err925];
-                      } else {
-                        vErrors.push(err925);
-                      }
-                      errors++;
-                    }
-                  }
-                  if (data360.tool !== void 0) {
-                    let data361 = data360.tool;
-                    if (typeof data361 !== "string") {
-                      const err926 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err926];
-                      } else {
-                        vErrors.push(err926);
-                      }
-                      errors++;
-                    }
-                    if (!(data361 === "return" || data361 === "keep")) {
-                      const err927 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties["at-end"].properties.tool.enum }, message: "must be equal to one of the allowed values" };
-                      if (vErrors === null) {
-                        vErrors = [err927];
-                      } else {
-                        vErrors.push(err927);
-                      }
-                      errors++;
-                    }
-                  }
-                } else {
-                  const err928 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err928 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err928];
                   } else {
@@ -11271,226 +11260,248 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-            } else {
-              const err929 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err929];
-              } else {
-                vErrors.push(err929);
-              }
-              errors++;
-            }
-            var _valid30 = _errs1013 === errors;
-            valid270 = valid270 || _valid30;
-            if (!valid270) {
-              const err930 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err930];
-              } else {
-                vErrors.push(err930);
-              }
-              errors++;
-            } else {
-              errors = _errs1010;
-              if (vErrors !== null) {
-                if (_errs1010) {
-                  vErrors.length = _errs1010;
+                var _valid39 = _errs1099 === errors;
+                valid292 = valid292 || _valid39;
+                const _errs1101 = errors;
+                if (typeof data362 === "string") {
+                  if (!pattern22.test(data362)) {
+                    const err929 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err929];
+                    } else {
+                      vErrors.push(err929);
+                    }
+                    errors++;
+                  }
                 } else {
-                  vErrors = null;
+                  const err930 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err930];
+                  } else {
+                    vErrors.push(err930);
+                  }
+                  errors++;
                 }
-              }
-            }
-          }
-          if (data282.park !== void 0) {
-            if (!validate31(data282.park, { instancePath: instancePath + "/machine/park", parentData: data282, parentDataProperty: "park", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-              errors = vErrors.length;
-            }
-          }
-          if (data282.outputs !== void 0) {
-            let data363 = data282.outputs;
-            if (data363 && typeof data363 == "object" && !Array.isArray(data363)) {
-              for (const key60 in data363) {
-                if (!pattern99.test(key60)) {
-                  const err931 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key60 }, message: "must NOT have additional properties" };
+                var _valid39 = _errs1101 === errors;
+                valid292 = valid292 || _valid39;
+                if (!valid292) {
+                  const err931 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err931];
                   } else {
                     vErrors.push(err931);
                   }
                   errors++;
-                }
-              }
-              for (const key61 in data363) {
-                if (pattern99.test(key61)) {
-                  let data364 = data363[key61];
-                  if (data364 && typeof data364 == "object" && !Array.isArray(data364)) {
-                    for (const key62 in data364) {
-                      if (!(key62 === "number" || key62 === "during")) {
-                        const err932 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key62 }, message: "must NOT have additional properties" };
-                        if (vErrors === null) {
-                          vErrors = [err932];
-                        } else {
-                          vErrors.push(err932);
-                        }
-                        errors++;
-                      }
-                    }
-                    if (data364.number !== void 0) {
-                      let data365 = data364.number;
-                      if (!(typeof data365 == "number" && (!(data365 % 1) && !isNaN(data365)) && isFinite(data365))) {
-                        const err933 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                        if (vErrors === null) {
-                          vErrors = [err933];
-                        } else {
-                          vErrors.push(err933);
-                        }
-                        errors++;
-                      }
-                      if (typeof data365 == "number" && isFinite(data365)) {
-                        if (data365 > 9999 || isNaN(data365)) {
-                          const err934 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                          if (vErrors === null) {
-                            vErrors = [err934];
-                          } else {
-                            vErrors.push(err934);
-                          }
-                          errors++;
-                        }
-                        if (data365 < 0 || isNaN(data365)) {
-                          const err935 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                          if (vErrors === null) {
-                            vErrors = [err935];
-                          } else {
-                            vErrors.push(err935);
-                          }
-                          errors++;
-                        }
-                      }
-                    }
-                    if (data364.during !== void 0) {
-                      let data366 = data364.during;
-                      if (typeof data366 !== "string") {
-                        const err936 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                        if (vErrors === null) {
-                          vErrors = [err936];
-                        } else {
-                          vErrors.push(err936);
-                        }
-                        errors++;
-                      }
-                      if (!(data366 === "cutting" || data366 === "program")) {
-                        const err937 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.outputs.patternProperties["^[a-z][a-z0-9-]{0,30}$"].properties.during.enum }, message: "must be equal to one of the allowed values" };
-                        if (vErrors === null) {
-                          vErrors = [err937];
-                        } else {
-                          vErrors.push(err937);
-                        }
-                        errors++;
-                      }
-                    }
-                  } else {
-                    const err938 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-                    if (vErrors === null) {
-                      vErrors = [err938];
-                    } else {
-                      vErrors.push(err938);
-                    }
-                    errors++;
-                  }
-                }
-              }
-            } else {
-              const err939 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err939];
-              } else {
-                vErrors.push(err939);
-              }
-              errors++;
-            }
-          }
-          if (data282.hood !== void 0) {
-            let data367 = data282.hood;
-            if (typeof data367 !== "string") {
-              const err940 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err940];
-              } else {
-                vErrors.push(err940);
-              }
-              errors++;
-            }
-            if (!(data367 === "yes" || data367 === "no")) {
-              const err941 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err941];
-              } else {
-                vErrors.push(err941);
-              }
-              errors++;
-            }
-          }
-          if (data282["keep-out"] !== void 0) {
-            let data368 = data282["keep-out"];
-            if (Array.isArray(data368)) {
-              if (data368.length > 50) {
-                const err942 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/maxItems", keyword: "maxItems", params: { limit: 50 }, message: "must NOT have more than 50 items" };
-                if (vErrors === null) {
-                  vErrors = [err942];
                 } else {
-                  vErrors.push(err942);
+                  errors = _errs1098;
+                  if (vErrors !== null) {
+                    if (_errs1098) {
+                      vErrors.length = _errs1098;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
-                errors++;
               }
-              const len11 = data368.length;
-              for (let i13 = 0; i13 < len11; i13++) {
-                let data369 = data368[i13];
-                if (data369 && typeof data369 == "object" && !Array.isArray(data369)) {
-                  if (data369.name === void 0) {
-                    const err943 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'" };
+              if (data344.longest !== void 0) {
+                let data363 = data344.longest;
+                const _errs1105 = errors;
+                let valid294 = false;
+                const _errs1106 = errors;
+                if (typeof data363 == "number" && isFinite(data363)) {
+                  if (data363 > 1e6 || isNaN(data363)) {
+                    const err932 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
-                      vErrors = [err943];
+                      vErrors = [err932];
                     } else {
-                      vErrors.push(err943);
+                      vErrors.push(err932);
                     }
                     errors++;
                   }
-                  if (data369.min === void 0) {
-                    const err944 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "min" }, message: "must have required property 'min'" };
+                  if (data363 < 0 || isNaN(data363)) {
+                    const err933 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err944];
+                      vErrors = [err933];
                     } else {
-                      vErrors.push(err944);
+                      vErrors.push(err933);
                     }
                     errors++;
                   }
-                  if (data369.max === void 0) {
-                    const err945 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "max" }, message: "must have required property 'max'" };
+                } else {
+                  const err934 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err934];
+                  } else {
+                    vErrors.push(err934);
+                  }
+                  errors++;
+                }
+                var _valid40 = _errs1106 === errors;
+                valid294 = valid294 || _valid40;
+                const _errs1108 = errors;
+                if (typeof data363 === "string") {
+                  if (!pattern22.test(data363)) {
+                    const err935 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                     if (vErrors === null) {
-                      vErrors = [err945];
+                      vErrors = [err935];
                     } else {
-                      vErrors.push(err945);
+                      vErrors.push(err935);
                     }
                     errors++;
                   }
-                  for (const key63 in data369) {
-                    if (!(key63 === "name" || key63 === "min" || key63 === "max")) {
-                      const err946 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key63 }, message: "must NOT have additional properties" };
+                } else {
+                  const err936 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err936];
+                  } else {
+                    vErrors.push(err936);
+                  }
+                  errors++;
+                }
+                var _valid40 = _errs1108 === errors;
+                valid294 = valid294 || _valid40;
+                if (!valid294) {
+                  const err937 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err937];
+                  } else {
+                    vErrors.push(err937);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1105;
+                  if (vErrors !== null) {
+                    if (_errs1105) {
+                      vErrors.length = _errs1105;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data344.cover !== void 0) {
+                let data364 = data344.cover;
+                if (typeof data364 !== "string") {
+                  const err938 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err938];
+                  } else {
+                    vErrors.push(err938);
+                  }
+                  errors++;
+                }
+                if (!(data364 === "yes" || data364 === "no")) {
+                  const err939 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err939];
+                  } else {
+                    vErrors.push(err939);
+                  }
+                  errors++;
+                }
+              }
+              if (data344["at-end"] !== void 0) {
+                let data365 = data344["at-end"];
+                if (data365 && typeof data365 == "object" && !Array.isArray(data365)) {
+                  for (const key59 in data365) {
+                    if (!(key59 === "tool")) {
+                      const err940 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key59 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
-                        vErrors = [err946];
+                        vErrors = [err940];
                       } else {
-                        vErrors.push(err946);
+                        vErrors.push(err940);
                       }
                       errors++;
                     }
                   }
-                  if (data369.name !== void 0) {
-                    let data370 = data369.name;
-                    if (typeof data370 === "string") {
-                      if (func2(data370) > 60) {
-                        const err947 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 60 }, message: "must NOT have more than 60 characters" };
+                  if (data365.tool !== void 0) {
+                    let data366 = data365.tool;
+                    if (typeof data366 !== "string") {
+                      const err941 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err941];
+                      } else {
+                        vErrors.push(err941);
+                      }
+                      errors++;
+                    }
+                    if (!(data366 === "return" || data366 === "keep")) {
+                      const err942 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties["at-end"].properties.tool.enum }, message: "must be equal to one of the allowed values" };
+                      if (vErrors === null) {
+                        vErrors = [err942];
+                      } else {
+                        vErrors.push(err942);
+                      }
+                      errors++;
+                    }
+                  }
+                } else {
+                  const err943 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  if (vErrors === null) {
+                    vErrors = [err943];
+                  } else {
+                    vErrors.push(err943);
+                  }
+                  errors++;
+                }
+              }
+            } else {
+              const err944 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err944];
+              } else {
+                vErrors.push(err944);
+              }
+              errors++;
+            }
+            var _valid31 = _errs1027 === errors;
+            valid271 = valid271 || _valid31;
+            if (!valid271) {
+              const err945 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err945];
+              } else {
+                vErrors.push(err945);
+              }
+              errors++;
+            } else {
+              errors = _errs1024;
+              if (vErrors !== null) {
+                if (_errs1024) {
+                  vErrors.length = _errs1024;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data287.park !== void 0) {
+            if (!validate31(data287.park, { instancePath: instancePath + "/machine/park", parentData: data287, parentDataProperty: "park", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
+              errors = vErrors.length;
+            }
+          }
+          if (data287.outputs !== void 0) {
+            let data368 = data287.outputs;
+            if (data368 && typeof data368 == "object" && !Array.isArray(data368)) {
+              for (const key60 in data368) {
+                if (!pattern99.test(key60)) {
+                  const err946 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key60 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err946];
+                  } else {
+                    vErrors.push(err946);
+                  }
+                  errors++;
+                }
+              }
+              for (const key61 in data368) {
+                if (pattern99.test(key61)) {
+                  let data369 = data368[key61];
+                  if (data369 && typeof data369 == "object" && !Array.isArray(data369)) {
+                    for (const key62 in data369) {
+                      if (!(key62 === "number" || key62 === "during")) {
+                        const err947 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key62 }, message: "must NOT have additional properties" };
                         if (vErrors === null) {
                           vErrors = [err947];
                         } else {
@@ -11498,8 +11509,11 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                      if (func2(data370) < 1) {
-                        const err948 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                    }
+                    if (data369.number !== void 0) {
+                      let data370 = data369.number;
+                      if (!(typeof data370 == "number" && (!(data370 % 1) && !isNaN(data370)) && isFinite(data370))) {
+                        const err948 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                         if (vErrors === null) {
                           vErrors = [err948];
                         } else {
@@ -11507,198 +11521,189 @@ var compiled = (() => {
                         }
                         errors++;
                       }
+                      if (typeof data370 == "number" && isFinite(data370)) {
+                        if (data370 > 9999 || isNaN(data370)) {
+                          const err949 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                          if (vErrors === null) {
+                            vErrors = [err949];
+                          } else {
+                            vErrors.push(err949);
+                          }
+                          errors++;
+                        }
+                        if (data370 < 0 || isNaN(data370)) {
+                          const err950 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                          if (vErrors === null) {
+                            vErrors = [err950];
+                          } else {
+                            vErrors.push(err950);
+                          }
+                          errors++;
+                        }
+                      }
+                    }
+                    if (data369.during !== void 0) {
+                      let data371 = data369.during;
+                      if (typeof data371 !== "string") {
+                        const err951 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                        if (vErrors === null) {
+                          vErrors = [err951];
+                        } else {
+                          vErrors.push(err951);
+                        }
+                        errors++;
+                      }
+                      if (!(data371 === "cutting" || data371 === "program")) {
+                        const err952 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.outputs.patternProperties["^[a-z][a-z0-9-]{0,30}$"].properties.during.enum }, message: "must be equal to one of the allowed values" };
+                        if (vErrors === null) {
+                          vErrors = [err952];
+                        } else {
+                          vErrors.push(err952);
+                        }
+                        errors++;
+                      }
+                    }
+                  } else {
+                    const err953 = { instancePath: instancePath + "/machine/outputs/" + key61.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                    if (vErrors === null) {
+                      vErrors = [err953];
                     } else {
-                      const err949 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      vErrors.push(err953);
+                    }
+                    errors++;
+                  }
+                }
+              }
+            } else {
+              const err954 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err954];
+              } else {
+                vErrors.push(err954);
+              }
+              errors++;
+            }
+          }
+          if (data287.hood !== void 0) {
+            let data372 = data287.hood;
+            if (typeof data372 !== "string") {
+              const err955 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err955];
+              } else {
+                vErrors.push(err955);
+              }
+              errors++;
+            }
+            if (!(data372 === "yes" || data372 === "no")) {
+              const err956 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err956];
+              } else {
+                vErrors.push(err956);
+              }
+              errors++;
+            }
+          }
+          if (data287["keep-out"] !== void 0) {
+            let data373 = data287["keep-out"];
+            if (Array.isArray(data373)) {
+              if (data373.length > 50) {
+                const err957 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/maxItems", keyword: "maxItems", params: { limit: 50 }, message: "must NOT have more than 50 items" };
+                if (vErrors === null) {
+                  vErrors = [err957];
+                } else {
+                  vErrors.push(err957);
+                }
+                errors++;
+              }
+              const len11 = data373.length;
+              for (let i13 = 0; i13 < len11; i13++) {
+                let data374 = data373[i13];
+                if (data374 && typeof data374 == "object" && !Array.isArray(data374)) {
+                  if (data374.name === void 0) {
+                    const err958 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'" };
+                    if (vErrors === null) {
+                      vErrors = [err958];
+                    } else {
+                      vErrors.push(err958);
+                    }
+                    errors++;
+                  }
+                  if (data374.min === void 0) {
+                    const err959 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "min" }, message: "must have required property 'min'" };
+                    if (vErrors === null) {
+                      vErrors = [err959];
+                    } else {
+                      vErrors.push(err959);
+                    }
+                    errors++;
+                  }
+                  if (data374.max === void 0) {
+                    const err960 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "max" }, message: "must have required property 'max'" };
+                    if (vErrors === null) {
+                      vErrors = [err960];
+                    } else {
+                      vErrors.push(err960);
+                    }
+                    errors++;
+                  }
+                  for (const key63 in data374) {
+                    if (!(key63 === "name" || key63 === "min" || key63 === "max")) {
+                      const err961 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key63 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
-                        vErrors = [err949];
+                        vErrors = [err961];
                       } else {
-                        vErrors.push(err949);
+                        vErrors.push(err961);
                       }
                       errors++;
                     }
                   }
-                  if (data369.min !== void 0) {
-                    if (!validate29(data369.min, { instancePath: instancePath + "/machine/keep-out/" + i13 + "/min", parentData: data369, parentDataProperty: "min", rootData, dynamicAnchors })) {
+                  if (data374.name !== void 0) {
+                    let data375 = data374.name;
+                    if (typeof data375 === "string") {
+                      if (func2(data375) > 60) {
+                        const err962 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 60 }, message: "must NOT have more than 60 characters" };
+                        if (vErrors === null) {
+                          vErrors = [err962];
+                        } else {
+                          vErrors.push(err962);
+                        }
+                        errors++;
+                      }
+                      if (func2(data375) < 1) {
+                        const err963 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                        if (vErrors === null) {
+                          vErrors = [err963];
+                        } else {
+                          vErrors.push(err963);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err964 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err964];
+                      } else {
+                        vErrors.push(err964);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data374.min !== void 0) {
+                    if (!validate29(data374.min, { instancePath: instancePath + "/machine/keep-out/" + i13 + "/min", parentData: data374, parentDataProperty: "min", rootData, dynamicAnchors })) {
                       vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
                       errors = vErrors.length;
                     }
                   }
-                  if (data369.max !== void 0) {
-                    if (!validate29(data369.max, { instancePath: instancePath + "/machine/keep-out/" + i13 + "/max", parentData: data369, parentDataProperty: "max", rootData, dynamicAnchors })) {
+                  if (data374.max !== void 0) {
+                    if (!validate29(data374.max, { instancePath: instancePath + "/machine/keep-out/" + i13 + "/max", parentData: data374, parentDataProperty: "max", rootData, dynamicAnchors })) {
                       vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
                       errors = vErrors.length;
                     }
                   }
                 } else {
-                  const err950 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-                  if (vErrors === null) {
-                    vErrors = [err950];
-                  } else {
-                    vErrors.push(err950);
-                  }
-                  errors++;
-                }
-              }
-            } else {
-              const err951 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-              if (vErrors === null) {
-                vErrors = [err951];
-              } else {
-                vErrors.push(err951);
-              }
-              errors++;
-            }
-          }
-          if (data282.tapping !== void 0) {
-            let data373 = data282.tapping;
-            if (data373 && typeof data373 == "object" && !Array.isArray(data373)) {
-              for (const key64 in data373) {
-                if (!(key64 === "kind" || key64 === "reversal" || key64 === "longhand")) {
-                  const err952 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key64 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err952];
-                  } else {
-                    vErrors.push(err952);
-                  }
-                  errors++;
-                }
-              }
-              if (data373.kind !== void 0) {
-                let data374 = data373.kind;
-                if (typeof data374 !== "string") {
-                  const err953 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err953];
-                  } else {
-                    vErrors.push(err953);
-                  }
-                  errors++;
-                }
-                if (!(data374 === "none" || data374 === "floating" || data374 === "synchronised")) {
-                  const err954 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.tapping.properties.kind.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err954];
-                  } else {
-                    vErrors.push(err954);
-                  }
-                  errors++;
-                }
-              }
-              if (data373.reversal !== void 0) {
-                let data375 = data373.reversal;
-                if (typeof data375 === "string") {
-                  if (!pattern84.test(data375)) {
-                    const err955 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err955];
-                    } else {
-                      vErrors.push(err955);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err956 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err956];
-                  } else {
-                    vErrors.push(err956);
-                  }
-                  errors++;
-                }
-              }
-              if (data373.longhand !== void 0) {
-                let data376 = data373.longhand;
-                if (typeof data376 !== "string") {
-                  const err957 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err957];
-                  } else {
-                    vErrors.push(err957);
-                  }
-                  errors++;
-                }
-                if (!(data376 === "yes" || data376 === "no")) {
-                  const err958 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err958];
-                  } else {
-                    vErrors.push(err958);
-                  }
-                  errors++;
-                }
-              }
-            } else {
-              const err959 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err959];
-              } else {
-                vErrors.push(err959);
-              }
-              errors++;
-            }
-          }
-          if (data282.feed !== void 0) {
-            let data377 = data282.feed;
-            if (data377 && typeof data377 == "object" && !Array.isArray(data377)) {
-              for (const key65 in data377) {
-                if (!(key65 === "least" || key65 === "most")) {
-                  const err960 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key65 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err960];
-                  } else {
-                    vErrors.push(err960);
-                  }
-                  errors++;
-                }
-              }
-              if (data377.least !== void 0) {
-                let data378 = data377.least;
-                const _errs1143 = errors;
-                let valid307 = false;
-                const _errs1144 = errors;
-                if (typeof data378 == "number" && isFinite(data378)) {
-                  if (data378 > 1e6 || isNaN(data378)) {
-                    const err961 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err961];
-                    } else {
-                      vErrors.push(err961);
-                    }
-                    errors++;
-                  }
-                  if (data378 <= 0 || isNaN(data378)) {
-                    const err962 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err962];
-                    } else {
-                      vErrors.push(err962);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err963 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err963];
-                  } else {
-                    vErrors.push(err963);
-                  }
-                  errors++;
-                }
-                var _valid40 = _errs1144 === errors;
-                valid307 = valid307 || _valid40;
-                const _errs1146 = errors;
-                if (typeof data378 === "string") {
-                  if (!pattern93.test(data378)) {
-                    const err964 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
-                    if (vErrors === null) {
-                      vErrors = [err964];
-                    } else {
-                      vErrors.push(err964);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err965 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err965 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
                     vErrors = [err965];
                   } else {
@@ -11706,53 +11711,44 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid40 = _errs1146 === errors;
-                valid307 = valid307 || _valid40;
-                if (!valid307) {
-                  const err966 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              }
+            } else {
+              const err966 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+              if (vErrors === null) {
+                vErrors = [err966];
+              } else {
+                vErrors.push(err966);
+              }
+              errors++;
+            }
+          }
+          if (data287.tapping !== void 0) {
+            let data378 = data287.tapping;
+            if (data378 && typeof data378 == "object" && !Array.isArray(data378)) {
+              for (const key64 in data378) {
+                if (!(key64 === "kind" || key64 === "reversal" || key64 === "longhand")) {
+                  const err967 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key64 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err966];
+                    vErrors = [err967];
                   } else {
-                    vErrors.push(err966);
+                    vErrors.push(err967);
                   }
                   errors++;
-                } else {
-                  errors = _errs1143;
-                  if (vErrors !== null) {
-                    if (_errs1143) {
-                      vErrors.length = _errs1143;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data377.most !== void 0) {
-                let data379 = data377.most;
-                const _errs1150 = errors;
-                let valid309 = false;
-                const _errs1151 = errors;
-                if (typeof data379 == "number" && isFinite(data379)) {
-                  if (data379 > 1e6 || isNaN(data379)) {
-                    const err967 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err967];
-                    } else {
-                      vErrors.push(err967);
-                    }
-                    errors++;
+              if (data378.kind !== void 0) {
+                let data379 = data378.kind;
+                if (typeof data379 !== "string") {
+                  const err968 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err968];
+                  } else {
+                    vErrors.push(err968);
                   }
-                  if (data379 <= 0 || isNaN(data379)) {
-                    const err968 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err968];
-                    } else {
-                      vErrors.push(err968);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err969 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  errors++;
+                }
+                if (!(data379 === "none" || data379 === "floating" || data379 === "synchronised")) {
+                  const err969 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.tapping.properties.kind.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err969];
                   } else {
@@ -11760,12 +11756,12 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid41 = _errs1151 === errors;
-                valid309 = valid309 || _valid41;
-                const _errs1153 = errors;
-                if (typeof data379 === "string") {
-                  if (!pattern93.test(data379)) {
-                    const err970 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+              }
+              if (data378.reversal !== void 0) {
+                let data380 = data378.reversal;
+                if (typeof data380 === "string") {
+                  if (!pattern84.test(data380)) {
+                    const err970 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
                     if (vErrors === null) {
                       vErrors = [err970];
                     } else {
@@ -11774,7 +11770,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err971 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err971 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err971];
                   } else {
@@ -11782,21 +11778,198 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid41 = _errs1153 === errors;
-                valid309 = valid309 || _valid41;
-                if (!valid309) {
-                  const err972 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              }
+              if (data378.longhand !== void 0) {
+                let data381 = data378.longhand;
+                if (typeof data381 !== "string") {
+                  const err972 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err972];
                   } else {
                     vErrors.push(err972);
                   }
                   errors++;
+                }
+                if (!(data381 === "yes" || data381 === "no")) {
+                  const err973 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err973];
+                  } else {
+                    vErrors.push(err973);
+                  }
+                  errors++;
+                }
+              }
+            } else {
+              const err974 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err974];
+              } else {
+                vErrors.push(err974);
+              }
+              errors++;
+            }
+          }
+          if (data287.feed !== void 0) {
+            let data382 = data287.feed;
+            if (data382 && typeof data382 == "object" && !Array.isArray(data382)) {
+              for (const key65 in data382) {
+                if (!(key65 === "least" || key65 === "most")) {
+                  const err975 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key65 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err975];
+                  } else {
+                    vErrors.push(err975);
+                  }
+                  errors++;
+                }
+              }
+              if (data382.least !== void 0) {
+                let data383 = data382.least;
+                const _errs1157 = errors;
+                let valid308 = false;
+                const _errs1158 = errors;
+                if (typeof data383 == "number" && isFinite(data383)) {
+                  if (data383 > 1e6 || isNaN(data383)) {
+                    const err976 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err976];
+                    } else {
+                      vErrors.push(err976);
+                    }
+                    errors++;
+                  }
+                  if (data383 <= 0 || isNaN(data383)) {
+                    const err977 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                    if (vErrors === null) {
+                      vErrors = [err977];
+                    } else {
+                      vErrors.push(err977);
+                    }
+                    errors++;
+                  }
                 } else {
-                  errors = _errs1150;
+                  const err978 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err978];
+                  } else {
+                    vErrors.push(err978);
+                  }
+                  errors++;
+                }
+                var _valid41 = _errs1158 === errors;
+                valid308 = valid308 || _valid41;
+                const _errs1160 = errors;
+                if (typeof data383 === "string") {
+                  if (!pattern93.test(data383)) {
+                    const err979 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err979];
+                    } else {
+                      vErrors.push(err979);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err980 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err980];
+                  } else {
+                    vErrors.push(err980);
+                  }
+                  errors++;
+                }
+                var _valid41 = _errs1160 === errors;
+                valid308 = valid308 || _valid41;
+                if (!valid308) {
+                  const err981 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err981];
+                  } else {
+                    vErrors.push(err981);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1157;
                   if (vErrors !== null) {
-                    if (_errs1150) {
-                      vErrors.length = _errs1150;
+                    if (_errs1157) {
+                      vErrors.length = _errs1157;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data382.most !== void 0) {
+                let data384 = data382.most;
+                const _errs1164 = errors;
+                let valid310 = false;
+                const _errs1165 = errors;
+                if (typeof data384 == "number" && isFinite(data384)) {
+                  if (data384 > 1e6 || isNaN(data384)) {
+                    const err982 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err982];
+                    } else {
+                      vErrors.push(err982);
+                    }
+                    errors++;
+                  }
+                  if (data384 <= 0 || isNaN(data384)) {
+                    const err983 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                    if (vErrors === null) {
+                      vErrors = [err983];
+                    } else {
+                      vErrors.push(err983);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err984 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err984];
+                  } else {
+                    vErrors.push(err984);
+                  }
+                  errors++;
+                }
+                var _valid42 = _errs1165 === errors;
+                valid310 = valid310 || _valid42;
+                const _errs1167 = errors;
+                if (typeof data384 === "string") {
+                  if (!pattern93.test(data384)) {
+                    const err985 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err985];
+                    } else {
+                      vErrors.push(err985);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err986 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err986];
+                  } else {
+                    vErrors.push(err986);
+                  }
+                  errors++;
+                }
+                var _valid42 = _errs1167 === errors;
+                valid310 = valid310 || _valid42;
+                if (!valid310) {
+                  const err987 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err987];
+                  } else {
+                    vErrors.push(err987);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1164;
+                  if (vErrors !== null) {
+                    if (_errs1164) {
+                      vErrors.length = _errs1164;
                     } else {
                       vErrors = null;
                     }
@@ -11804,240 +11977,7 @@ var compiled = (() => {
                 }
               }
             } else {
-              const err973 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err973];
-              } else {
-                vErrors.push(err973);
-              }
-              errors++;
-            }
-          }
-          if (data282["work-zero"] !== void 0) {
-            let data380 = data282["work-zero"];
-            if (data380 && typeof data380 == "object" && !Array.isArray(data380)) {
-              for (const key66 in data380) {
-                if (!pattern104.test(key66)) {
-                  const err974 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key66 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err974];
-                  } else {
-                    vErrors.push(err974);
-                  }
-                  errors++;
-                }
-              }
-              for (const key67 in data380) {
-                if (pattern104.test(key67)) {
-                  if (!validate29(data380[key67], { instancePath: instancePath + "/machine/work-zero/" + key67.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data380, parentDataProperty: key67, rootData, dynamicAnchors })) {
-                    vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                    errors = vErrors.length;
-                  }
-                }
-              }
-            } else {
-              const err975 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err975];
-              } else {
-                vErrors.push(err975);
-              }
-              errors++;
-            }
-          }
-        } else {
-          const err976 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err976];
-          } else {
-            vErrors.push(err976);
-          }
-          errors++;
-        }
-      }
-      if (data.confirm !== void 0) {
-        let data382 = data.confirm;
-        if (data382 && typeof data382 == "object" && !Array.isArray(data382)) {
-          for (const key68 in data382) {
-            if (!(key68 === "at-speed" || key68 === "stopped" || key68 === "released" || key68 === "clamped" || key68 === "air")) {
-              const err977 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key68 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err977];
-              } else {
-                vErrors.push(err977);
-              }
-              errors++;
-            }
-          }
-          if (data382["at-speed"] !== void 0) {
-            let data383 = data382["at-speed"];
-            const _errs1163 = errors;
-            let valid312 = false;
-            const _errs1164 = errors;
-            if (typeof data383 !== "string") {
-              const err978 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err978];
-              } else {
-                vErrors.push(err978);
-              }
-              errors++;
-            }
-            if ("operator" !== data383) {
-              const err979 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err979];
-              } else {
-                vErrors.push(err979);
-              }
-              errors++;
-            }
-            var _valid42 = _errs1164 === errors;
-            valid312 = valid312 || _valid42;
-            const _errs1166 = errors;
-            if (!validate41(data383, { instancePath: instancePath + "/confirm/at-speed", parentData: data382, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid42 = _errs1166 === errors;
-            valid312 = valid312 || _valid42;
-            if (!valid312) {
-              const err980 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err980];
-              } else {
-                vErrors.push(err980);
-              }
-              errors++;
-            } else {
-              errors = _errs1163;
-              if (vErrors !== null) {
-                if (_errs1163) {
-                  vErrors.length = _errs1163;
-                } else {
-                  vErrors = null;
-                }
-              }
-            }
-          }
-          if (data382.stopped !== void 0) {
-            let data384 = data382.stopped;
-            const _errs1168 = errors;
-            let valid313 = false;
-            const _errs1169 = errors;
-            if (typeof data384 !== "string") {
-              const err981 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err981];
-              } else {
-                vErrors.push(err981);
-              }
-              errors++;
-            }
-            if ("operator" !== data384) {
-              const err982 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err982];
-              } else {
-                vErrors.push(err982);
-              }
-              errors++;
-            }
-            var _valid43 = _errs1169 === errors;
-            valid313 = valid313 || _valid43;
-            const _errs1171 = errors;
-            if (!validate41(data384, { instancePath: instancePath + "/confirm/stopped", parentData: data382, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid43 = _errs1171 === errors;
-            valid313 = valid313 || _valid43;
-            if (!valid313) {
-              const err983 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err983];
-              } else {
-                vErrors.push(err983);
-              }
-              errors++;
-            } else {
-              errors = _errs1168;
-              if (vErrors !== null) {
-                if (_errs1168) {
-                  vErrors.length = _errs1168;
-                } else {
-                  vErrors = null;
-                }
-              }
-            }
-          }
-          if (data382.released !== void 0) {
-            let data385 = data382.released;
-            const _errs1173 = errors;
-            let valid314 = false;
-            const _errs1174 = errors;
-            if (typeof data385 !== "string") {
-              const err984 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err984];
-              } else {
-                vErrors.push(err984);
-              }
-              errors++;
-            }
-            if ("operator" !== data385) {
-              const err985 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err985];
-              } else {
-                vErrors.push(err985);
-              }
-              errors++;
-            }
-            var _valid44 = _errs1174 === errors;
-            valid314 = valid314 || _valid44;
-            const _errs1176 = errors;
-            if (!validate41(data385, { instancePath: instancePath + "/confirm/released", parentData: data382, parentDataProperty: "released", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid44 = _errs1176 === errors;
-            valid314 = valid314 || _valid44;
-            if (!valid314) {
-              const err986 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err986];
-              } else {
-                vErrors.push(err986);
-              }
-              errors++;
-            } else {
-              errors = _errs1173;
-              if (vErrors !== null) {
-                if (_errs1173) {
-                  vErrors.length = _errs1173;
-                } else {
-                  vErrors = null;
-                }
-              }
-            }
-          }
-          if (data382.clamped !== void 0) {
-            let data386 = data382.clamped;
-            const _errs1178 = errors;
-            let valid315 = false;
-            const _errs1179 = errors;
-            if (typeof data386 !== "string") {
-              const err987 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err987];
-              } else {
-                vErrors.push(err987);
-              }
-              errors++;
-            }
-            if ("operator" !== data386) {
-              const err988 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              const err988 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err988];
               } else {
@@ -12045,41 +11985,31 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid45 = _errs1179 === errors;
-            valid315 = valid315 || _valid45;
-            const _errs1181 = errors;
-            if (!validate41(data386, { instancePath: instancePath + "/confirm/clamped", parentData: data382, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid45 = _errs1181 === errors;
-            valid315 = valid315 || _valid45;
-            if (!valid315) {
-              const err989 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err989];
-              } else {
-                vErrors.push(err989);
-              }
-              errors++;
-            } else {
-              errors = _errs1178;
-              if (vErrors !== null) {
-                if (_errs1178) {
-                  vErrors.length = _errs1178;
-                } else {
-                  vErrors = null;
+          }
+          if (data287["work-zero"] !== void 0) {
+            let data385 = data287["work-zero"];
+            if (data385 && typeof data385 == "object" && !Array.isArray(data385)) {
+              for (const key66 in data385) {
+                if (!pattern104.test(key66)) {
+                  const err989 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key66 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err989];
+                  } else {
+                    vErrors.push(err989);
+                  }
+                  errors++;
                 }
               }
-            }
-          }
-          if (data382.air !== void 0) {
-            let data387 = data382.air;
-            const _errs1183 = errors;
-            let valid316 = false;
-            const _errs1184 = errors;
-            if (typeof data387 !== "string") {
-              const err990 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              for (const key67 in data385) {
+                if (pattern104.test(key67)) {
+                  if (!validate29(data385[key67], { instancePath: instancePath + "/machine/work-zero/" + key67.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data385, parentDataProperty: key67, rootData, dynamicAnchors })) {
+                    vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                    errors = vErrors.length;
+                  }
+                }
+              }
+            } else {
+              const err990 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err990];
               } else {
@@ -12087,37 +12017,280 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("operator" !== data387) {
-              const err991 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err991];
-              } else {
-                vErrors.push(err991);
-              }
-              errors++;
-            }
-            var _valid46 = _errs1184 === errors;
-            valid316 = valid316 || _valid46;
-            const _errs1186 = errors;
-            if (!validate41(data387, { instancePath: instancePath + "/confirm/air", parentData: data382, parentDataProperty: "air", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid46 = _errs1186 === errors;
-            valid316 = valid316 || _valid46;
-            if (!valid316) {
-              const err992 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+          }
+        } else {
+          const err991 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err991];
+          } else {
+            vErrors.push(err991);
+          }
+          errors++;
+        }
+      }
+      if (data.confirm !== void 0) {
+        let data387 = data.confirm;
+        if (data387 && typeof data387 == "object" && !Array.isArray(data387)) {
+          for (const key68 in data387) {
+            if (!(key68 === "at-speed" || key68 === "stopped" || key68 === "released" || key68 === "clamped" || key68 === "air")) {
+              const err992 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key68 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err992];
               } else {
                 vErrors.push(err992);
               }
               errors++;
+            }
+          }
+          if (data387["at-speed"] !== void 0) {
+            let data388 = data387["at-speed"];
+            const _errs1177 = errors;
+            let valid313 = false;
+            const _errs1178 = errors;
+            if (typeof data388 !== "string") {
+              const err993 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err993];
+              } else {
+                vErrors.push(err993);
+              }
+              errors++;
+            }
+            if ("operator" !== data388) {
+              const err994 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err994];
+              } else {
+                vErrors.push(err994);
+              }
+              errors++;
+            }
+            var _valid43 = _errs1178 === errors;
+            valid313 = valid313 || _valid43;
+            const _errs1180 = errors;
+            if (!validate41(data388, { instancePath: instancePath + "/confirm/at-speed", parentData: data387, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid43 = _errs1180 === errors;
+            valid313 = valid313 || _valid43;
+            if (!valid313) {
+              const err995 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err995];
+              } else {
+                vErrors.push(err995);
+              }
+              errors++;
             } else {
-              errors = _errs1183;
+              errors = _errs1177;
               if (vErrors !== null) {
-                if (_errs1183) {
-                  vErrors.length = _errs1183;
+                if (_errs1177) {
+                  vErrors.length = _errs1177;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data387.stopped !== void 0) {
+            let data389 = data387.stopped;
+            const _errs1182 = errors;
+            let valid314 = false;
+            const _errs1183 = errors;
+            if (typeof data389 !== "string") {
+              const err996 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err996];
+              } else {
+                vErrors.push(err996);
+              }
+              errors++;
+            }
+            if ("operator" !== data389) {
+              const err997 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err997];
+              } else {
+                vErrors.push(err997);
+              }
+              errors++;
+            }
+            var _valid44 = _errs1183 === errors;
+            valid314 = valid314 || _valid44;
+            const _errs1185 = errors;
+            if (!validate41(data389, { instancePath: instancePath + "/confirm/stopped", parentData: data387, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid44 = _errs1185 === errors;
+            valid314 = valid314 || _valid44;
+            if (!valid314) {
+              const err998 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err998];
+              } else {
+                vErrors.push(err998);
+              }
+              errors++;
+            } else {
+              errors = _errs1182;
+              if (vErrors !== null) {
+                if (_errs1182) {
+                  vErrors.length = _errs1182;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data387.released !== void 0) {
+            let data390 = data387.released;
+            const _errs1187 = errors;
+            let valid315 = false;
+            const _errs1188 = errors;
+            if (typeof data390 !== "string") {
+              const err999 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err999];
+              } else {
+                vErrors.push(err999);
+              }
+              errors++;
+            }
+            if ("operator" !== data390) {
+              const err1000 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1000];
+              } else {
+                vErrors.push(err1000);
+              }
+              errors++;
+            }
+            var _valid45 = _errs1188 === errors;
+            valid315 = valid315 || _valid45;
+            const _errs1190 = errors;
+            if (!validate41(data390, { instancePath: instancePath + "/confirm/released", parentData: data387, parentDataProperty: "released", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid45 = _errs1190 === errors;
+            valid315 = valid315 || _valid45;
+            if (!valid315) {
+              const err1001 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1001];
+              } else {
+                vErrors.push(err1001);
+              }
+              errors++;
+            } else {
+              errors = _errs1187;
+              if (vErrors !== null) {
+                if (_errs1187) {
+                  vErrors.length = _errs1187;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data387.clamped !== void 0) {
+            let data391 = data387.clamped;
+            const _errs1192 = errors;
+            let valid316 = false;
+            const _errs1193 = errors;
+            if (typeof data391 !== "string") {
+              const err1002 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1002];
+              } else {
+                vErrors.push(err1002);
+              }
+              errors++;
+            }
+            if ("operator" !== data391) {
+              const err1003 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1003];
+              } else {
+                vErrors.push(err1003);
+              }
+              errors++;
+            }
+            var _valid46 = _errs1193 === errors;
+            valid316 = valid316 || _valid46;
+            const _errs1195 = errors;
+            if (!validate41(data391, { instancePath: instancePath + "/confirm/clamped", parentData: data387, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid46 = _errs1195 === errors;
+            valid316 = valid316 || _valid46;
+            if (!valid316) {
+              const err1004 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1004];
+              } else {
+                vErrors.push(err1004);
+              }
+              errors++;
+            } else {
+              errors = _errs1192;
+              if (vErrors !== null) {
+                if (_errs1192) {
+                  vErrors.length = _errs1192;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data387.air !== void 0) {
+            let data392 = data387.air;
+            const _errs1197 = errors;
+            let valid317 = false;
+            const _errs1198 = errors;
+            if (typeof data392 !== "string") {
+              const err1005 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1005];
+              } else {
+                vErrors.push(err1005);
+              }
+              errors++;
+            }
+            if ("operator" !== data392) {
+              const err1006 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1006];
+              } else {
+                vErrors.push(err1006);
+              }
+              errors++;
+            }
+            var _valid47 = _errs1198 === errors;
+            valid317 = valid317 || _valid47;
+            const _errs1200 = errors;
+            if (!validate41(data392, { instancePath: instancePath + "/confirm/air", parentData: data387, parentDataProperty: "air", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid47 = _errs1200 === errors;
+            valid317 = valid317 || _valid47;
+            if (!valid317) {
+              const err1007 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1007];
+              } else {
+                vErrors.push(err1007);
+              }
+              errors++;
+            } else {
+              errors = _errs1197;
+              if (vErrors !== null) {
+                if (_errs1197) {
+                  vErrors.length = _errs1197;
                 } else {
                   vErrors = null;
                 }
@@ -12125,21 +12298,21 @@ var compiled = (() => {
             }
           }
         } else {
-          const err993 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err1008 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err993];
+            vErrors = [err1008];
           } else {
-            vErrors.push(err993);
+            vErrors.push(err1008);
           }
           errors++;
         }
       }
     } else {
-      const err994 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+      const err1009 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
       if (vErrors === null) {
-        vErrors = [err994];
+        vErrors = [err1009];
       } else {
-        vErrors.push(err994);
+        vErrors.push(err1009);
       }
       errors++;
     }

@@ -28,6 +28,9 @@ export function resolveCapabilities(tree: TreeNode): Capabilities {
     spindleOrder: word<"speed-first" | "start-first">(tree, "spindle.order"),
     spindleBlocks: word<"together" | "apart">(tree, "spindle.blocks"),
     toolDigits: toolDigits(tree),
+    emptyTool: number(tree, "tools.empty") ?? 0,
+    freeOffsets: word(tree, "length-offset.number") !== "tool",
+    cancelsBeforeChange: yes(tree, "cancel.before-change"),
     preselect: yes(tree, "tools.preselect"),
   };
 }

@@ -14,6 +14,15 @@ export function selectTool(run: Run, tool: Pick<Tool, "number" | "lengthOffset">
 /** Refuses a tool that its word cannot say. */
 function checkToolWord(run: Run, { number, lengthOffset }: Pick<Tool, "number" | "lengthOffset">): void {
   const { machine, request } = run;
+  const { emptyTool } = request.capabilities;
+  if (emptyTool !== 0 && number === emptyTool)
+    refuse(
+      run,
+      "lower/range",
+      `tool ${String(number)} has the number with which the controller empties the spindle`,
+      "renumber the tool",
+      "tools.empty",
+    );
   if (machine.lengthOffset?.form !== "in-tool-word") return;
   const { toolDigits } = request.capabilities;
   const name = String(number);

@@ -4,6 +4,8 @@ import type { Run } from "./run.ts";
 import { toolOf } from "./run.ts";
 import { selectTool } from "./select-tool.ts";
 import { put } from "./steps.ts";
+import { orientSpindle } from "./spindle.ts";
+import { cancelBeforeSwap } from "./swap-cancel.ts";
 import { fact, need } from "./words.ts";
 
 /** The controller's own tool change; the next tool is staged behind it where the controller wants that. */
@@ -21,6 +23,16 @@ export function swapByController(run: Run, tool: Tool): void {
     "the controller changes its tools",
   );
   if (preselect && next !== undefined) selectTool(run, toolOf(run, next));
+  retract(run);
+}
+
+/** The controller puts the last tool away; the spindle stands, at swap height. */
+export function emptySpindle(run: Run): void {
+  orientSpindle(run);
+  cancelBeforeSwap(run);
+  selectTool(run, { number: 0, lengthOffset: 0 });
+  if (need(run, "tools.change", "the controller puts the last tool away")) put(run, { kind: "change-tool" });
+  run.state.held = 0;
   retract(run);
 }
 

@@ -6,6 +6,7 @@ import { retract } from "./retract.ts";
 import type { Run } from "./run.ts";
 import { selectTool } from "./select-tool.ts";
 import { stopSpindle } from "./spindle.ts";
+import { cancelBeforeSwap } from "./swap-cancel.ts";
 import { swapByController } from "./swap-controller.ts";
 import { swapByOperator } from "./swap-operator.ts";
 import { swapByRack } from "./swap-rack.ts";
@@ -28,6 +29,7 @@ export function swapTool(run: Run, tool: Tool): void {
     "machine.swap",
     "it uses a tool that is not known to be in the spindle",
   );
+  cancelBeforeSwap(run);
   if (style) styles[style](run, tool);
   run.state.held = tool.number;
 }

@@ -1,5 +1,22 @@
 import type { Format } from "#dialect";
-import { add, call, cases, func, get, less, more, mul, not, or, run, set, str, when } from "./builders.ts";
+import {
+  add,
+  call,
+  cases,
+  choose,
+  func,
+  get,
+  less,
+  more,
+  mul,
+  not,
+  or,
+  run,
+  same,
+  set,
+  str,
+  when,
+} from "./builders.ts";
 import type { Case, FunctionDeclaration, Statement, Value } from "./builders.ts";
 import type { Context } from "./context.ts";
 import { faultOn } from "./fault.ts";
@@ -79,7 +96,10 @@ function statesOffset({ numbers, lengthOffset }: Format): boolean {
  * least (T1) the controller takes the offset of the tool's number by itself.
  */
 export function toolNumber({ format }: Context): { readonly checks: Statement[]; readonly value: Value } {
-  const [tool, offset] = [get("step", "tool"), get("step", "offset")];
+  const empty = format.tools?.empty ?? 0;
+  const said = get("step", "tool");
+  const tool = empty === 0 ? said : choose(same(said, 0), empty, said);
+  const offset = get("step", "offset");
   if (!statesOffset(format)) return { checks: [], value: tool };
   const limit = 10 ** format.numbers.width.T;
   const tooLarge = or(not(less(tool, limit)), not(less(offset, limit)));
@@ -102,8 +122,20 @@ export function lengthWords(context: Context, offset: Value): [Word, Word] {
   const { codes, numbers, lengthOffset } = context.format;
   return [
     codeWord(context, "length-offset.on", codes.lengthOn),
-    wholeWord(context, "length-offset.word", lengthOffset?.word ?? "", offset, numbers.width.H),
+    wholeWord(
+      context,
+      "length-offset.word",
+      lengthOffset?.word ?? "",
+      writtenOffset(context, offset),
+      numbers.width.H,
+    ),
   ];
+}
+
+/** The number of a length offset as it is written; number 0 stays what it is. */
+function writtenOffset({ format }: Context, offset: Value): Value {
+  const added = format.lengthOffset?.added ?? 0;
+  return added === 0 ? offset : choose(same(offset, 0), 0, add(offset, added));
 }
 
 /** A block with the tool word begins a section, which is numbered where only sections are. */

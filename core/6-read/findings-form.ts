@@ -150,9 +150,15 @@ export function toolWords(
   offset: number,
   message: string,
   fix: string,
-  key: "tools.blocks" | "tools.preselect",
+  key: "tools.blocks" | "tools.preselect" | "tools.change" | "tools.in-operator-swap",
 ): Finding {
   return lenient(form("tool-words", offset, message, fix, key));
+}
+
+/** A swap before which compensation or cycles are not cancelled anew. */
+export function notCancelled(offset: number, missing: string): Finding {
+  const message = `Before the change stands no word for ${missing}; this dialect says it before each.`;
+  return form("cancelled", offset, message, "State it in a block before the change.", "cancel.before-change");
 }
 
 /** A length offset that does not share the block of the first Z, or does and should not. */
@@ -162,6 +168,12 @@ export function lengthBlock(offset: number, word: string, shared: boolean): Find
     : `The Z motion stands behind ${word}; this dialect has both in one block.`;
   const fix = shared ? `Put ${word} in a block of its own.` : `Put ${word} into the block of the Z motion.`;
   return lenient(form("length-block", offset, message, fix, "machine.length-offset.form"));
+}
+
+/** A length offset of another number than the tool's, where each tool has that of its own. */
+export function offsetNumber(offset: number, number: number, tool: number): Finding {
+  const message = `Length offset ${number} is not that of tool ${tool}; in this dialect each has that of its own number.`;
+  return form("offset-number", offset, message, "State the offset of the tool.", "length-offset.number");
 }
 
 /** A later hole that says the words of its cycle again. */

@@ -18,4 +18,6 @@ export function readCompensation(reader: Reader): void {
     checkDigits(reader, letterNumber(word), offset, format.numbers.width.D, "numbers.code-width.D");
   pushStep(reader, { kind: "compensation", value: meaning.value, offset });
   state.compensated = meaning.value !== "off";
+  if (state.compensated) state.cancelledAnew.delete("compensation");
+  else state.cancelledAnew.add("compensation");
 }

@@ -52,6 +52,7 @@ function beginSeries(reader: Reader, kind: CycleKind): void {
   if (cycle.kind === kind) return;
   if (cycle.kind === undefined) cycle.initial = state.workKnown & axisBit.z ? state.work[2] : undefined;
   cycle.kind = kind;
+  state.cancelledAnew.delete("cycle");
   cycle.retract = cycle.depth = cycle.peck = cycle.dwell = undefined;
 }
 

@@ -39,6 +39,7 @@ export function readMotion(reader: Reader): void {
 function cancelCycle(reader: Reader, at: number): void {
   const { block, state } = reader;
   pushStep(reader, { kind: "cycle", value: "off" });
+  state.cancelledAnew.add("cycle");
   state.cycle.kind = state.cycle.definition = undefined;
   state.motion = motion.none;
   const words = freeLetters(block) & axisLetters;

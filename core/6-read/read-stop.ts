@@ -1,4 +1,5 @@
 import { forgetFeed } from "./read-feed.ts";
+import { checkCancelled, readToolAsked } from "./read-tool.ts";
 import type { Reader } from "./reader.ts";
 import { pushStep } from "./rows.ts";
 import { losePlace } from "./state.ts";
@@ -12,9 +13,14 @@ export function readStop(reader: Reader): void {
     state.phase = "ended";
   }
   if (meaning?.kind !== "stop") return;
+  if (!meaning.optional) readToolAsked(reader);
+  if (machine.swap === "operator" && state.selections > 0) checkCancelled(reader, reader.block.start);
   pushStep(reader, { kind: "pause", optional: meaning.optional });
   // The operator puts in the tool that was selected.
-  if (machine.swap === "operator") state.selections = 0;
+  if (machine.swap === "operator") {
+    state.selections = 0;
+    state.tool = state.selected;
+  }
   state.motionForgotten = true;
   forgetFeed(reader);
   // The operator may move the machine by hand meanwhile.

@@ -82,6 +82,9 @@ export function capabilities(changes: Partial<Capabilities> = {}): Capabilities 
     spindleOrder: "speed-first",
     spindleBlocks: "together",
     toolDigits: 0,
+    emptyTool: 0,
+    freeOffsets: true,
+    cancelsBeforeChange: false,
     preselect: false,
     ...changes,
   };

@@ -136,7 +136,7 @@ describe("what is known of the place", () => {
 
 test("a tool word that brings its length offset along", () => {
   const combined = formatWith({
-    lengthOffset: { word: "", form: "in-tool-word" },
+    lengthOffset: { ...format.lengthOffset!, form: "in-tool-word" },
     numbers: { ...format.numbers, width: { ...format.numbers.width, T: 2 } },
   });
   expect(readBlocks("T0303\nT0204", { format: combined }).lines).toEqual([

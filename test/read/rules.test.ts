@@ -20,7 +20,15 @@ const modal = (change: Partial<typeof format.modal>): Reading => ({
 
 const tools = (change: Partial<NonNullable<typeof format.tools>>): Reading => ({
   format: formatWith({
-    tools: { blocks: "together", order: "select-first", preselect: undefined, ...change },
+    tools: {
+      blocks: "together",
+      order: "select-first",
+      preselect: undefined,
+      changedBy: "code",
+      named: true,
+      empty: undefined,
+      ...change,
+    },
   }),
 });
 
@@ -42,7 +50,16 @@ const formCases: readonly Case[] = [
     blocks: "T1 M6",
     on: "M6",
     reading: {
-      format: formatWith({ tools: { blocks: "together", order: "change-first", preselect: undefined } }),
+      format: formatWith({
+        tools: {
+          blocks: "together",
+          order: "change-first",
+          preselect: undefined,
+          changedBy: "code",
+          named: true,
+          empty: undefined,
+        },
+      }),
     },
   },
   { rule: "block/tool-words", blocks: "T1\nM6", on: "M6" },
@@ -54,6 +71,20 @@ const formCases: readonly Case[] = [
     rule: "block/length-block",
     blocks: "G43 G0 Z1 H1",
     reading: { format: formatWith({ lengthOffset: { ...format.lengthOffset!, form: "own-block" } }) },
+  },
+  { rule: "block/tool-words", blocks: "S9 T1", on: "T1", reading: tools({ changedBy: "tool-word" }) },
+  { rule: "block/tool-words", blocks: "T1\nM0", reading: tools({ named: false }) },
+  {
+    rule: "block/cancelled",
+    blocks: "G40\nT1 M6",
+    on: "M6",
+    reading: { format: formatWith({ cancelsBeforeChange: true }) },
+  },
+  {
+    rule: "block/offset-number",
+    blocks: "T1 M6\nG43 G0 Z1 H2",
+    on: "G43",
+    reading: { format: formatWith({ lengthOffset: { ...format.lengthOffset!, free: false } }) },
   },
   { rule: "block/digits", blocks: "T01" },
   { rule: "block/digits", blocks: "G43 H01", on: "H01" },
@@ -162,6 +193,7 @@ const meaningCases: readonly Case[] = [
   { rule: "read/unknown-word", blocks: "G0 X1 @", on: "@" },
   { rule: "read/unknown-word", blocks: "G0 X1 DIAMETER", on: "DIAMETER" },
   { rule: "read/number", blocks: "G0 X", on: "X" },
+  { rule: "read/number", blocks: "T0 M6", on: "T0" },
   { rule: "read/decimal", blocks: "G0 X10", on: "X10", reading: { format: pointed("always") } },
   { rule: "read/decimal", blocks: "G0 X1.5", on: "X1.5", reading: { format: pointed("never") } },
   { rule: "read/finer-than-grid", blocks: "G0 X1.00005", on: "X1" },

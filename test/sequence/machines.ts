@@ -100,6 +100,9 @@ export function capabilitiesOf(
     spindleOrder: "speed-first",
     spindleBlocks: "together",
     toolDigits: 0,
+    emptyTool: 0,
+    freeOffsets: true,
+    cancelsBeforeChange: false,
     preselect: false,
     ...change,
   };
@@ -207,6 +210,7 @@ export function machineOf(change: Partial<MachineFacts> = {}): MachineFacts {
       coolant: "unchanged",
       lengthOffset: "unchanged",
     },
+    endsEmpty: false,
     opaqueEffects: {},
     drawbar: undefined,
     rack: undefined,

@@ -9,7 +9,10 @@ export function writeSelectTool(context: Context): Statement[] {
   const { tools } = context.format;
   const { checks, value } = toolNumber(context);
   if (tools === undefined) return [faultOn("tools.blocks")];
-  if (tools.blocks === "together") return [settled(), ...checks, ...hold("tool", value)];
+  // The message before the operator's stop has named the tool.
+  if (!tools.named) return [settled()];
+  if (tools.blocks === "together" && tools.changedBy === "code")
+    return [settled(), ...checks, ...hold("tool", value)];
   const word = toolWord(context, value).statements;
   return [settled(), ...checks, ...sectionBegins(context), ...blockOf(context, word)];
 }
