@@ -47,6 +47,17 @@ export interface Capabilities {
   readonly gears: readonly { readonly from: number; readonly to: number }[];
   /** Key "stops.comment". */
   readonly stopComment: "own-block" | "with-stop" | undefined;
+  /**
+   * Digits of the tool in a tool word that states the length offset behind it in as many; 0 where it states none. Key
+   * "numbers.code-width.T" with "machine.length-offset.form".
+   */
+  readonly toolDigits: number;
+  /** Number that no tool may have, since its word leaves the spindle empty; 0 where there is none. Key "tools.empty". */
+  readonly emptyTool: number;
+  /** Whether a tool may have the length offset of another number than its own. Key "length-offset.number". */
+  readonly freeOffsets: boolean;
+  /** Whether compensation and cycles are cancelled anew before each swap. Key "cancel.before-change". */
+  readonly cancelsBeforeChange: boolean | undefined;
   /** Key "tools.preselect". */
   readonly preselect: boolean | undefined;
 }

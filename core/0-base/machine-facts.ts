@@ -32,6 +32,8 @@ export interface MachineFacts {
   readonly swap: "controller" | "rack" | "operator" | "none" | undefined;
   /** What the controller's own tool change (ChangeTool) does besides. */
   readonly changeEffects: Effects | undefined;
+  /** Whether the program ends with a change that leaves the spindle empty, where the controller changes tools. */
+  readonly endsEmpty: boolean;
   /** Effects of opaque codes, by the code as written, such as "M93". */
   readonly opaqueEffects: Readonly<Record<string, Effects>>;
   readonly drawbar: DrawbarFacts | undefined;

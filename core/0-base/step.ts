@@ -91,7 +91,11 @@ export type Step =
     }
   | { readonly kind: "work-offset"; /** 1 to 9. */ readonly number: number }
   | { readonly kind: "length-offset"; /** 0: cancelled. */ readonly number: number }
-  | { readonly kind: "select-tool"; readonly tool: number }
+  | {
+      readonly kind: "select-tool";
+      readonly tool: number;
+      /** Length offset that the tool word states; absent where it states none. */ readonly offset?: number;
+    }
   | { readonly kind: "change-tool" }
   | { readonly kind: "spindle-speed"; /** Milli-rpm. */ readonly rpm: number }
   | { readonly kind: "spindle-start"; readonly direction: SpindleDirection }

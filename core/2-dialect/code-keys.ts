@@ -1,7 +1,7 @@
 import type { Code, Codes } from "./dialect.ts";
 import type { TreeNode } from "./tree.ts";
 import { isNone, nodeAt } from "./tree.ts";
-import { code } from "./values.ts";
+import { code, word } from "./values.ts";
 
 /** Key paths whose value is a code or `none`, work offsets apart. */
 export const codeKeys = [
@@ -99,12 +99,20 @@ export function codeAt(tree: TreeNode, path: string): Code | null | undefined {
   return path.startsWith("work-offset.") ? workOffset(tree, Number(path.slice(12))) : code(tree, path);
 }
 
+/** Whether the dialect says what a key is for: by a code, or in a way without one (a tool word alone, an offset number 0). */
+export function isSaid(tree: TreeNode, path: string): boolean | undefined {
+  const found = codeAt(tree, path);
+  const other = path === "tools.change" || path === "length-offset.off";
+  if (found === null && other) return word(tree, path) !== undefined;
+  return found === undefined ? undefined : found !== null;
+}
+
 /** Which keys have a word: true, false for `none`, absent for undeclared. */
 export function declaredWords(tree: TreeNode): Record<string, boolean> {
   const words: Record<string, boolean> = {};
   for (const path of allCodeKeys()) {
-    const found = codeAt(tree, path);
-    if (found !== undefined) words[path] = found !== null;
+    const said = isSaid(tree, path);
+    if (said !== undefined) words[path] = said;
   }
   const programNumber = nodeAt(tree, "file.program-number");
   if (programNumber !== undefined) words["file.program-number"] = !isNone(programNumber);

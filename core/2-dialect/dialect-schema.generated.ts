@@ -1028,6 +1028,8 @@ export type ToolLengthOffset =
       on?: LengthOffsetOn;
       off?: LengthOffsetOff;
       word?: LengthOffsetWord;
+      number?: NumberOfTheLengthOffset;
+      added?: AddedToTheNumberOfTheLengthOffset;
     };
 /**
  * No word makes a tool length act; the operator sets Z.
@@ -1040,7 +1042,7 @@ export type None6 = "none";
  */
 export type LengthOffsetOn = string;
 /**
- * Code that cancels it.
+ * Code that cancels it; or offset number 0 of its word, such as H0: the offset is then cancelled by its own code with that number (G43 H0).
  *
  * If wrong: the length of the last tool still acts for the next one.
  */
@@ -1049,6 +1051,20 @@ export type LengthOffsetOff = string;
  * one capital letter
  */
 export type LengthOffsetWord = string;
+/**
+ * tool: a tool has the length offset of its own number; free: any.
+ *
+ * If wrong: another tool's length acts, and the tool is driven into the work.
+ */
+export type NumberOfTheLengthOffset = "tool" | "free";
+/**
+ * What is added to the number of a length offset when it is written, where the control keeps lengths behind other offsets of the same table: with 100, offset 3 is H103. Offset number 0 stays 0.
+ *
+ * Unit: offset number.
+ *
+ * If wrong: another tool's length acts, and the tool is driven into the work.
+ */
+export type AddedToTheNumberOfTheLengthOffset = number;
 /**
  * Codes of the work offsets 1 to 9 in order, or none. A number behind the end of the list cannot be said.
  *
@@ -1148,6 +1164,12 @@ export type ScaleOff = string;
  * If wrong: the override knob is dead while the program is proved out.
  */
 export type OverridesOn = string;
+/**
+ * Whether compensation off and cycles off are said again before each swap of a tool, where the dialect has the words.
+ *
+ * If wrong: the controller alarms at the change, since it takes compensation or a cycle as still on.
+ */
+export type CancellingBeforeAToolChange = "yes" | "no";
 /**
  * Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.
  */
@@ -1458,9 +1480,9 @@ export type CoolantThroughTheToolOff = string;
  */
 export type CoolantWordsInABlock = "apart" | "together";
 /**
- * Code of the controller's own tool change, or none.
+ * Code of the controller's own tool change; with-tool-word: it has none, and the tool word alone changes the tool; none: it changes no tools.
  *
- * If wrong: the tool is not changed, and the next operation runs with the last one.
+ * If wrong: the tool is not changed, and the next operation runs with the last one; or the spindle's tool is put away where a word was only meant to say its number.
  */
 export type ToolChange = string;
 /**
@@ -1481,6 +1503,24 @@ export type OrderOfSelectionAndChange = "select-first" | "change-first";
  * If wrong: the changer takes the wrong tool at the next change.
  */
 export type Preselection = "yes" | "no";
+/**
+ * Whether the tool word stands before the stop at which the operator changes the tool. Without it the message to the operator alone says which tool that is, so that the dialect needs `idioms.message`.
+ *
+ * If wrong: the controller alarms at a tool it does not know, or starts a changer that is not there.
+ */
+export type ToolWordInASwapByTheOperator = "yes" | "no";
+/**
+ * Number of the tool word with which the controller's own change leaves the spindle empty; the program then ends with that change. none: the last tool stays in the spindle.
+ *
+ * Unit: tool number.
+ *
+ * If wrong: the last tool stays in the spindle where the next program expects none, or a tool of that number is put in.
+ */
+export type ToolWordOfAnEmptySpindle = None10 | number;
+/**
+ * The last tool stays in the spindle.
+ */
+export type None10 = "none";
 /**
  * Code of a stop that the operator ends.
  *
@@ -1967,7 +2007,7 @@ export type ToolLengths = "table" | "measured" | "operator";
  * How the drawbar is worked at a rack, or none.
  */
 export type Drawbar =
-  | None10
+  | None11
   | {
       travels?: TravelOfAnEmptySpindle;
       "taper-air"?: TaperAir;
@@ -1975,7 +2015,7 @@ export type Drawbar =
 /**
  * There is no drawbar that the program works.
  */
-export type None10 = "none";
+export type None11 = "none";
 /**
  * Whether an empty spindle travels along the rack clamped or released.
  *
@@ -1992,7 +2032,7 @@ export type TaperAir = "yes" | "no";
  * Where tools wait and how they are fetched, or none.
  */
 export type Rack =
-  | None11
+  | None12
   | {
       style?: StyleOfTheRack;
       "clear-z"?: ClearHeight;
@@ -2010,7 +2050,7 @@ export type Rack =
 /**
  * There is no rack that the program drives to.
  */
-export type None11 = "none";
+export type None12 = "none";
 /**
  * drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.
  *
@@ -2715,6 +2755,7 @@ export interface Cancelling {
   rotation?: RotationOff;
   scale?: ScaleOff;
   overrides?: OverridesOn;
+  "before-change"?: CancellingBeforeAToolChange;
 }
 /**
  * Words that choose the level to which the tool goes between holes.
@@ -2780,6 +2821,8 @@ export interface Tools {
   blocks?: SelectionAndChangeInABlock;
   order?: OrderOfSelectionAndChange;
   preselect?: Preselection;
+  "in-operator-swap"?: ToolWordInASwapByTheOperator;
+  empty?: ToolWordOfAnEmptySpindle;
 }
 /**
  * Words that stop and end the program.

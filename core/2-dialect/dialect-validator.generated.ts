@@ -121,7 +121,7 @@ var compiled = (() => {
     validateDialect: () => validateDialect
   });
   var validateDialect = validate20;
-  var schema31 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://tapewright.invalid/schemas/dialect.schema.json", "title": "Dialect", "description": "What one controller and its machine want. A file states only what differs from the one that it extends; a key that no file of the chain states is never guessed: what needs it is refused.", "type": "object", "additionalProperties": false, "required": ["dialect"], "properties": { "dialect": { "title": "Name of the dialect", "description": "The name that programs, set-up sheets and findings quote. Lower case, words joined by hyphens; the file is called NAME.dialect.yaml.\n\nIf wrong: the program on the machine cannot be traced to the file that shaped it.", "type": "string", "pattern": "^[a-z0-9]+(-[a-z0-9]+)*$", "maxLength": 40, "examples": ["quarry-router"] }, "title": { "title": "Title", "description": "One line for people: which controller or machine this is.\n\nIf wrong: an operator picks the dialect of another machine.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["Six-pocket router at the quarry workshop"] }, "extends": { "title": "Extends", "description": "The dialect whose values hold wherever this file states none: the name of a shipped dialect, or a file in the same folder or below (its name ends with .yaml). Mappings are merged key by key; lists, single values and `none` replace.\n\nIf wrong: words of another controller are inherited that this one rejects or takes for something else.", "type": "string", "minLength": 1, "maxLength": 200, "examples": ["explicit-words", "base/workshop.dialect.yaml"] }, "sources": { "title": "Sources", "description": "Where the facts of this file come from: standard and section, manual and page, or what was tried at the machine.\n\nIf wrong: nobody can tell later which value was read and which was guessed.", "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 300 }, "examples": [["NISTIR 6556, The NIST RS274/NGC Interpreter, version 3, 17 August 2000"]] }, "file": { "title": "File", "description": "The frame of the program text: file name ending, line ends, the marks at its start and end.", "type": "object", "additionalProperties": false, "properties": { "extension": { "title": "File name ending", "description": "Ending of the program file, without the dot.\n\nIf wrong: the controller does not list the file, or opens it as something else.", "type": "string", "pattern": "^[A-Za-z0-9]{1,8}$", "examples": ["nc"] }, "line-end": { "title": "Line end", "description": "What ends a line: lf (line feed), crlf (carriage return and line feed) or cr (carriage return).\n\nIf wrong: the whole file is read as one block, or each second line as an empty one.", "type": "string", "enum": ["lf", "crlf", "cr"], "examples": ["lf"] }, "last-line-end": { "title": "Line end after the last line", "description": "Whether the last line is ended, too.\n\nIf wrong: the last block, the end of the program, is ignored.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "end-of-block": { "title": "End-of-block mark", "description": "A visible mark at the end of each block: none, semicolon or asterisk.\n\nIf wrong: `;` starts a comment on some controllers, so that the rest of the block is dropped; `*` is an error on others.", "type": "string", "enum": ["none", "semicolon", "asterisk"], "examples": ["none"] }, "delimiter": { "title": "Program delimiter", "description": "Whether a line with `%` alone stands first and last.\n\nIf wrong: the controller finds no start or no end of the program and refuses the transfer.", "type": "string", "enum": ["none", "percent"], "examples": ["percent"] }, "program-number": { "title": "Program number", "description": "How the program is identified by a number of its own, or none. Where it is stated, a job must have a number in the range.", "anyOf": [{ "title": "None", "description": "Programs have no number; the file name tells them apart.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "letter": { "title": "Letter of the program number", "description": "The address of the number.\n\nIf wrong: the line is refused, or a program of another number is overwritten.", "type": "string", "enum": ["O", ":", "%"], "examples": ["O"] }, "digits": { "title": "Digits of the program number", "description": "Least digits; zeros are put in front.\n\nUnit: digits.\n\nIf wrong: the controller takes the program for another one, or refuses it.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [4] }, "from": { "title": "Lowest program number", "description": "Lowest number that is free for programs.\n\nUnit: program number.\n\nIf wrong: a program that the builder protects is overwritten, or the transfer is refused.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [1] }, "to": { "title": "Highest program number", "description": "Highest number that is free for programs; many controls keep the 8000s or 9000s to themselves.\n\nUnit: program number.\n\nIf wrong: a cycle or macro of the builder is overwritten.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [7999] } } }], "examples": ["none", { "letter": "O", "digits": 4, "from": 1, "to": 7999 }] }, "characters": { "title": "Characters", "description": "What the text may hold: upper (capital letters, digits and the marks of the code, in comments, too), ascii, or utf-8 (any character in comments).\n\nIf wrong: the block is rejected, or the comment on the screen is garbled so that an instruction to the operator is lost.", "type": "string", "enum": ["upper", "ascii", "utf-8"], "examples": ["upper"] } }, "examples": [{ "extension": "nc", "line-end": "lf", "delimiter": "percent" }] }, "comments": { "title": "Comments", "description": "How text for people is set apart from the code.", "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Comment style", "description": "parentheses: ( ... ); semicolon: from ; to the end of the line; none: the controller takes no comments, and messages to the operator cannot be written.\n\nIf wrong: the text is executed as code, or the block alarms.", "type": "string", "enum": ["parentheses", "semicolon", "none"], "examples": ["parentheses"] }, "longest": { "title": "Longest comment", "description": "Most characters of one comment, its marks not counted. Longer text is cut.\n\nUnit: characters.\n\nIf wrong: the block alarms, or the end of an instruction to the operator is missing.", "type": "integer", "minimum": 8, "maximum": 200, "examples": [60] } }, "examples": [{ "style": "parentheses", "longest": 60 }] }, "blocks": { "title": "Blocks", "description": "How words make up a block and blocks follow one another.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Block numbers", "description": "Which blocks have a number (N word), or none.", "anyOf": [{ "title": "None", "description": "No block has a number.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Numbered blocks", "description": "all: every block; sections: only the first block of each operation.\n\nIf wrong: block search and restart do not find the place.", "type": "string", "enum": ["all", "sections"], "examples": ["all"] }, "start": { "title": "First block number", "description": "Number of the first numbered block, and of the first one after the highest was reached.\n\nUnit: block number.\n\nIf wrong: a number that the controller reserves is used.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [10] }, "step": { "title": "Step of block numbers", "description": "Difference from one numbered block to the next.\n\nUnit: block numbers.\n\nIf wrong: no free numbers for a block put in at the machine.", "type": "integer", "minimum": 1, "maximum": 1e3, "examples": [10] }, "to": { "title": "Highest block number", "description": "After it numbers begin again at the first.\n\nUnit: block number.\n\nIf wrong: the controller alarms in the middle of the program.", "type": "integer", "minimum": 1, "maximum": 99999999, "examples": [99990] }, "width": { "title": "Digits of block numbers", "description": "Least digits, zeros put in front; 0: as many as needed.\n\nUnit: digits.\n\nIf wrong: the number is not recognised.", "type": "integer", "minimum": 0, "maximum": 8, "examples": [0] } } }], "examples": ["none", { "on": "all", "start": 10, "step": 10, "to": 99990, "width": 0 }] }, "separator": { "title": "Separator", "description": "What stands between two words: none, blank or tab.\n\nIf wrong: words that run together are misread, or a blank counts against the length of the block.", "type": "string", "enum": ["none", "blank", "tab"], "examples": ["blank"] }, "order": { "title": "Word order", "description": "Letters in the order in which a block has them, each once. Every letter that the dialect writes must stand here.\n\nIf wrong: a controller with a fixed order ignores or misreads the word that stands in the wrong place.", "type": "array", "minItems": 3, "maxItems": 26, "uniqueItems": true, "items": { "$ref": "#/$defs/letter" }, "examples": [["N", "G", "X", "Y", "Z", "A", "B", "C", "I", "J", "K", "R", "P", "Q", "F", "S", "T", "H", "D", "M"]] }, "longest": { "title": "Longest block", "description": "Most characters of a block, its line end not counted, or none.\n\nUnit: characters.\n\nIf wrong: the block is cut short: in the worst case a coordinate loses its last digits and the axis goes to another place without an alarm.", "anyOf": [{ "title": "None", "description": "Any length.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 20, "maximum": 4e3 }], "examples": [80] }, "g-words": { "title": "G words in a block", "description": "one: a single G word; any: one of each modal group.\n\nIf wrong: the last one wins without a word, or the block alarms.", "type": "string", "enum": ["one", "any"], "examples": ["any"] }, "m-words": { "title": "M words in a block", "description": "Most M words in one block.\n\nUnit: words.\n\nIf wrong: only the first or the last one acts: coolant or spindle is missing.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [1] }, "modes": { "title": "Modes in a block", "description": "together: modes that are set one after another share a block (as far as g-words allows); apart: each has a block of its own.\n\nIf wrong: a mode is dropped: the program runs in the wrong plane, units or offset.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "delete": { "title": "Block delete", "description": "Whether the controller understands `/` at the start of a block. Programs are written without it; it is accepted in programs that are read.\n\nIf wrong: a block that should be skipped is executed, or the other way round.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "stops-act": { "title": "When stops act", "description": "Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. They are written in blocks of their own; this decides what a program from elsewhere means.\n\nIf wrong: the spindle stops and the tool is then driven through the material.", "type": "string", "enum": ["before-motion", "after-motion"], "examples": ["after-motion"] } }, "examples": [{ "number": "none", "separator": "blank", "longest": 80, "g-words": "any", "m-words": 1 }] }, "numbers": { "title": "Numbers", "description": "How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros` and `digits` hold for all; a single address may state its own.", "type": "object", "additionalProperties": false, "properties": { "point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "length": { "title": "Axis words", "description": "Numbers of X Y Z, and of the levels and pecks of cycles. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "arc-centre": { "title": "Arc centre and radius words", "description": "Numbers of I J K and of the radius. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "angle": { "title": "Rotary words", "description": "Numbers of A B C. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of an angle in degrees.\n\nIf wrong: the rotary axis stands short of or past its place.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the rotary axis stands short of or past its place.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [3] }, "feed-per-minute": { "title": "Feed per minute", "description": "Numbers of F in feed per minute. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 1, "inch": 2 }] }, "feed-per-revolution": { "title": "Feed per revolution", "description": "Numbers of F in feed per revolution. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "inverse-time": { "title": "Inverse-time feed", "description": "Numbers of F in inverse time. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a feed in 1/min.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [4] }, "speed": { "title": "Spindle speed", "description": "Numbers of S. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a speed in rpm.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [0] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [0] }, "dwell": { "title": "Dwell", "description": "Number of the dwell, counted in `dwell.unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `dwell.unit`.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "cycle-dwell": { "title": "Dwell in a cycle", "description": "Number of the dwell at the bottom of a hole, counted in `cycles.words.dwell-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `cycles.words.dwell-unit`.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "timeout": { "title": "Timeout of a wait", "description": "Number of the timeout, counted in `wait.timeout-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `wait.timeout-unit`.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [1] }, "code-width": { "title": "Least digits of codes", "description": "Least digits of codes and of tool and offset numbers; zeros are put in front: 2 writes G00, M06, T01.", "type": "object", "additionalProperties": false, "properties": { "G": { "title": "Digits of G words", "description": "Least digits of a G code before its point.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "M": { "title": "Digits of M words", "description": "Least digits of an M code.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "T": { "title": "Digits of T words", "description": "Least digits of a tool number.\n\nUnit: digits.\n\nIf wrong: a number with too few digits selects another tool or carries no offset.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "H": { "title": "Digits of H words", "description": "Least digits of the number of a length offset.\n\nUnit: digits.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "D": { "title": "Digits of D words", "description": "Least digits of the number of a radius offset.\n\nUnit: digits.\n\nIf wrong: the radius of another tool acts, and the contour is gouged.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] } }, "examples": [{ "G": 2, "M": 2, "T": 2, "H": 2, "D": 2 }] } }, "examples": [{ "point": "always", "trailing-zeros": "keep", "length": { "mm": 3, "inch": 4 } }] }, "modal": { "title": "Modal words", "description": "Which words are repeated although they have not changed.", "type": "object", "additionalProperties": false, "properties": { "motion": { "title": "Motion word", "description": "modal: written when the kind of motion changes; each-block: in every block with axis words.\n\nIf wrong: without its motion word a block does nothing, or is run as the last motion: a rapid where a feed was meant.", "type": "string", "enum": ["modal", "each-block"], "examples": ["modal"] }, "axes": { "title": "Axis words", "description": "changed: only axes that move; all: every axis whose place is known.\n\nIf wrong: an axis left out is taken as 0 or stays where it was.", "type": "string", "enum": ["changed", "all"], "examples": ["changed"] }, "arc-end": { "title": "End of an arc", "description": "changed: only the end coordinates that differ; both: both axes of the plane.\n\nIf wrong: the arc is refused, or ends at another place.", "type": "string", "enum": ["changed", "both"], "examples": ["changed"] }, "arc-centre": { "title": "Zeros in an arc centre", "description": "non-zero: a centre word of 0 is left out; both: both are written.\n\nIf wrong: `centre missing` alarm, or the last centre is used and the arc runs wild.", "type": "string", "enum": ["non-zero", "both"], "examples": ["both"] }, "feed": { "title": "Feed word", "description": "modal: when the feed changes; after-rapid: also in the first feed block after a rapid; each-block: in every feed block.\n\nIf wrong: the block alarms for want of a feed, or an old feed is used.", "type": "string", "enum": ["modal", "after-rapid", "each-block"], "examples": ["modal"] } }, "examples": [{ "motion": "modal", "axes": "changed", "arc-end": "changed", "arc-centre": "both", "feed": "modal" }] }, "axes": { "title": "Letters of the axes", "description": "The letters by which the controller knows the axes of ISO 841, where Z is the axis of the spindle.", "type": "object", "additionalProperties": false, "axes": [56], "properties": { "x": { "title": "Letter of X", "description": "Letter of the linear axis X of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["X"] }, "y": { "title": "Letter of Y", "description": "Letter of the linear axis Y of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["Y"] }, "z": { "title": "Letter of Z", "description": "Letter of the linear axis Z of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["Z"] }, "a": { "title": "Letter of A", "description": "Letter of the rotary axis A of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["A"] }, "b": { "title": "Letter of B", "description": "Letter of the rotary axis B of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["B"] }, "c": { "title": "Letter of C", "description": "Letter of the rotary axis C of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["C"] } }, "examples": [{ "x": "X", "y": "Y", "z": "W" }] }, "motion": { "title": "Straight motion", "description": "Rapid and straight motion.", "type": "object", "additionalProperties": false, "properties": { "rapid": { "title": "Rapid", "description": "Code of the rapid.\n\nIf wrong: a rapid is run as a feed, or a feed as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G0"] }, "line": { "title": "Straight line at feed", "description": "Code of a straight line at feed.\n\nIf wrong: a feed is run as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G1"] }, "rapids": { "title": "Path of a rapid", "description": "straight: all axes arrive together on a straight path; dog-leg: each runs at its own rate. With dog-leg, a rapid that changes Z and X or Y is split: rising Z first, falling Z last.\n\nIf wrong: on a dog-leg the tool sweeps through a clamp that lies beside the straight path.", "type": "string", "enum": ["straight", "dog-leg"], "examples": ["dog-leg"] }, "machine-move-lasts": { "title": "How long a move in machine coordinates lasts", "description": "block: the code of `machine-move` acts in its own block alone; until-work-offset: it suspends the work offset, and all motion is in machine coordinates until a work offset is stated anew.\n\nIf wrong: the tool goes to places of the work as if they were places of the machine.", "type": "string", "enum": ["block", "until-work-offset"], "axes": [52], "examples": ["block"] } }, "examples": [{ "rapid": "G0", "line": "G1", "rapids": "dog-leg" }] }, "units": { "title": "Units", "description": "Words for the units of the program.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Millimetres", "description": "Code for millimetres, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G21", "none"] }, "inch": { "title": "Inches", "description": "Code for inches, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G20", "none"] }, "programs-in": { "title": "Units of programs", "description": "job: a program is in the units of its job; mm or inch: always in these.\n\nIf wrong: everything is 25.4 times too small or too large.", "type": "string", "enum": ["job", "mm", "inch"], "examples": ["job"] } }, "examples": [{ "mm": "G21", "inch": "G20", "programs-in": "job" }] }, "plane": { "title": "Planes", "description": "Words that select the plane of arcs, cycles and compensation.", "type": "object", "additionalProperties": false, "properties": { "xy": { "title": "XY plane", "description": "Code of the XY plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G17"] }, "zx": { "title": "ZX plane", "description": "Code of the ZX plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G18"] }, "yz": { "title": "YZ plane", "description": "Code of the YZ plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G19"] } }, "examples": [{ "xy": "G17", "zx": "G18", "yz": "G19" }] }, "distance": { "title": "Absolute and incremental", "description": "Words for absolute and incremental coordinates.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute", "description": "Code for absolute coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "$ref": "#/$defs/codeOrNone", "examples": ["G90"] }, "incremental": { "title": "Incremental", "description": "Code for incremental coordinates.\n\nIf wrong: distances are taken as places.", "$ref": "#/$defs/codeOrNone", "examples": ["G91"] }, "programs-in": { "title": "Coordinates of programs", "description": "Whether programs are written with absolute or incremental coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "type": "string", "enum": ["absolute", "incremental"], "examples": ["absolute"] } }, "examples": [{ "absolute": "G90", "incremental": "G91", "programs-in": "absolute" }] }, "arc": { "title": "Arcs", "description": "Circular motion.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Arc clockwise", "description": "Code of an arc clockwise seen from the + end of the axis across the plane.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G2"] }, "ccw": { "title": "Arc counter-clockwise", "description": "Code of an arc counter-clockwise.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G3"] }, "form": { "title": "Form of an arc", "description": "incremental-centre: I J K from the start point; absolute-centre: I J K as coordinates; radius: a radius word, negative above 180 degrees; none: arcs are not understood, and chords take their place.\n\nIf wrong: the centre lies elsewhere: a wild circle through work and clamps.", "type": "string", "enum": ["incremental-centre", "absolute-centre", "radius", "none"], "examples": ["incremental-centre"] }, "centre-words": { "title": "Arc centre modes", "description": "Words that choose absolute or incremental arc centres, where the controller has them.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute arc centres", "description": "Code for absolute arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G90.1"] }, "incremental": { "title": "Incremental arc centres", "description": "Code for incremental arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G91.1"] } }, "examples": [{ "absolute": "none", "incremental": "none" }] }, "radius-word": { "title": "Radius word", "description": "Letter of the radius, where `form` is radius.\n\nIf wrong: the arc is refused.", "$ref": "#/$defs/letter", "examples": ["R"] }, "planes": { "title": "Planes with arcs", "description": "The planes in which arcs are understood. Arcs in others become chords, or are refused.\n\nIf wrong: the block alarms, or the arc is cut in another plane.", "type": "array", "maxItems": 3, "uniqueItems": true, "items": { "type": "string", "enum": ["xy", "zx", "yz"] }, "examples": [["xy", "zx", "yz"]] }, "largest-sweep": { "title": "Largest sweep", "description": "Largest sweep of an arc in one block; larger ones are split.\n\nUnit: degrees.\n\nIf wrong: the arc takes the short way instead of the long one.", "type": "number", "exclusiveMinimum": 0, "maximum": 360, "examples": [360] }, "full-circle": { "title": "Full circle", "description": "Whether one block can be a full circle.\n\nIf wrong: nothing is cut, or a whole circle where nothing was meant.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "helix": { "title": "Helix", "description": "Whether the third axis may move during an arc.\n\nIf wrong: the third axis plunges before or after the arc.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "turns-word": { "title": "Turns word", "description": "Letter of the word for the number of turns of a helix, or none: one turn a block.\n\nIf wrong: the helix is cut with one turn and a steep plunge.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "feed-along": { "title": "Feed on a helix", "description": "What F means on a helix: path, the speed along the helix; circle, the speed along its circle seen from above.\n\nIf wrong: the tool moves up to several times faster than meant on a steep helix.", "type": "string", "enum": ["path", "circle"], "examples": ["path"] }, "smallest-radius": { "title": "Smallest radius", "description": "Arcs with a smaller radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms or becomes a dwell mark.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 0.05] }, "largest-radius": { "title": "Largest radius", "description": "Arcs with a larger radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 5e3] }, "tolerance": { "title": "Radius tolerance", "description": "How far the radius at the start and at the end of an arc may differ before the controller alarms.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Tolerance in millimetres", "description": "In a program in millimetres.\n\nUnit: mm.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 10, "examples": [2e-3] }, "inch": { "title": "Tolerance in inches", "description": "In a program in inches.\n\nUnit: inch.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 1, "examples": [2e-4] }, "relative": { "title": "Relative tolerance", "description": "As a share of the radius; the larger of the two holds. 0: none.\n\nUnit: share of the radius (0.001 is 0.1 %).\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 0.01, "examples": [0] } }, "examples": [{ "mm": 2e-3, "inch": 2e-4, "relative": 0 }] }, "chord-tolerance": { "title": "Chord tolerance", "description": "Largest distance between a chord and its arc, where chords take the place of an arc.\n\nUnit: mm, or with `in`.\n\nIf wrong: flats are seen on curves, or the blocks come faster than the controller reads them and the motion stutters.", "$ref": "#/$defs/length", "examples": [0.01] } }, "examples": [{ "cw": "G2", "ccw": "G3", "form": "incremental-centre", "helix": "yes", "feed-along": "path" }] }, "path": { "title": "Path modes", "description": "Words for how corners are taken.", "type": "object", "additionalProperties": false, "properties": { "exact": { "title": "Exact path", "description": "Code for the exact path.\n\nIf wrong: corners are rounded.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61"] }, "stop": { "title": "Exact stop", "description": "Code for a stop at each corner.\n\nIf wrong: dwell marks at each corner, or rounded corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61.1", "none"] }, "blend": { "title": "Continuous path", "description": "Code for blending corners at speed.\n\nIf wrong: the motion stutters and burns the edge.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G64"] }, "tolerance-word": { "title": "Blend tolerance word", "description": "Letter of the tolerance with the continuous path, or none.\n\nIf wrong: corners are cut further than allowed.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "look-ahead": { "title": "Look-ahead", "description": "Codes that turn looking ahead over many blocks on, for operations that are blended, and off, for those on the exact path; or none.", "anyOf": [{ "title": "None", "description": "The control looks ahead by itself, or not at all.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Look-ahead on", "description": "Code that turns look-ahead on.\n\nIf wrong: the motion stutters, or details are rounded off.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G5.1 Q1"] }, "off": { "title": "Look-ahead off", "description": "Code that turns look-ahead off.\n\nIf wrong: details are rounded off.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G5.1 Q0"] } } }], "axes": [77], "examples": ["none", { "on": "G5.1 Q1", "off": "G5.1 Q0" }] } }, "examples": [{ "exact": "G61", "stop": "none", "blend": "G64" }] }, "feed": { "title": "Feed modes", "description": "Words for what F means.", "type": "object", "additionalProperties": false, "properties": { "per-minute": { "title": "Feed per minute", "description": "Code for feed in length units a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["G94"] }, "per-revolution": { "title": "Feed per revolution", "description": "Code for feed in length units a revolution, or none: the feed is worked out a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G95"] }, "inverse-time": { "title": "Inverse time", "description": "Code for feed in 1/minutes a block, or none.\n\nIf wrong: the tool moves at a wildly wrong feed.", "$ref": "#/$defs/codeOrNone", "examples": ["G93", "none"] }, "inverse-time-unit": { "title": "Unit of inverse time", "description": "What F counts in inverse time: per-minute: 1/minutes; per-second: 1/seconds.\n\nIf wrong: the tool moves 60 times too fast or too slow.", "type": "string", "enum": ["per-minute", "per-second"], "axes": [72], "examples": ["per-minute"] } }, "examples": [{ "per-minute": "G94", "per-revolution": "none", "inverse-time": "none" }] }, "dwell": { "title": "Dwell", "description": "A pause of a set time.", "type": "object", "additionalProperties": false, "properties": { "code": { "title": "Dwell code", "description": "Code of the dwell.\n\nIf wrong: there is no pause: the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/codeOrNone", "examples": ["G4"] }, "word": { "title": "Dwell word", "description": "Letter of the time.\n\nIf wrong: the dwell alarms or is skipped; the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/letter", "examples": ["P"] }, "unit": { "title": "Dwell unit", "description": "What the time is counted in.\n\nUnit: s or ms.\n\nIf wrong: 500 becomes 500 seconds, or 0.5 becomes nothing and the cut begins at low speed.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "code": "G4", "word": "P", "unit": "s" }] }, "compensation": { "title": "Cutter radius compensation", "description": "Words for compensation by the tool's radius, or none.", "anyOf": [{ "title": "None", "description": "The controller does not compensate.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "off": { "title": "Compensation off", "description": "Code that ends compensation.\n\nIf wrong: the next motion is offset by the radius.", "$ref": "#/$defs/codeOrNone", "examples": ["G40"] }, "left": { "title": "Compensation left", "description": "Code for the tool left of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G41"] }, "right": { "title": "Compensation right", "description": "Code for the tool right of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G42"] }, "word": { "title": "Radius offset word", "description": "Letter of the number of the radius offset, or none where the tool in the spindle decides.\n\nIf wrong: the radius of another tool acts.", "$ref": "#/$defs/letterOrNone", "examples": ["D"] }, "corner-feed": { "title": "Feed at inside corners", "description": "Codes that turn the slowing at inside corners on, where compensation begins, and off, where it has ended; or none.", "anyOf": [{ "title": "None", "description": "There are no words for it.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Slow at inside corners", "description": "Code that has the feed lowered at inside corners.\n\nIf wrong: the tool digs in at inside corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G62"] }, "off": { "title": "Feed as stated", "description": "Code that ends the slowing.\n\nIf wrong: later contours are cut slower than meant.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G63"] } } }], "axes": [78], "examples": ["none", { "on": "G62", "off": "G63" }] } } }], "examples": ["none", { "off": "G40", "left": "G41", "right": "G42", "word": "D" }] }, "length-offset": { "title": "Tool length offset", "description": "Words that make the length of the tool act, or none.", "anyOf": [{ "title": "None", "description": "No word makes a tool length act; the operator sets Z.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Length offset on", "description": "Code that makes a length offset act.\n\nIf wrong: the tool is driven into the work by its length.", "$ref": "#/$defs/codeOrNone", "examples": ["G43", "none"] }, "off": { "title": "Length offset off", "description": "Code that cancels it.\n\nIf wrong: the length of the last tool still acts for the next one.", "$ref": "#/$defs/codeOrNone", "examples": ["G49", "none"] }, "word": { "title": "Length offset word", "description": "Letter of the number of the length offset.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "$ref": "#/$defs/letter", "examples": ["H"] } } }], "examples": ["none", { "on": "G43", "off": "G49", "word": "H" }] }, "work-offset": { "title": "Work offsets", "description": "Codes of the work offsets 1 to 9 in order, or none. A number behind the end of the list cannot be said.\n\nIf wrong: the work is cut at the place of another set-up.", "anyOf": [{ "title": "None", "description": "There are no words for work offsets; the operator sets the origin.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 9, "items": { "$ref": "#/$defs/codeWithWordOrNone" } }], "examples": ["none", ["G54", "G55", "G56", "G57", "G58", "G59"]] }, "machine-move": { "title": "Move in machine coordinates", "description": "Code for a move in machine coordinates, in the same block as the motion code, or none. It acts in its own block alone.\n\nIf wrong: the retract goes to a place in work coordinates: into the work, or past the travel.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G53", "none"] }, "reference-return": { "title": "Return to the reference position", "description": "Code of the return to the reference position, or none.\n\nIf wrong: an intermediate point is taken for the target: a diagonal through the work.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G28", "none"] }, "cancel": { "title": "Cancelling", "description": "Words that put an end to what an earlier program may have left in force.", "type": "object", "additionalProperties": false, "properties": { "cycles": { "title": "Cycles off", "description": "Code that ends fixed cycles.\n\nIf wrong: a hole is drilled at every place that follows.", "$ref": "#/$defs/codeOrNone", "examples": ["G80"] }, "local-shift": { "title": "Local shift off", "description": "Code that cancels a shift of the origin, or none.\n\nIf wrong: the work is cut at a shifted place.", "$ref": "#/$defs/codeOrNone", "examples": ["G92.2", "none"] }, "rotation": { "title": "Rotation off", "description": "Code that cancels a rotation, or none.\n\nIf wrong: the work is cut rotated.", "$ref": "#/$defs/codeOrNone", "examples": ["G69", "none"] }, "scale": { "title": "Scale off", "description": "Code that cancels scaling and mirroring, or none.\n\nIf wrong: the work is cut at another size or mirrored.", "$ref": "#/$defs/codeOrNone", "examples": ["G50", "none"] }, "overrides": { "title": "Overrides on", "description": "Code that makes the feed and speed overrides act, or none.\n\nIf wrong: the override knob is dead while the program is proved out.", "$ref": "#/$defs/codeOrNone", "examples": ["M48", "none"] } }, "examples": [{ "cycles": "G80", "local-shift": "none", "rotation": "none", "scale": "none", "overrides": "M48" }] }, "cycles": { "title": "Fixed cycles", "description": "Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.", "anyOf": [{ "title": "None", "description": "The controller has no fixed cycles.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "drill": { "title": "Drill", "description": "Feed in, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G81"] }, "dwell": { "title": "Drill with dwell", "description": "Feed in, dwell, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G82"] }, "peck": { "title": "Peck", "description": "Pecks with a rapid out of the hole after each, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G83"] }, "chip-break": { "title": "Chip-breaking", "description": "Pecks with a small back-off, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G73", "none"] }, "tap": { "title": "Tap right-hand", "description": "Feed in, reverse, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G84"] }, "tap-left": { "title": "Tap left-hand", "description": "The same with a left-hand tap, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G74", "none"] }, "ream": { "title": "Ream", "description": "Feed in, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G85"] }, "bore-dwell": { "title": "Bore with dwell", "description": "Feed in, dwell, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G89"] }, "bore-stop": { "title": "Bore with spindle stop", "description": "Feed in, dwell, spindle stop, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G86", "none"] }, "bore-manual": { "title": "Bore with manual retract", "description": "Feed in, dwell, spindle stop, program stop, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G88", "none"] }, "return": { "title": "Level between holes", "description": "Words that choose the level to which the tool goes between holes.", "type": "object", "additionalProperties": false, "properties": { "initial": { "title": "Initial level", "description": "Code for the level at which the tool stood before the first hole, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G98", "none"] }, "retract": { "title": "Retract level", "description": "Code for the retract level of the cycle, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G99", "none"] }, "without": { "title": "Level without a word", "description": "The level between holes where there is no word, or none where both words are there.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "type": "string", "enum": ["retract", "initial", "none"], "examples": ["none"] } }, "examples": [{ "initial": "G98", "retract": "G99", "without": "none" }] }, "back-off": { "title": "Back-off", "description": "How far the controller's own cycle backs off. A job that asks for another back-off is written longhand.", "type": "object", "additionalProperties": false, "properties": { "peck": { "title": "Back-off of pecks", "description": "How far above the last depth the rapid back into the hole ends.\n\nUnit: mm, or with `in`.\n\nIf wrong: the drill is driven into the bottom at rapid and breaks.", "$ref": "#/$defs/length", "examples": [0.254] }, "chip-break": { "title": "Back-off of chip-breaking", "description": "How far the drill is withdrawn between two pecks.\n\nUnit: mm, or with `in`.\n\nIf wrong: the chip does not break.", "$ref": "#/$defs/length", "examples": [0.254] } }, "examples": [{ "peck": 0.254, "chip-break": 0.254 }] }, "levels": { "title": "Depth and retract level", "description": "absolute: Z and R are coordinates; relative: Z counts from R, and R from the initial level.\n\nIf wrong: the depth is doubled, or the hole is drilled in the air.", "type": "string", "enum": ["absolute", "relative"], "examples": ["absolute"] }, "words": { "title": "Words of a cycle", "description": "Letters of the values of a cycle.", "type": "object", "additionalProperties": false, "properties": { "retract": { "title": "Retract level word", "description": "Letter of the retract level.\n\nIf wrong: feed begins at another height: a rapid into the work.", "$ref": "#/$defs/letter", "examples": ["R"] }, "peck": { "title": "Peck word", "description": "Letter of the depth of one peck.\n\nIf wrong: the hole is drilled in one go and the drill breaks.", "$ref": "#/$defs/letter", "examples": ["Q"] }, "dwell": { "title": "Dwell word", "description": "Letter of the dwell at depth.\n\nIf wrong: no dwell at depth, or a very long one.", "$ref": "#/$defs/letter", "examples": ["P"] }, "dwell-unit": { "title": "Unit of the dwell", "description": "What the dwell in a cycle is counted in.\n\nUnit: s or ms.\n\nIf wrong: no dwell at depth, or a very long one.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "retract": "R", "peck": "Q", "dwell": "P", "dwell-unit": "s" }] }, "repeat": { "title": "Later holes", "description": "positions: later holes state their place alone; all: each states the words of the cycle again.\n\nIf wrong: later holes are missing or have another depth.", "type": "string", "enum": ["positions", "all"], "examples": ["positions"] }, "ended-by": { "title": "End of a cycle", "description": "any-motion: a motion word ends the cycle, too; cancel-code: its own code alone. The code is always written; this decides what a program from elsewhere means.\n\nIf wrong: a hole is drilled at every place that follows.", "type": "string", "enum": ["any-motion", "cancel-code"], "examples": ["cancel-code"] } } }], "examples": ["none", { "drill": "G81", "peck": "G83", "return": { "initial": "G98", "retract": "G99", "without": "none" } }] }, "spindle": { "title": "Spindle", "description": "Words for the spindle.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Spindle clockwise", "description": "Code that starts the spindle clockwise, as for a right-hand tool.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M3"] }, "ccw": { "title": "Spindle counter-clockwise", "description": "Code that starts it counter-clockwise, or none.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M4", "none"] }, "stop": { "title": "Spindle stop", "description": "Code that stops the spindle.\n\nIf wrong: the spindle runs on into the swap or past the end of the program.", "$ref": "#/$defs/codeOrNone", "examples": ["M5"] }, "orient": { "title": "Spindle orientation", "description": "Code that stops the spindle at its swap angle, or none.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["M19", "none"] }, "order": { "title": "Order of speed and start", "description": "speed-first: the S word before the start word; start-first: the start word before the S word. It holds in a block, whatever `blocks.order` says, and from block to block.\n\nIf wrong: the spindle starts at the last speed, or the speed is ignored.", "type": "string", "enum": ["speed-first", "start-first"], "examples": ["speed-first"] }, "blocks": { "title": "Speed and start in a block", "description": "together: one block; apart: one block each.\n\nIf wrong: one of the two is ignored.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "speed-unit": { "title": "Unit of the speed word", "description": "What S counts. rpm: revolutions a minute; percent: hundredths of `machine.spindle.max-rpm`, which the dialect then has to state. Its decimals are `numbers.speed`.\n\nIf wrong: the spindle runs at its highest speed where a low one was meant, or hardly turns.", "type": "string", "enum": ["rpm", "percent"], "examples": ["rpm"] }, "gears": { "title": "Gear ranges", "description": "Ranges of the spindle's gear that a code selects, or none. The first range that a speed lies in is selected, in a block of its own before the speed; a range changes only while the spindle stands.\n\nIf wrong: the speed ends at the top of the range in force, or the gear is shifted while it turns.", "anyOf": [{ "title": "None", "description": "One range, or the control shifts by itself.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 6, "items": { "title": "Gear range", "description": "One range and its code.", "type": "object", "additionalProperties": false, "required": ["code", "from", "to"], "properties": { "code": { "title": "Code of the range", "description": "Code that selects it.\n\nIf wrong: another range is selected.", "type": "string", "pattern": "^M\\d{1,3}$", "examples": ["M41"] }, "from": { "title": "Lowest speed of the range", "description": "Lowest speed of the range.\n\nUnit: rpm.\n\nIf wrong: the motor stalls in the cut.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [100] }, "to": { "title": "Highest speed of the range", "description": "Highest speed of the range.\n\nUnit: rpm.\n\nIf wrong: the spindle runs slower than the feed is made for.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [4e3] } }, "examples": [{ "code": "M41", "from": 100, "to": 4e3 }] } }], "examples": ["none", [{ "code": "M41", "from": 100, "to": 4e3 }, { "code": "M42", "from": 4e3, "to": 12e3 }]] } }, "examples": [{ "cw": "M3", "ccw": "M4", "stop": "M5", "order": "speed-first", "blocks": "together" }] }, "coolant": { "title": "Coolant", "description": "Words for coolant and air.", "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist", "description": "Code that turns mist on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M7", "none"] }, "flood": { "title": "Flood", "description": "Code that turns flood coolant on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M8", "none"] }, "air": { "title": "Air", "description": "Code that turns air on, or none.\n\nIf wrong: chips stay in the cut.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool", "description": "Code that turns coolant through the tool on, or none.\n\nIf wrong: a deep hole is drilled dry.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "off": { "title": "All off", "description": "Code that turns all of them off, or a code for each medium that can be turned on.\n\nIf wrong: coolant runs during the swap, into the taper and the rack.", "anyOf": [{ "title": "One code for all", "description": "Turns all media off.", "$ref": "#/$defs/codeOrNone" }, { "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist off", "description": "Code that turns mist off, or none.\n\nIf wrong: mist runs on into the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["M97"] }, "flood": { "title": "Flood off", "description": "Code that turns flood coolant off, or none.\n\nIf wrong: coolant runs on into the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["M98"] }, "air": { "title": "Air off", "description": "Code that turns air off, or none.\n\nIf wrong: air blows chips into the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool off", "description": "Code that turns coolant through the tool off, or none.\n\nIf wrong: coolant runs into the taper at the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] } } }], "examples": ["M9", { "mist": "M97", "flood": "M98" }] }, "blocks": { "title": "Coolant words in a block", "description": "apart: each in a block of its own; together: media that are turned on, or off, behind one another share a block, as far as `blocks.m-words` goes.\n\nIf wrong: only the last word of the block acts, or the block alarms.", "type": "string", "enum": ["apart", "together"], "examples": ["apart"] } }, "examples": [{ "mist": "M7", "flood": "M8", "air": "none", "through-tool": "none", "off": "M9", "blocks": "apart" }] }, "tools": { "title": "Tools", "description": "Words for selecting and changing tools.", "type": "object", "additionalProperties": false, "properties": { "change": { "title": "Tool change", "description": "Code of the controller's own tool change, or none.\n\nIf wrong: the tool is not changed, and the next operation runs with the last one.", "$ref": "#/$defs/codeOrNone", "examples": ["M6", "none"] }, "blocks": { "title": "Selection and change in a block", "description": "together: T and the change code share a block; apart: one block each.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "order": { "title": "Order of selection and change", "description": "select-first: T before the change code; change-first: the change code first.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["select-first", "change-first"], "examples": ["select-first"] }, "preselect": { "title": "Preselection", "description": "Whether the next tool is selected right after each change, so that the changer gets it ready.\n\nIf wrong: the changer takes the wrong tool at the next change.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "change": "M6", "blocks": "together", "order": "select-first", "preselect": "no" }] }, "stops": { "title": "Stops and end", "description": "Words that stop and end the program.", "type": "object", "additionalProperties": false, "properties": { "stop": { "title": "Program stop", "description": "Code of a stop that the operator ends.\n\nIf wrong: the program runs on while a hand is in the machine.", "$ref": "#/$defs/codeOrNone", "examples": ["M0"] }, "optional": { "title": "Optional stop", "description": "Code of a stop that acts when its switch is on, or none.\n\nIf wrong: the program runs on although a check was meant.", "$ref": "#/$defs/codeOrNone", "examples": ["M1", "none"] }, "end": { "title": "End of program", "description": "Code of the end of the program.\n\nIf wrong: the controller alarms, does not rewind, or moves a pallet.", "$ref": "#/$defs/codeOrNone", "examples": ["M30", "M2"] }, "comment": { "title": "Message of a stop", "description": "Where the message stands that says what a stop is for. own-block: in a block of its own before the stop; with-stop: in the block of the stop, behind its code. Of a message that takes several comments the last one stands there, the others in blocks before it.\n\nIf wrong: the message is gone from the screen while the program stands, and the operator does not see what to do.", "type": "string", "enum": ["own-block", "with-stop"], "examples": ["own-block"] }, "resume": { "title": "Modes behind a stop", "description": "What is in force when the operator starts the program again after a stop. keeps-modes: what was in force before; loses-modes: nothing is certain, so that the program states all its modes anew before anything moves, and its offsets before the approach.\n\nIf wrong: the program goes on in inches, in increments or in another work offset.", "type": "string", "enum": ["keeps-modes", "loses-modes"], "examples": ["keeps-modes"] } }, "examples": [{ "stop": "M0", "optional": "M1", "end": "M30", "comment": "own-block", "resume": "keeps-modes" }] }, "wait": { "title": "Values of a wait", "description": "Numbers that a wait on a signal says.", "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Level on", "description": "Number for a signal that is on.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "off": { "title": "Level off", "description": "Number for a signal that is off.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [0] }, "timeout-unit": { "title": "Unit of the timeout", "description": "What the timeout is counted in.\n\nUnit: s or ms.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "on": 1, "off": 0, "timeout-unit": "s" }] }, "codes": { "title": "Codes of the builder", "description": "What further codes do that a program from elsewhere may hold: what they are for, and their effects. They are read, not written.", "type": "object", "additionalProperties": false, "patternProperties": { "^[GM]\\d{1,3}$": { "title": "One code", "description": "A code with no meaning of its own in the standards, and what it leaves behind.", "type": "object", "additionalProperties": false, "properties": { "does": { "title": "What it does", "description": "In words, for findings and the set-up sheet.\n\nIf wrong: the operator does not know what is switched.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["chip conveyor on"] }, "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" }] } }, "examples": [{ "M27": { "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" } }] }, "idioms": { "title": "Idioms", "description": "How this controller says one action: literal words and {{name}} for the whole number of a word. One code each; beside it may stand P Q R L E I J K.", "type": "object", "additionalProperties": false, "properties": { "message": { "title": "Message to the operator", "description": "A whole comment with a mark of its own, so that a message is told from a remark, or none. It may name {{text}} (must).\n\nIf wrong: the operator does not see what is asked of them.", "$ref": "#/$defs/template", "examples": ["(MSG, {{text}})"] }, "wait-signal": { "title": "Wait on a signal", "description": "Waits until an input has a level, or none. It may name {{signal}} (must), {{level}} (without it every signal is waited for until it is on) and {{timeout}} (without it the wait lasts for ever).\n\nIf wrong: the program does not wait: the tool cuts before the spindle is up to speed, or swaps while it turns.", "$ref": "#/$defs/template", "examples": ["M94 P{{signal}} R{{level}} Q{{timeout}}"] }, "output-on": { "title": "Output on", "description": "Switches an output on, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M95 P{{output}}"] }, "output-off": { "title": "Output off", "description": "Switches an output off, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M96 P{{output}}"] }, "release": { "title": "Release the tool", "description": "Opens the drawbar, or none. It names no value.\n\nIf wrong: the tool drops, or is pulled out of the rack with its fork.", "$ref": "#/$defs/template", "examples": ["M21"] }, "clamp": { "title": "Clamp the tool", "description": "Closes the drawbar, or none. It names no value.\n\nIf wrong: the spindle starts with a loose tool.", "$ref": "#/$defs/template", "examples": ["M22"] }, "taper-air-on": { "title": "Taper air on", "description": "Blows the taper clean, or none. It names no value.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/template", "examples": ["M25"] }, "taper-air-off": { "title": "Taper air off", "description": "Ends it, or none. It names no value.\n\nIf wrong: air blows on during the cut.", "$ref": "#/$defs/template", "examples": ["M26"] }, "cover-open": { "title": "Open the rack's cover", "description": "Opens the cover of the rack, or none. It names no value.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/template", "examples": ["M27"] }, "cover-close": { "title": "Close the rack's cover", "description": "Closes the cover of the rack, or none. It names no value.\n\nIf wrong: chips fill the pockets.", "$ref": "#/$defs/template", "examples": ["M28"] }, "hood-up": { "title": "Dust hood up", "description": "Lifts the dust hood, or none. It names no value.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/template", "examples": ["M23"] }, "hood-down": { "title": "Dust hood down", "description": "Lowers the dust hood, or none. It names no value.\n\nIf wrong: dust is not drawn off.", "$ref": "#/$defs/template", "examples": ["M24"] }, "measure": { "title": "Measure the tool", "description": "Has the controller measure the tool's length and make it its length offset, or none. It names no value.\n\nIf wrong: the length of the last measurement acts.", "$ref": "#/$defs/template", "examples": ["M29"] } }, "examples": [{ "wait-signal": "M94 P{{signal}} R{{level}} Q{{timeout}}", "release": "M21", "clamp": "M22" }] }, "machine": { "title": "Machine", "description": "Facts of this machine, in its own leaf. A key is needed when a job needs it.", "type": "object", "additionalProperties": false, "properties": { "travel": { "title": "Travel", "description": "Where each axis can go, machine coordinates. Rotary axes are allowed only where they stand here.", "type": "object", "additionalProperties": false, "properties": { "x": { "title": "Travel of X", "description": "Least and greatest place of X in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "y": { "title": "Travel of Y", "description": "Least and greatest place of Y in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "z": { "title": "Travel of Z", "description": "Least and greatest place of Z in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "a": { "title": "Travel of A", "description": "Least and greatest place of A in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "b": { "title": "Travel of B", "description": "Least and greatest place of B in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "c": { "title": "Travel of C", "description": "Least and greatest place of C in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] } }, "examples": [{ "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }] }, "spindle": { "title": "Spindle of the machine", "description": "What the spindle and its drive can do.", "type": "object", "additionalProperties": false, "properties": { "min-rpm": { "title": "Lowest speed", "description": "Lowest speed that the spindle may run at.\n\nUnit: rpm.\n\nIf wrong: the spindle overheats, or does not turn.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [6e3] }, "max-rpm": { "title": "Highest speed", "description": "Highest speed.\n\nUnit: rpm.\n\nIf wrong: the speed is cut without a word and the feed is too fast for it.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [24e3] }, "spin-up": { "title": "Time to come up to speed", "description": "Time from standstill to the highest speed.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "spin-down": { "title": "Time to stop", "description": "Time from the highest speed to standstill by the drive.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped while the spindle turns.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "coast-down": { "title": "Time to coast down", "description": "The same in free run, with the drive tripped.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "$ref": "#/$defs/time", "examples": ["25 s"] }, "orient": { "title": "Orientation before a swap", "description": "Whether the spindle must be oriented before a swap.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "min-rpm": 6e3, "max-rpm": 24e3, "spin-up": "6 s", "spin-down": "6 s", "coast-down": "25 s" }] }, "signals": { "title": "Signals", "description": "Inputs that the program can wait on.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "At speed", "description": "The drive reports that the spindle is at its speed: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [{ "input": 4, "settle": "0.3 s" }] }, "stopped": { "title": "Stopped", "description": "The drive or a sensor reports standstill: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool is swapped while the spindle turns.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [5] }, "released": { "title": "Released", "description": "The drawbar is open: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [8] }, "clamped": { "title": "Clamped", "description": "The drawbar is closed with a tool in it: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [7] }, "tool-present": { "title": "Tool present", "description": "A tool is in the spindle: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the program goes on without a tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [9] }, "air": { "title": "Air pressure", "description": "There is enough air to work the drawbar: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [6] }, "hold-down": { "title": "Hold-down", "description": "Vacuum or clamps hold the work: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the work comes loose in the cut.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [10] } }, "examples": [{ "at-speed": { "input": 4, "settle": "0.3 s" }, "stopped": 5 }] }, "waits": { "title": "Waits", "description": "What a wait does when its time is up.", "type": "object", "additionalProperties": false, "properties": { "on-timeout": { "title": "On timeout", "description": "alarm: the program stops; continues: it goes on as if the signal had come, so that such a wait confirms nothing.\n\nIf wrong: a fault of the spindle or the air goes unseen and the program runs on.", "type": "string", "enum": ["alarm", "continues"], "examples": ["alarm"] } }, "examples": [{ "on-timeout": "alarm" }] }, "swap": { "title": "Swap style", "description": "controller: the controller changes tools by itself; rack: the program drives to the pockets and works the drawbar; operator: the program stops and asks for the tool; none: one tool a program, which is in the spindle before it starts.\n\nIf wrong: the program waits for a change that never comes, or drives to a rack that is not there.", "type": "string", "enum": ["controller", "rack", "operator", "none"], "examples": ["rack"] }, "change-effects": { "title": "Effects of the tool change", "description": "What the controller's own tool change does besides changing the tool. Needed where `swap` is controller.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unchanged", "spindle": "stopped", "coolant": "unchanged", "length-offset": "unchanged" }] }, "measure-effects": { "title": "Effects of measuring", "description": "What the controller's measurement of a tool does. Needed where `lengths` is measured.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unknown", "spindle": "stopped", "coolant": "unchanged", "length-offset": "active" }] }, "retract": { "title": "Retract to swap height", "description": "How Z goes up to the swap height.", "type": "object", "additionalProperties": false, "properties": { "by": { "title": "Retract by", "description": "machine-move: a rapid in machine coordinates; reference-return: the return to the reference position; clearance: the clearance of the job (operator swaps only).\n\nIf wrong: the tool is dragged across the work, or driven past the travel.", "type": "string", "enum": ["machine-move", "reference-return", "clearance"], "examples": ["machine-move"] }, "z": { "title": "Swap height", "description": "Z of the swap height in machine coordinates, with machine-move.\n\nUnit: mm, or with `in`.\n\nIf wrong: Z does not clear the work, or runs onto its limit switch.", "$ref": "#/$defs/length", "examples": [0] }, "acts-on": { "title": "What it moves", "description": "spindle-nose: machine coordinates are those of the spindle; tool-tip: an active length offset counts, too.\n\nIf wrong: Z stands lower by the tool's length than meant.", "type": "string", "enum": ["spindle-nose", "tool-tip"], "examples": ["spindle-nose"] }, "cancel-length-first": { "title": "Cancel the length offset first", "description": "Whether the length offset must be cancelled before it.\n\nIf wrong: the controller alarms, or the tool runs past the travel by its length.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "intermediate": { "title": "Intermediate point", "description": "incremental-zero: a reference return has an intermediate point, given as zero increments; none: it has none.\n\nIf wrong: the intermediate point is taken for a target: a diagonal through the work.", "type": "string", "enum": ["none", "incremental-zero"], "examples": ["none"] }, "change-position": { "title": "Change position", "description": "Where the operator changes tools, with retract by clearance; work coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the operator reaches between tool and work to change it.", "$ref": "#/$defs/place", "examples": [[0, 0, 120]] } }, "examples": [{ "by": "machine-move", "z": 0, "acts-on": "spindle-nose", "cancel-length-first": "no", "intermediate": "none" }] }, "length-offset": { "title": "Length offset at the machine", "description": "How the tool's length comes to act.", "type": "object", "additionalProperties": false, "properties": { "form": { "title": "Form", "description": "with-first-z: in the block of the first Z motion; own-block: in a block of its own before it; in-tool-word: with the tool word; none: there is no length offset, the operator sets Z.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["with-first-z", "own-block", "in-tool-word", "none"], "examples": ["with-first-z"] }, "select-moves": { "title": "Selecting moves Z", "description": "Whether selecting it moves the axis by itself.\n\nIf wrong: Z moves where nobody meant it to.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "cancel-moves": { "title": "Cancelling moves Z", "description": "Whether cancelling it moves the axis by itself. It is then cancelled at swap height only.\n\nIf wrong: Z moves down by the tool's length.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "form": "with-first-z", "select-moves": "no", "cancel-moves": "no" }] }, "lengths": { "title": "Tool lengths", "description": "Where they come from: table, the controller's tool table; measured, a measurement after each swap; operator, set by hand.\n\nIf wrong: the tool is driven into the work by the difference.", "type": "string", "enum": ["table", "measured", "operator"], "examples": ["table"] }, "drawbar": { "title": "Drawbar", "description": "How the drawbar is worked at a rack, or none.", "anyOf": [{ "title": "None", "description": "There is no drawbar that the program works.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "travels": { "title": "Travel of an empty spindle", "description": "Whether an empty spindle travels along the rack clamped or released.\n\nIf wrong: the released drawbar strikes a holder, or the clamped one is pressed onto it.", "type": "string", "enum": ["clamped", "released"], "examples": ["clamped"] }, "taper-air": { "title": "Taper air", "description": "Whether air cleans the taper while a tool is picked.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/yesNo", "examples": ["no"] } } }], "examples": ["none", { "travels": "clamped", "taper-air": "no" }] }, "rack": { "title": "Rack", "description": "Where tools wait and how they are fetched, or none.", "anyOf": [{ "title": "None", "description": "There is no rack that the program drives to.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Style of the rack", "description": "drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.\n\nIf wrong: the spindle is driven into the rack.", "type": "string", "enum": ["drop-in", "slide-in"], "examples": ["drop-in"] }, "clear-z": { "title": "Clear height", "description": "Machine Z at which an empty spindle clears the tools in the rack, and a full one the empty pockets.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is dragged through the rack.", "$ref": "#/$defs/length", "examples": [-5] }, "pocket-z": { "title": "Pocket height", "description": "Machine Z at which the holder sits in its pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is crushed into the rack, or drops.", "$ref": "#/$defs/length", "examples": [-78.4] }, "descend-from": { "title": "Start of the slow descent", "description": "How far above the pocket height the descent at feed begins.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is driven into its pocket at rapid.", "$ref": "#/$defs/length", "examples": [20] }, "descend-feed": { "title": "Feed of the slow descent", "description": "Feed of the last part of the way down.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder is driven into its pocket too fast.", "$ref": "#/$defs/feed", "examples": [600] }, "pockets": { "title": "Pockets", "description": "Places of the pockets, machine coordinates: the first one, the pitch to the next and their number, or a list of places.\n\nIf wrong: the spindle is driven beside the pocket.", "anyOf": [{ "type": "object", "additionalProperties": false, "properties": { "first": { "title": "First pocket", "description": "X and Y of pocket 1.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket.", "$ref": "#/$defs/point", "examples": [[40, 20]] }, "pitch": { "title": "Pitch", "description": "X and Y from one pocket to the next.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket, farther with each one.", "$ref": "#/$defs/point", "examples": [[80, 0]] }, "count": { "title": "Number of pockets", "description": "How many there are.\n\nUnit: pockets.\n\nIf wrong: the spindle is driven past the end of the rack.", "type": "integer", "minimum": 1, "maximum": 200, "examples": [6] } } }, { "type": "array", "minItems": 1, "maxItems": 200, "items": { "$ref": "#/$defs/point" } }], "examples": [{ "first": [40, 20], "pitch": [80, 0], "count": 6 }, [[40, 20], [120, 20]]] }, "zone": { "title": "Rack zone", "description": "Box that only swaps enter.", "type": "object", "additionalProperties": false, "properties": { "min": { "title": "Least corner", "description": "Least X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[0, 0, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[500, 60, -5]] } }, "examples": [{ "min": [0, 0, -95], "max": [500, 60, -5] }] }, "slide": { "title": "Slide", "description": "The way into a fork, with slide-in.", "type": "object", "additionalProperties": false, "properties": { "direction": { "title": "Direction of the slide", "description": "Direction from the approach into the pocket.\n\nIf wrong: the holder is torn out of the fork.", "type": "string", "enum": ["+x", "-x", "+y", "-y"], "examples": ["+y"] }, "distance": { "title": "Length of the slide", "description": "Distance from the approach to the pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder strikes the fork on its way up or down.", "$ref": "#/$defs/length", "examples": [40] }, "feed": { "title": "Feed of the slide", "description": "Feed of the slide.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder strikes the fork too fast.", "$ref": "#/$defs/feed", "examples": [1e3] } }, "examples": [{ "direction": "+y", "distance": 40, "feed": 1e3 }] }, "widest": { "title": "Widest tool", "description": "Widest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a wide tool strikes its neighbour.", "$ref": "#/$defs/lengthOrNone", "examples": [60] }, "longest": { "title": "Longest tool", "description": "Longest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a long tool strikes the table under the rack.", "$ref": "#/$defs/lengthOrNone", "examples": [90] }, "cover": { "title": "Cover", "description": "Whether the program opens and closes a cover.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "at-end": { "title": "At the end", "description": "What becomes of the last tool.", "type": "object", "additionalProperties": false, "properties": { "tool": { "title": "Last tool", "description": "return: it goes back to its pocket; keep: it stays in the spindle.\n\nIf wrong: the next program finds a tool where it expects none.", "type": "string", "enum": ["return", "keep"], "examples": ["return"] } }, "examples": [{ "tool": "return" }] } } }], "examples": ["none", { "style": "drop-in", "clear-z": -5, "pocket-z": -78.4, "descend-from": 20, "descend-feed": 600, "pockets": { "first": [40, 20], "pitch": [80, 0], "count": 6 }, "at-end": { "tool": "return" } }] }, "park": { "title": "Parking place", "description": "X and Y where the program leaves the axes at its end, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is in the way of unloading.", "$ref": "#/$defs/point", "examples": [[600, 800]] }, "outputs": { "title": "Outputs", "description": "Outputs that the program switches, by a name of yours.", "type": "object", "additionalProperties": false, "patternProperties": { "^[a-z][a-z0-9-]{0,30}$": { "title": "One output", "description": "An output and when it is on.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Number of the output", "description": "Number as the idiom says it.\n\nUnit: number of the output.\n\nIf wrong: another output is switched.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "during": { "title": "When it is on", "description": "cutting: from the spindle's start to its stop; program: from the first swap to the end.\n\nIf wrong: the extraction is off while dust is made, or on during the swap.", "type": "string", "enum": ["cutting", "program"], "examples": ["cutting"] } }, "examples": [{ "number": 1, "during": "cutting" }] } }, "examples": [{ "extraction": { "number": 1, "during": "cutting" } }] }, "hood": { "title": "Dust hood", "description": "Whether the program lifts and lowers a dust hood.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "keep-out": { "title": "Keep-out boxes", "description": "Boxes in machine coordinates that no motion of the work may enter.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into what stands there.", "type": "array", "maxItems": 50, "items": { "title": "One box", "description": "A box and what stands there.", "type": "object", "additionalProperties": false, "required": ["name", "min", "max"], "properties": { "name": { "title": "What stands there", "description": "Findings name it.\n\nIf wrong: nobody knows what the finding means.", "type": "string", "minLength": 1, "maxLength": 60, "examples": ["vise"] }, "min": { "title": "Least corner", "description": "Least X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[100, 100, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[250, 200, -40]] } }, "examples": [{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }] }, "examples": [[{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }]] }, "tapping": { "title": "Tapping", "description": "How the machine taps.", "type": "object", "additionalProperties": false, "properties": { "kind": { "title": "Kind of tapping", "description": "none: not at all; floating: with a floating holder; synchronised: spindle and feed are locked.\n\nIf wrong: the tap breaks or strips the thread.", "type": "string", "enum": ["none", "floating", "synchronised"], "examples": ["floating"] }, "reversal": { "title": "Time to reverse", "description": "Time that the spindle needs to reverse, with a floating holder.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the holder runs out of float and the tap breaks.", "$ref": "#/$defs/time", "examples": ["1 s"] }, "longhand": { "title": "Tapping longhand", "description": "Whether tapping may be written without its cycle.\n\nIf wrong: the tap breaks: feed and spindle do not reverse together.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "kind": "floating", "reversal": "1 s", "longhand": "no" }] }, "feed": { "title": "Feed limits", "description": "Lowest and highest feed; without them feeds are not checked against the machine.", "type": "object", "additionalProperties": false, "properties": { "least": { "title": "Lowest feed", "description": "Lowest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is raised without a word.", "$ref": "#/$defs/feed", "examples": [1] }, "most": { "title": "Highest feed", "description": "Highest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is cut without a word, and times on the sheet are wrong.", "$ref": "#/$defs/feed", "examples": [12e3] } }, "examples": [{ "least": 1, "most": 12e3 }] }, "work-zero": { "title": "Origins of the work offsets", "description": "Where the origin of each work offset (1 to 9) lies in machine coordinates, where it is always the same; a set-up file overrides it. With it, travel is checked in full.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "type": "object", "additionalProperties": false, "patternProperties": { "^[1-9]$": { "title": "Origin of one work offset", "description": "X, Y and Z of its origin in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "$ref": "#/$defs/place", "examples": [[300, 200, -80]] } }, "examples": [{ "1": [300, 200, -80] }] } }, "examples": [{ "travel": { "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }, "swap": "operator" }] }, "confirm": { "title": "Confirmations", "description": "How the program makes sure of a state before it relies on it. One that is not stated cannot be relied on: a job that needs it is refused.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "Spindle at speed", "description": "How it is confirmed that the spindle is at its speed: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "at-speed", "timeout": "10 s" }, { "dwell": "max(spin_up, spin_down) * max(rpm - from_rpm, from_rpm - rpm) / max_rpm + 0.5 * second" }] }, "stopped": { "title": "Spindle stopped", "description": "How it is confirmed that the spindle stands: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "stopped", "timeout": "30 s" }, { "dwell": "coast_down * from_rpm / max_rpm + 0.5 * second" }] }, "released": { "title": "Tool released", "description": "How it is confirmed that the drawbar is open: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "released", "timeout": "2 s" }, { "dwell": "0.8 s" }] }, "clamped": { "title": "Tool clamped", "description": "How it is confirmed that the drawbar is closed with a tool in it: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "clamped", "timeout": "2 s" }] }, "air": { "title": "Air pressure", "description": "How it is confirmed that there is air to work the drawbar: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "air", "timeout": "5 s" }] } }, "examples": [{ "at-speed": { "wait": "at-speed", "timeout": "10 s" }, "stopped": { "dwell": "60 s" } }] } }, "$defs": { "yesNo": { "description": "yes or no", "type": "string", "enum": ["yes", "no"] }, "code": { "description": "a code such as G54 or M6", "type": "string", "pattern": "^[GM]\\d{1,3}(\\.\\d)?$" }, "codeOrNone": { "description": "a code such as G54 or M6, or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, "codeWithWordOrNone": { "description": "a code such as G53, if need be with a word that belongs to it (G54.1 P2), or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, "letter": { "description": "one capital letter", "type": "string", "pattern": "^[A-Z]$" }, "axisLetter": { "description": "one of X Y Z A B C U V W", "type": "string", "enum": ["X", "Y", "Z", "A", "B", "C", "U", "V", "W"] }, "letterOrNone": { "description": "one capital letter, or none", "type": "string", "pattern": "^(none|[A-Z])$" }, "length": { "description": "a length: a number in mm, or a text such as 2 in", "anyOf": [{ "type": "number", "minimum": -1e6, "maximum": 1e6 }, { "type": "string", "pattern": "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "lengthOrNone": { "description": "a length (a number in mm, or a text such as 2 in), or none", "anyOf": [{ "type": "number", "minimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "feed": { "description": "a feed: a number in mm/min, or a text such as 20 in/min", "anyOf": [{ "type": "number", "exclusiveMinimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }] }, "time": { "description": "a time such as 6 s, 500 ms or 2 min", "type": "string", "pattern": "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, "point": { "description": "a list of two lengths, X and Y", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" } }, "place": { "description": "a list of three lengths, X, Y and Z", "type": "array", "minItems": 3, "maxItems": 3, "items": { "$ref": "#/$defs/length" } }, "template": { "description": "none, or words such as M94 P{{signal}}", "type": "string", "minLength": 1, "maxLength": 120 }, "signal": { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } }, "confirmation": { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } }, "own-point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "own-trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "own-leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "own-plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "own-suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "own-digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] } } };
+  var schema31 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://tapewright.invalid/schemas/dialect.schema.json", "title": "Dialect", "description": "What one controller and its machine want. A file states only what differs from the one that it extends; a key that no file of the chain states is never guessed: what needs it is refused.", "type": "object", "additionalProperties": false, "required": ["dialect"], "properties": { "dialect": { "title": "Name of the dialect", "description": "The name that programs, set-up sheets and findings quote. Lower case, words joined by hyphens; the file is called NAME.dialect.yaml.\n\nIf wrong: the program on the machine cannot be traced to the file that shaped it.", "type": "string", "pattern": "^[a-z0-9]+(-[a-z0-9]+)*$", "maxLength": 40, "examples": ["quarry-router"] }, "title": { "title": "Title", "description": "One line for people: which controller or machine this is.\n\nIf wrong: an operator picks the dialect of another machine.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["Six-pocket router at the quarry workshop"] }, "extends": { "title": "Extends", "description": "The dialect whose values hold wherever this file states none: the name of a shipped dialect, or a file in the same folder or below (its name ends with .yaml). Mappings are merged key by key; lists, single values and `none` replace.\n\nIf wrong: words of another controller are inherited that this one rejects or takes for something else.", "type": "string", "minLength": 1, "maxLength": 200, "examples": ["explicit-words", "base/workshop.dialect.yaml"] }, "sources": { "title": "Sources", "description": "Where the facts of this file come from: standard and section, manual and page, or what was tried at the machine.\n\nIf wrong: nobody can tell later which value was read and which was guessed.", "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 300 }, "examples": [["NISTIR 6556, The NIST RS274/NGC Interpreter, version 3, 17 August 2000"]] }, "file": { "title": "File", "description": "The frame of the program text: file name ending, line ends, the marks at its start and end.", "type": "object", "additionalProperties": false, "properties": { "extension": { "title": "File name ending", "description": "Ending of the program file, without the dot.\n\nIf wrong: the controller does not list the file, or opens it as something else.", "type": "string", "pattern": "^[A-Za-z0-9]{1,8}$", "examples": ["nc"] }, "line-end": { "title": "Line end", "description": "What ends a line: lf (line feed), crlf (carriage return and line feed) or cr (carriage return).\n\nIf wrong: the whole file is read as one block, or each second line as an empty one.", "type": "string", "enum": ["lf", "crlf", "cr"], "examples": ["lf"] }, "last-line-end": { "title": "Line end after the last line", "description": "Whether the last line is ended, too.\n\nIf wrong: the last block, the end of the program, is ignored.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "end-of-block": { "title": "End-of-block mark", "description": "A visible mark at the end of each block: none, semicolon or asterisk.\n\nIf wrong: `;` starts a comment on some controllers, so that the rest of the block is dropped; `*` is an error on others.", "type": "string", "enum": ["none", "semicolon", "asterisk"], "examples": ["none"] }, "delimiter": { "title": "Program delimiter", "description": "Whether a line with `%` alone stands first and last.\n\nIf wrong: the controller finds no start or no end of the program and refuses the transfer.", "type": "string", "enum": ["none", "percent"], "examples": ["percent"] }, "program-number": { "title": "Program number", "description": "How the program is identified by a number of its own, or none. Where it is stated, a job must have a number in the range.", "anyOf": [{ "title": "None", "description": "Programs have no number; the file name tells them apart.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "letter": { "title": "Letter of the program number", "description": "The address of the number.\n\nIf wrong: the line is refused, or a program of another number is overwritten.", "type": "string", "enum": ["O", ":", "%"], "examples": ["O"] }, "digits": { "title": "Digits of the program number", "description": "Least digits; zeros are put in front.\n\nUnit: digits.\n\nIf wrong: the controller takes the program for another one, or refuses it.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [4] }, "from": { "title": "Lowest program number", "description": "Lowest number that is free for programs.\n\nUnit: program number.\n\nIf wrong: a program that the builder protects is overwritten, or the transfer is refused.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [1] }, "to": { "title": "Highest program number", "description": "Highest number that is free for programs; many controls keep the 8000s or 9000s to themselves.\n\nUnit: program number.\n\nIf wrong: a cycle or macro of the builder is overwritten.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [7999] } } }], "examples": ["none", { "letter": "O", "digits": 4, "from": 1, "to": 7999 }] }, "characters": { "title": "Characters", "description": "What the text may hold: upper (capital letters, digits and the marks of the code, in comments, too), ascii, or utf-8 (any character in comments).\n\nIf wrong: the block is rejected, or the comment on the screen is garbled so that an instruction to the operator is lost.", "type": "string", "enum": ["upper", "ascii", "utf-8"], "examples": ["upper"] } }, "examples": [{ "extension": "nc", "line-end": "lf", "delimiter": "percent" }] }, "comments": { "title": "Comments", "description": "How text for people is set apart from the code.", "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Comment style", "description": "parentheses: ( ... ); semicolon: from ; to the end of the line; none: the controller takes no comments, and messages to the operator cannot be written.\n\nIf wrong: the text is executed as code, or the block alarms.", "type": "string", "enum": ["parentheses", "semicolon", "none"], "examples": ["parentheses"] }, "longest": { "title": "Longest comment", "description": "Most characters of one comment, its marks not counted. Longer text is cut.\n\nUnit: characters.\n\nIf wrong: the block alarms, or the end of an instruction to the operator is missing.", "type": "integer", "minimum": 8, "maximum": 200, "examples": [60] } }, "examples": [{ "style": "parentheses", "longest": 60 }] }, "blocks": { "title": "Blocks", "description": "How words make up a block and blocks follow one another.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Block numbers", "description": "Which blocks have a number (N word), or none.", "anyOf": [{ "title": "None", "description": "No block has a number.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Numbered blocks", "description": "all: every block; sections: only the first block of each operation.\n\nIf wrong: block search and restart do not find the place.", "type": "string", "enum": ["all", "sections"], "examples": ["all"] }, "start": { "title": "First block number", "description": "Number of the first numbered block, and of the first one after the highest was reached.\n\nUnit: block number.\n\nIf wrong: a number that the controller reserves is used.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [10] }, "step": { "title": "Step of block numbers", "description": "Difference from one numbered block to the next.\n\nUnit: block numbers.\n\nIf wrong: no free numbers for a block put in at the machine.", "type": "integer", "minimum": 1, "maximum": 1e3, "examples": [10] }, "to": { "title": "Highest block number", "description": "After it numbers begin again at the first.\n\nUnit: block number.\n\nIf wrong: the controller alarms in the middle of the program.", "type": "integer", "minimum": 1, "maximum": 99999999, "examples": [99990] }, "width": { "title": "Digits of block numbers", "description": "Least digits, zeros put in front; 0: as many as needed.\n\nUnit: digits.\n\nIf wrong: the number is not recognised.", "type": "integer", "minimum": 0, "maximum": 8, "examples": [0] } } }], "examples": ["none", { "on": "all", "start": 10, "step": 10, "to": 99990, "width": 0 }] }, "separator": { "title": "Separator", "description": "What stands between two words: none, blank or tab.\n\nIf wrong: words that run together are misread, or a blank counts against the length of the block.", "type": "string", "enum": ["none", "blank", "tab"], "examples": ["blank"] }, "order": { "title": "Word order", "description": "Letters in the order in which a block has them, each once. Every letter that the dialect writes must stand here.\n\nIf wrong: a controller with a fixed order ignores or misreads the word that stands in the wrong place.", "type": "array", "minItems": 3, "maxItems": 26, "uniqueItems": true, "items": { "$ref": "#/$defs/letter" }, "examples": [["N", "G", "X", "Y", "Z", "A", "B", "C", "I", "J", "K", "R", "P", "Q", "F", "S", "T", "H", "D", "M"]] }, "longest": { "title": "Longest block", "description": "Most characters of a block, its line end not counted, or none.\n\nUnit: characters.\n\nIf wrong: the block is cut short: in the worst case a coordinate loses its last digits and the axis goes to another place without an alarm.", "anyOf": [{ "title": "None", "description": "Any length.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 20, "maximum": 4e3 }], "examples": [80] }, "g-words": { "title": "G words in a block", "description": "one: a single G word; any: one of each modal group.\n\nIf wrong: the last one wins without a word, or the block alarms.", "type": "string", "enum": ["one", "any"], "examples": ["any"] }, "m-words": { "title": "M words in a block", "description": "Most M words in one block.\n\nUnit: words.\n\nIf wrong: only the first or the last one acts: coolant or spindle is missing.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [1] }, "modes": { "title": "Modes in a block", "description": "together: modes that are set one after another share a block (as far as g-words allows); apart: each has a block of its own.\n\nIf wrong: a mode is dropped: the program runs in the wrong plane, units or offset.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "delete": { "title": "Block delete", "description": "Whether the controller understands `/` at the start of a block. Programs are written without it; it is accepted in programs that are read.\n\nIf wrong: a block that should be skipped is executed, or the other way round.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "stops-act": { "title": "When stops act", "description": "Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. They are written in blocks of their own; this decides what a program from elsewhere means.\n\nIf wrong: the spindle stops and the tool is then driven through the material.", "type": "string", "enum": ["before-motion", "after-motion"], "examples": ["after-motion"] } }, "examples": [{ "number": "none", "separator": "blank", "longest": 80, "g-words": "any", "m-words": 1 }] }, "numbers": { "title": "Numbers", "description": "How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros` and `digits` hold for all; a single address may state its own.", "type": "object", "additionalProperties": false, "properties": { "point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "length": { "title": "Axis words", "description": "Numbers of X Y Z, and of the levels and pecks of cycles. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "arc-centre": { "title": "Arc centre and radius words", "description": "Numbers of I J K and of the radius. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "angle": { "title": "Rotary words", "description": "Numbers of A B C. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of an angle in degrees.\n\nIf wrong: the rotary axis stands short of or past its place.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the rotary axis stands short of or past its place.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [3] }, "feed-per-minute": { "title": "Feed per minute", "description": "Numbers of F in feed per minute. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 1, "inch": 2 }] }, "feed-per-revolution": { "title": "Feed per revolution", "description": "Numbers of F in feed per revolution. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "inverse-time": { "title": "Inverse-time feed", "description": "Numbers of F in inverse time. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a feed in 1/min.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [4] }, "speed": { "title": "Spindle speed", "description": "Numbers of S. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a speed in rpm.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [0] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [0] }, "dwell": { "title": "Dwell", "description": "Number of the dwell, counted in `dwell.unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `dwell.unit`.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "cycle-dwell": { "title": "Dwell in a cycle", "description": "Number of the dwell at the bottom of a hole, counted in `cycles.words.dwell-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `cycles.words.dwell-unit`.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "timeout": { "title": "Timeout of a wait", "description": "Number of the timeout, counted in `wait.timeout-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `wait.timeout-unit`.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [1] }, "code-width": { "title": "Least digits of codes", "description": "Least digits of codes and of tool and offset numbers; zeros are put in front: 2 writes G00, M06, T01.", "type": "object", "additionalProperties": false, "properties": { "G": { "title": "Digits of G words", "description": "Least digits of a G code before its point.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "M": { "title": "Digits of M words", "description": "Least digits of an M code.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "T": { "title": "Digits of T words", "description": "Least digits of a tool number.\n\nUnit: digits.\n\nIf wrong: a number with too few digits selects another tool or carries no offset.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "H": { "title": "Digits of H words", "description": "Least digits of the number of a length offset.\n\nUnit: digits.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "D": { "title": "Digits of D words", "description": "Least digits of the number of a radius offset.\n\nUnit: digits.\n\nIf wrong: the radius of another tool acts, and the contour is gouged.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] } }, "examples": [{ "G": 2, "M": 2, "T": 2, "H": 2, "D": 2 }] } }, "examples": [{ "point": "always", "trailing-zeros": "keep", "length": { "mm": 3, "inch": 4 } }] }, "modal": { "title": "Modal words", "description": "Which words are repeated although they have not changed.", "type": "object", "additionalProperties": false, "properties": { "motion": { "title": "Motion word", "description": "modal: written when the kind of motion changes; each-block: in every block with axis words.\n\nIf wrong: without its motion word a block does nothing, or is run as the last motion: a rapid where a feed was meant.", "type": "string", "enum": ["modal", "each-block"], "examples": ["modal"] }, "axes": { "title": "Axis words", "description": "changed: only axes that move; all: every axis whose place is known.\n\nIf wrong: an axis left out is taken as 0 or stays where it was.", "type": "string", "enum": ["changed", "all"], "examples": ["changed"] }, "arc-end": { "title": "End of an arc", "description": "changed: only the end coordinates that differ; both: both axes of the plane.\n\nIf wrong: the arc is refused, or ends at another place.", "type": "string", "enum": ["changed", "both"], "examples": ["changed"] }, "arc-centre": { "title": "Zeros in an arc centre", "description": "non-zero: a centre word of 0 is left out; both: both are written.\n\nIf wrong: `centre missing` alarm, or the last centre is used and the arc runs wild.", "type": "string", "enum": ["non-zero", "both"], "examples": ["both"] }, "feed": { "title": "Feed word", "description": "modal: when the feed changes; after-rapid: also in the first feed block after a rapid; each-block: in every feed block.\n\nIf wrong: the block alarms for want of a feed, or an old feed is used.", "type": "string", "enum": ["modal", "after-rapid", "each-block"], "examples": ["modal"] } }, "examples": [{ "motion": "modal", "axes": "changed", "arc-end": "changed", "arc-centre": "both", "feed": "modal" }] }, "axes": { "title": "Letters of the axes", "description": "The letters by which the controller knows the axes of ISO 841, where Z is the axis of the spindle.", "type": "object", "additionalProperties": false, "axes": [56], "properties": { "x": { "title": "Letter of X", "description": "Letter of the linear axis X of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["X"] }, "y": { "title": "Letter of Y", "description": "Letter of the linear axis Y of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["Y"] }, "z": { "title": "Letter of Z", "description": "Letter of the linear axis Z of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["Z"] }, "a": { "title": "Letter of A", "description": "Letter of the rotary axis A of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["A"] }, "b": { "title": "Letter of B", "description": "Letter of the rotary axis B of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["B"] }, "c": { "title": "Letter of C", "description": "Letter of the rotary axis C of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["C"] } }, "examples": [{ "x": "X", "y": "Y", "z": "W" }] }, "motion": { "title": "Straight motion", "description": "Rapid and straight motion.", "type": "object", "additionalProperties": false, "properties": { "rapid": { "title": "Rapid", "description": "Code of the rapid.\n\nIf wrong: a rapid is run as a feed, or a feed as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G0"] }, "line": { "title": "Straight line at feed", "description": "Code of a straight line at feed.\n\nIf wrong: a feed is run as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G1"] }, "rapids": { "title": "Path of a rapid", "description": "straight: all axes arrive together on a straight path; dog-leg: each runs at its own rate. With dog-leg, a rapid that changes Z and X or Y is split: rising Z first, falling Z last.\n\nIf wrong: on a dog-leg the tool sweeps through a clamp that lies beside the straight path.", "type": "string", "enum": ["straight", "dog-leg"], "examples": ["dog-leg"] }, "machine-move-lasts": { "title": "How long a move in machine coordinates lasts", "description": "block: the code of `machine-move` acts in its own block alone; until-work-offset: it suspends the work offset, and all motion is in machine coordinates until a work offset is stated anew.\n\nIf wrong: the tool goes to places of the work as if they were places of the machine.", "type": "string", "enum": ["block", "until-work-offset"], "axes": [52], "examples": ["block"] } }, "examples": [{ "rapid": "G0", "line": "G1", "rapids": "dog-leg" }] }, "units": { "title": "Units", "description": "Words for the units of the program.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Millimetres", "description": "Code for millimetres, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G21", "none"] }, "inch": { "title": "Inches", "description": "Code for inches, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G20", "none"] }, "programs-in": { "title": "Units of programs", "description": "job: a program is in the units of its job; mm or inch: always in these.\n\nIf wrong: everything is 25.4 times too small or too large.", "type": "string", "enum": ["job", "mm", "inch"], "examples": ["job"] } }, "examples": [{ "mm": "G21", "inch": "G20", "programs-in": "job" }] }, "plane": { "title": "Planes", "description": "Words that select the plane of arcs, cycles and compensation.", "type": "object", "additionalProperties": false, "properties": { "xy": { "title": "XY plane", "description": "Code of the XY plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G17"] }, "zx": { "title": "ZX plane", "description": "Code of the ZX plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G18"] }, "yz": { "title": "YZ plane", "description": "Code of the YZ plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G19"] } }, "examples": [{ "xy": "G17", "zx": "G18", "yz": "G19" }] }, "distance": { "title": "Absolute and incremental", "description": "Words for absolute and incremental coordinates.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute", "description": "Code for absolute coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "$ref": "#/$defs/codeOrNone", "examples": ["G90"] }, "incremental": { "title": "Incremental", "description": "Code for incremental coordinates.\n\nIf wrong: distances are taken as places.", "$ref": "#/$defs/codeOrNone", "examples": ["G91"] }, "programs-in": { "title": "Coordinates of programs", "description": "Whether programs are written with absolute or incremental coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "type": "string", "enum": ["absolute", "incremental"], "examples": ["absolute"] } }, "examples": [{ "absolute": "G90", "incremental": "G91", "programs-in": "absolute" }] }, "arc": { "title": "Arcs", "description": "Circular motion.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Arc clockwise", "description": "Code of an arc clockwise seen from the + end of the axis across the plane.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G2"] }, "ccw": { "title": "Arc counter-clockwise", "description": "Code of an arc counter-clockwise.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G3"] }, "form": { "title": "Form of an arc", "description": "incremental-centre: I J K from the start point; absolute-centre: I J K as coordinates; radius: a radius word, negative above 180 degrees; none: arcs are not understood, and chords take their place.\n\nIf wrong: the centre lies elsewhere: a wild circle through work and clamps.", "type": "string", "enum": ["incremental-centre", "absolute-centre", "radius", "none"], "examples": ["incremental-centre"] }, "centre-words": { "title": "Arc centre modes", "description": "Words that choose absolute or incremental arc centres, where the controller has them.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute arc centres", "description": "Code for absolute arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G90.1"] }, "incremental": { "title": "Incremental arc centres", "description": "Code for incremental arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G91.1"] } }, "examples": [{ "absolute": "none", "incremental": "none" }] }, "radius-word": { "title": "Radius word", "description": "Letter of the radius, where `form` is radius.\n\nIf wrong: the arc is refused.", "$ref": "#/$defs/letter", "examples": ["R"] }, "planes": { "title": "Planes with arcs", "description": "The planes in which arcs are understood. Arcs in others become chords, or are refused.\n\nIf wrong: the block alarms, or the arc is cut in another plane.", "type": "array", "maxItems": 3, "uniqueItems": true, "items": { "type": "string", "enum": ["xy", "zx", "yz"] }, "examples": [["xy", "zx", "yz"]] }, "largest-sweep": { "title": "Largest sweep", "description": "Largest sweep of an arc in one block; larger ones are split.\n\nUnit: degrees.\n\nIf wrong: the arc takes the short way instead of the long one.", "type": "number", "exclusiveMinimum": 0, "maximum": 360, "examples": [360] }, "full-circle": { "title": "Full circle", "description": "Whether one block can be a full circle.\n\nIf wrong: nothing is cut, or a whole circle where nothing was meant.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "helix": { "title": "Helix", "description": "Whether the third axis may move during an arc.\n\nIf wrong: the third axis plunges before or after the arc.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "turns-word": { "title": "Turns word", "description": "Letter of the word for the number of turns of a helix, or none: one turn a block.\n\nIf wrong: the helix is cut with one turn and a steep plunge.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "feed-along": { "title": "Feed on a helix", "description": "What F means on a helix: path, the speed along the helix; circle, the speed along its circle seen from above.\n\nIf wrong: the tool moves up to several times faster than meant on a steep helix.", "type": "string", "enum": ["path", "circle"], "examples": ["path"] }, "smallest-radius": { "title": "Smallest radius", "description": "Arcs with a smaller radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms or becomes a dwell mark.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 0.05] }, "largest-radius": { "title": "Largest radius", "description": "Arcs with a larger radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 5e3] }, "tolerance": { "title": "Radius tolerance", "description": "How far the radius at the start and at the end of an arc may differ before the controller alarms.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Tolerance in millimetres", "description": "In a program in millimetres.\n\nUnit: mm.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 10, "examples": [2e-3] }, "inch": { "title": "Tolerance in inches", "description": "In a program in inches.\n\nUnit: inch.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 1, "examples": [2e-4] }, "relative": { "title": "Relative tolerance", "description": "As a share of the radius; the larger of the two holds. 0: none.\n\nUnit: share of the radius (0.001 is 0.1 %).\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 0.01, "examples": [0] } }, "examples": [{ "mm": 2e-3, "inch": 2e-4, "relative": 0 }] }, "chord-tolerance": { "title": "Chord tolerance", "description": "Largest distance between a chord and its arc, where chords take the place of an arc.\n\nUnit: mm, or with `in`.\n\nIf wrong: flats are seen on curves, or the blocks come faster than the controller reads them and the motion stutters.", "$ref": "#/$defs/length", "examples": [0.01] } }, "examples": [{ "cw": "G2", "ccw": "G3", "form": "incremental-centre", "helix": "yes", "feed-along": "path" }] }, "path": { "title": "Path modes", "description": "Words for how corners are taken.", "type": "object", "additionalProperties": false, "properties": { "exact": { "title": "Exact path", "description": "Code for the exact path.\n\nIf wrong: corners are rounded.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61"] }, "stop": { "title": "Exact stop", "description": "Code for a stop at each corner.\n\nIf wrong: dwell marks at each corner, or rounded corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61.1", "none"] }, "blend": { "title": "Continuous path", "description": "Code for blending corners at speed.\n\nIf wrong: the motion stutters and burns the edge.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G64"] }, "tolerance-word": { "title": "Blend tolerance word", "description": "Letter of the tolerance with the continuous path, or none.\n\nIf wrong: corners are cut further than allowed.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "look-ahead": { "title": "Look-ahead", "description": "Codes that turn looking ahead over many blocks on, for operations that are blended, and off, for those on the exact path; or none.", "anyOf": [{ "title": "None", "description": "The control looks ahead by itself, or not at all.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Look-ahead on", "description": "Code that turns look-ahead on.\n\nIf wrong: the motion stutters, or details are rounded off.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G5.1 Q1"] }, "off": { "title": "Look-ahead off", "description": "Code that turns look-ahead off.\n\nIf wrong: details are rounded off.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G5.1 Q0"] } } }], "axes": [77], "examples": ["none", { "on": "G5.1 Q1", "off": "G5.1 Q0" }] } }, "examples": [{ "exact": "G61", "stop": "none", "blend": "G64" }] }, "feed": { "title": "Feed modes", "description": "Words for what F means.", "type": "object", "additionalProperties": false, "properties": { "per-minute": { "title": "Feed per minute", "description": "Code for feed in length units a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["G94"] }, "per-revolution": { "title": "Feed per revolution", "description": "Code for feed in length units a revolution, or none: the feed is worked out a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G95"] }, "inverse-time": { "title": "Inverse time", "description": "Code for feed in 1/minutes a block, or none.\n\nIf wrong: the tool moves at a wildly wrong feed.", "$ref": "#/$defs/codeOrNone", "examples": ["G93", "none"] }, "inverse-time-unit": { "title": "Unit of inverse time", "description": "What F counts in inverse time: per-minute: 1/minutes; per-second: 1/seconds.\n\nIf wrong: the tool moves 60 times too fast or too slow.", "type": "string", "enum": ["per-minute", "per-second"], "axes": [72], "examples": ["per-minute"] } }, "examples": [{ "per-minute": "G94", "per-revolution": "none", "inverse-time": "none" }] }, "dwell": { "title": "Dwell", "description": "A pause of a set time.", "type": "object", "additionalProperties": false, "properties": { "code": { "title": "Dwell code", "description": "Code of the dwell.\n\nIf wrong: there is no pause: the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/codeOrNone", "examples": ["G4"] }, "word": { "title": "Dwell word", "description": "Letter of the time.\n\nIf wrong: the dwell alarms or is skipped; the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/letter", "examples": ["P"] }, "unit": { "title": "Dwell unit", "description": "What the time is counted in.\n\nUnit: s or ms.\n\nIf wrong: 500 becomes 500 seconds, or 0.5 becomes nothing and the cut begins at low speed.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "code": "G4", "word": "P", "unit": "s" }] }, "compensation": { "title": "Cutter radius compensation", "description": "Words for compensation by the tool's radius, or none.", "anyOf": [{ "title": "None", "description": "The controller does not compensate.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "off": { "title": "Compensation off", "description": "Code that ends compensation.\n\nIf wrong: the next motion is offset by the radius.", "$ref": "#/$defs/codeOrNone", "examples": ["G40"] }, "left": { "title": "Compensation left", "description": "Code for the tool left of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G41"] }, "right": { "title": "Compensation right", "description": "Code for the tool right of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G42"] }, "word": { "title": "Radius offset word", "description": "Letter of the number of the radius offset, or none where the tool in the spindle decides.\n\nIf wrong: the radius of another tool acts.", "$ref": "#/$defs/letterOrNone", "examples": ["D"] }, "corner-feed": { "title": "Feed at inside corners", "description": "Codes that turn the slowing at inside corners on, where compensation begins, and off, where it has ended; or none.", "anyOf": [{ "title": "None", "description": "There are no words for it.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Slow at inside corners", "description": "Code that has the feed lowered at inside corners.\n\nIf wrong: the tool digs in at inside corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G62"] }, "off": { "title": "Feed as stated", "description": "Code that ends the slowing.\n\nIf wrong: later contours are cut slower than meant.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G63"] } } }], "axes": [78], "examples": ["none", { "on": "G62", "off": "G63" }] } } }], "examples": ["none", { "off": "G40", "left": "G41", "right": "G42", "word": "D" }] }, "length-offset": { "title": "Tool length offset", "description": "Words that make the length of the tool act, or none.", "anyOf": [{ "title": "None", "description": "No word makes a tool length act; the operator sets Z.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Length offset on", "description": "Code that makes a length offset act.\n\nIf wrong: the tool is driven into the work by its length.", "$ref": "#/$defs/codeOrNone", "examples": ["G43", "none"] }, "off": { "title": "Length offset off", "description": "Code that cancels it; or offset number 0 of its word, such as H0: the offset is then cancelled by its own code with that number (G43 H0).\n\nIf wrong: the length of the last tool still acts for the next one.", "type": "string", "pattern": "^(none|[A-Z]0|[GM]\\d{1,3}(\\.\\d)?)$", "examples": ["G49", "H0"] }, "word": { "title": "Length offset word", "description": "Letter of the number of the length offset.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "$ref": "#/$defs/letter", "examples": ["H"] }, "number": { "title": "Number of the length offset", "description": "tool: a tool has the length offset of its own number; free: any.\n\nIf wrong: another tool's length acts, and the tool is driven into the work.", "type": "string", "enum": ["tool", "free"], "examples": ["free"] }, "added": { "title": "Added to the number of the length offset", "description": "What is added to the number of a length offset when it is written, where the control keeps lengths behind other offsets of the same table: with 100, offset 3 is H103. Offset number 0 stays 0.\n\nUnit: offset number.\n\nIf wrong: another tool's length acts, and the tool is driven into the work.", "type": "integer", "minimum": 0, "maximum": 900, "examples": [0, 100] } } }], "examples": ["none", { "on": "G43", "off": "G49", "word": "H" }] }, "work-offset": { "title": "Work offsets", "description": "Codes of the work offsets 1 to 9 in order, or none. A number behind the end of the list cannot be said.\n\nIf wrong: the work is cut at the place of another set-up.", "anyOf": [{ "title": "None", "description": "There are no words for work offsets; the operator sets the origin.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 9, "items": { "$ref": "#/$defs/codeWithWordOrNone" } }], "examples": ["none", ["G54", "G55", "G56", "G57", "G58", "G59"]] }, "machine-move": { "title": "Move in machine coordinates", "description": "Code for a move in machine coordinates, in the same block as the motion code, or none. It acts in its own block alone.\n\nIf wrong: the retract goes to a place in work coordinates: into the work, or past the travel.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G53", "none"] }, "reference-return": { "title": "Return to the reference position", "description": "Code of the return to the reference position, or none.\n\nIf wrong: an intermediate point is taken for the target: a diagonal through the work.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G28", "none"] }, "cancel": { "title": "Cancelling", "description": "Words that put an end to what an earlier program may have left in force.", "type": "object", "additionalProperties": false, "properties": { "cycles": { "title": "Cycles off", "description": "Code that ends fixed cycles.\n\nIf wrong: a hole is drilled at every place that follows.", "$ref": "#/$defs/codeOrNone", "examples": ["G80"] }, "local-shift": { "title": "Local shift off", "description": "Code that cancels a shift of the origin, or none.\n\nIf wrong: the work is cut at a shifted place.", "$ref": "#/$defs/codeOrNone", "examples": ["G92.2", "none"] }, "rotation": { "title": "Rotation off", "description": "Code that cancels a rotation, or none.\n\nIf wrong: the work is cut rotated.", "$ref": "#/$defs/codeOrNone", "examples": ["G69", "none"] }, "scale": { "title": "Scale off", "description": "Code that cancels scaling and mirroring, or none.\n\nIf wrong: the work is cut at another size or mirrored.", "$ref": "#/$defs/codeOrNone", "examples": ["G50", "none"] }, "overrides": { "title": "Overrides on", "description": "Code that makes the feed and speed overrides act, or none.\n\nIf wrong: the override knob is dead while the program is proved out.", "$ref": "#/$defs/codeOrNone", "examples": ["M48", "none"] }, "before-change": { "title": "Cancelling before a tool change", "description": "Whether compensation off and cycles off are said again before each swap of a tool, where the dialect has the words.\n\nIf wrong: the controller alarms at the change, since it takes compensation or a cycle as still on.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "cycles": "G80", "local-shift": "none", "rotation": "none", "scale": "none", "overrides": "M48" }] }, "cycles": { "title": "Fixed cycles", "description": "Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.", "anyOf": [{ "title": "None", "description": "The controller has no fixed cycles.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "drill": { "title": "Drill", "description": "Feed in, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G81"] }, "dwell": { "title": "Drill with dwell", "description": "Feed in, dwell, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G82"] }, "peck": { "title": "Peck", "description": "Pecks with a rapid out of the hole after each, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G83"] }, "chip-break": { "title": "Chip-breaking", "description": "Pecks with a small back-off, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G73", "none"] }, "tap": { "title": "Tap right-hand", "description": "Feed in, reverse, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G84"] }, "tap-left": { "title": "Tap left-hand", "description": "The same with a left-hand tap, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G74", "none"] }, "ream": { "title": "Ream", "description": "Feed in, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G85"] }, "bore-dwell": { "title": "Bore with dwell", "description": "Feed in, dwell, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G89"] }, "bore-stop": { "title": "Bore with spindle stop", "description": "Feed in, dwell, spindle stop, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G86", "none"] }, "bore-manual": { "title": "Bore with manual retract", "description": "Feed in, dwell, spindle stop, program stop, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G88", "none"] }, "return": { "title": "Level between holes", "description": "Words that choose the level to which the tool goes between holes.", "type": "object", "additionalProperties": false, "properties": { "initial": { "title": "Initial level", "description": "Code for the level at which the tool stood before the first hole, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G98", "none"] }, "retract": { "title": "Retract level", "description": "Code for the retract level of the cycle, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G99", "none"] }, "without": { "title": "Level without a word", "description": "The level between holes where there is no word, or none where both words are there.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "type": "string", "enum": ["retract", "initial", "none"], "examples": ["none"] } }, "examples": [{ "initial": "G98", "retract": "G99", "without": "none" }] }, "back-off": { "title": "Back-off", "description": "How far the controller's own cycle backs off. A job that asks for another back-off is written longhand.", "type": "object", "additionalProperties": false, "properties": { "peck": { "title": "Back-off of pecks", "description": "How far above the last depth the rapid back into the hole ends.\n\nUnit: mm, or with `in`.\n\nIf wrong: the drill is driven into the bottom at rapid and breaks.", "$ref": "#/$defs/length", "examples": [0.254] }, "chip-break": { "title": "Back-off of chip-breaking", "description": "How far the drill is withdrawn between two pecks.\n\nUnit: mm, or with `in`.\n\nIf wrong: the chip does not break.", "$ref": "#/$defs/length", "examples": [0.254] } }, "examples": [{ "peck": 0.254, "chip-break": 0.254 }] }, "levels": { "title": "Depth and retract level", "description": "absolute: Z and R are coordinates; relative: Z counts from R, and R from the initial level.\n\nIf wrong: the depth is doubled, or the hole is drilled in the air.", "type": "string", "enum": ["absolute", "relative"], "examples": ["absolute"] }, "words": { "title": "Words of a cycle", "description": "Letters of the values of a cycle.", "type": "object", "additionalProperties": false, "properties": { "retract": { "title": "Retract level word", "description": "Letter of the retract level.\n\nIf wrong: feed begins at another height: a rapid into the work.", "$ref": "#/$defs/letter", "examples": ["R"] }, "peck": { "title": "Peck word", "description": "Letter of the depth of one peck.\n\nIf wrong: the hole is drilled in one go and the drill breaks.", "$ref": "#/$defs/letter", "examples": ["Q"] }, "dwell": { "title": "Dwell word", "description": "Letter of the dwell at depth.\n\nIf wrong: no dwell at depth, or a very long one.", "$ref": "#/$defs/letter", "examples": ["P"] }, "dwell-unit": { "title": "Unit of the dwell", "description": "What the dwell in a cycle is counted in.\n\nUnit: s or ms.\n\nIf wrong: no dwell at depth, or a very long one.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "retract": "R", "peck": "Q", "dwell": "P", "dwell-unit": "s" }] }, "repeat": { "title": "Later holes", "description": "positions: later holes state their place alone; all: each states the words of the cycle again.\n\nIf wrong: later holes are missing or have another depth.", "type": "string", "enum": ["positions", "all"], "examples": ["positions"] }, "ended-by": { "title": "End of a cycle", "description": "any-motion: a motion word ends the cycle, too; cancel-code: its own code alone. The code is always written; this decides what a program from elsewhere means.\n\nIf wrong: a hole is drilled at every place that follows.", "type": "string", "enum": ["any-motion", "cancel-code"], "examples": ["cancel-code"] } } }], "examples": ["none", { "drill": "G81", "peck": "G83", "return": { "initial": "G98", "retract": "G99", "without": "none" } }] }, "spindle": { "title": "Spindle", "description": "Words for the spindle.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Spindle clockwise", "description": "Code that starts the spindle clockwise, as for a right-hand tool.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M3"] }, "ccw": { "title": "Spindle counter-clockwise", "description": "Code that starts it counter-clockwise, or none.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M4", "none"] }, "stop": { "title": "Spindle stop", "description": "Code that stops the spindle.\n\nIf wrong: the spindle runs on into the swap or past the end of the program.", "$ref": "#/$defs/codeOrNone", "examples": ["M5"] }, "orient": { "title": "Spindle orientation", "description": "Code that stops the spindle at its swap angle, or none.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["M19", "none"] }, "order": { "title": "Order of speed and start", "description": "speed-first: the S word before the start word; start-first: the start word before the S word. It holds in a block, whatever `blocks.order` says, and from block to block.\n\nIf wrong: the spindle starts at the last speed, or the speed is ignored.", "type": "string", "enum": ["speed-first", "start-first"], "examples": ["speed-first"] }, "blocks": { "title": "Speed and start in a block", "description": "together: one block; apart: one block each.\n\nIf wrong: one of the two is ignored.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "speed-unit": { "title": "Unit of the speed word", "description": "What S counts. rpm: revolutions a minute; percent: hundredths of `machine.spindle.max-rpm`, which the dialect then has to state. Its decimals are `numbers.speed`.\n\nIf wrong: the spindle runs at its highest speed where a low one was meant, or hardly turns.", "type": "string", "enum": ["rpm", "percent"], "examples": ["rpm"] }, "gears": { "title": "Gear ranges", "description": "Ranges of the spindle's gear that a code selects, or none. The first range that a speed lies in is selected, in a block of its own before the speed; a range changes only while the spindle stands.\n\nIf wrong: the speed ends at the top of the range in force, or the gear is shifted while it turns.", "anyOf": [{ "title": "None", "description": "One range, or the control shifts by itself.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 6, "items": { "title": "Gear range", "description": "One range and its code.", "type": "object", "additionalProperties": false, "required": ["code", "from", "to"], "properties": { "code": { "title": "Code of the range", "description": "Code that selects it.\n\nIf wrong: another range is selected.", "type": "string", "pattern": "^M\\d{1,3}$", "examples": ["M41"] }, "from": { "title": "Lowest speed of the range", "description": "Lowest speed of the range.\n\nUnit: rpm.\n\nIf wrong: the motor stalls in the cut.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [100] }, "to": { "title": "Highest speed of the range", "description": "Highest speed of the range.\n\nUnit: rpm.\n\nIf wrong: the spindle runs slower than the feed is made for.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [4e3] } }, "examples": [{ "code": "M41", "from": 100, "to": 4e3 }] } }], "examples": ["none", [{ "code": "M41", "from": 100, "to": 4e3 }, { "code": "M42", "from": 4e3, "to": 12e3 }]] } }, "examples": [{ "cw": "M3", "ccw": "M4", "stop": "M5", "order": "speed-first", "blocks": "together" }] }, "coolant": { "title": "Coolant", "description": "Words for coolant and air.", "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist", "description": "Code that turns mist on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M7", "none"] }, "flood": { "title": "Flood", "description": "Code that turns flood coolant on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M8", "none"] }, "air": { "title": "Air", "description": "Code that turns air on, or none.\n\nIf wrong: chips stay in the cut.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool", "description": "Code that turns coolant through the tool on, or none.\n\nIf wrong: a deep hole is drilled dry.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "off": { "title": "All off", "description": "Code that turns all of them off, or a code for each medium that can be turned on.\n\nIf wrong: coolant runs during the swap, into the taper and the rack.", "anyOf": [{ "title": "One code for all", "description": "Turns all media off.", "$ref": "#/$defs/codeOrNone" }, { "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist off", "description": "Code that turns mist off, or none.\n\nIf wrong: mist runs on into the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["M97"] }, "flood": { "title": "Flood off", "description": "Code that turns flood coolant off, or none.\n\nIf wrong: coolant runs on into the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["M98"] }, "air": { "title": "Air off", "description": "Code that turns air off, or none.\n\nIf wrong: air blows chips into the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool off", "description": "Code that turns coolant through the tool off, or none.\n\nIf wrong: coolant runs into the taper at the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] } } }], "examples": ["M9", { "mist": "M97", "flood": "M98" }] }, "blocks": { "title": "Coolant words in a block", "description": "apart: each in a block of its own; together: media that are turned on, or off, behind one another share a block, as far as `blocks.m-words` goes.\n\nIf wrong: only the last word of the block acts, or the block alarms.", "type": "string", "enum": ["apart", "together"], "examples": ["apart"] } }, "examples": [{ "mist": "M7", "flood": "M8", "air": "none", "through-tool": "none", "off": "M9", "blocks": "apart" }] }, "tools": { "title": "Tools", "description": "Words for selecting and changing tools.", "type": "object", "additionalProperties": false, "properties": { "change": { "title": "Tool change", "description": "Code of the controller's own tool change; with-tool-word: it has none, and the tool word alone changes the tool; none: it changes no tools.\n\nIf wrong: the tool is not changed, and the next operation runs with the last one; or the spindle's tool is put away where a word was only meant to say its number.", "type": "string", "pattern": "^(none|with-tool-word|[GM]\\d{1,3}(\\.\\d)?)$", "examples": ["M6", "with-tool-word", "none"] }, "blocks": { "title": "Selection and change in a block", "description": "together: T and the change code share a block; apart: one block each.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "order": { "title": "Order of selection and change", "description": "select-first: T before the change code; change-first: the change code first.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["select-first", "change-first"], "examples": ["select-first"] }, "preselect": { "title": "Preselection", "description": "Whether the next tool is selected right after each change, so that the changer gets it ready.\n\nIf wrong: the changer takes the wrong tool at the next change.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "in-operator-swap": { "title": "Tool word in a swap by the operator", "description": "Whether the tool word stands before the stop at which the operator changes the tool. Without it the message to the operator alone says which tool that is, so that the dialect needs `idioms.message`.\n\nIf wrong: the controller alarms at a tool it does not know, or starts a changer that is not there.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "empty": { "title": "Tool word of an empty spindle", "description": "Number of the tool word with which the controller's own change leaves the spindle empty; the program then ends with that change. none: the last tool stays in the spindle.\n\nUnit: tool number.\n\nIf wrong: the last tool stays in the spindle where the next program expects none, or a tool of that number is put in.", "anyOf": [{ "title": "None", "description": "The last tool stays in the spindle.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 0, "maximum": 9999 }], "examples": ["none", 0] } }, "examples": [{ "change": "M6", "blocks": "together", "order": "select-first", "preselect": "no" }] }, "stops": { "title": "Stops and end", "description": "Words that stop and end the program.", "type": "object", "additionalProperties": false, "properties": { "stop": { "title": "Program stop", "description": "Code of a stop that the operator ends.\n\nIf wrong: the program runs on while a hand is in the machine.", "$ref": "#/$defs/codeOrNone", "examples": ["M0"] }, "optional": { "title": "Optional stop", "description": "Code of a stop that acts when its switch is on, or none.\n\nIf wrong: the program runs on although a check was meant.", "$ref": "#/$defs/codeOrNone", "examples": ["M1", "none"] }, "end": { "title": "End of program", "description": "Code of the end of the program.\n\nIf wrong: the controller alarms, does not rewind, or moves a pallet.", "$ref": "#/$defs/codeOrNone", "examples": ["M30", "M2"] }, "comment": { "title": "Message of a stop", "description": "Where the message stands that says what a stop is for. own-block: in a block of its own before the stop; with-stop: in the block of the stop, behind its code. Of a message that takes several comments the last one stands there, the others in blocks before it.\n\nIf wrong: the message is gone from the screen while the program stands, and the operator does not see what to do.", "type": "string", "enum": ["own-block", "with-stop"], "examples": ["own-block"] }, "resume": { "title": "Modes behind a stop", "description": "What is in force when the operator starts the program again after a stop. keeps-modes: what was in force before; loses-modes: nothing is certain, so that the program states all its modes anew before anything moves, and its offsets before the approach.\n\nIf wrong: the program goes on in inches, in increments or in another work offset.", "type": "string", "enum": ["keeps-modes", "loses-modes"], "examples": ["keeps-modes"] } }, "examples": [{ "stop": "M0", "optional": "M1", "end": "M30", "comment": "own-block", "resume": "keeps-modes" }] }, "wait": { "title": "Values of a wait", "description": "Numbers that a wait on a signal says.", "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Level on", "description": "Number for a signal that is on.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "off": { "title": "Level off", "description": "Number for a signal that is off.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [0] }, "timeout-unit": { "title": "Unit of the timeout", "description": "What the timeout is counted in.\n\nUnit: s or ms.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "on": 1, "off": 0, "timeout-unit": "s" }] }, "codes": { "title": "Codes of the builder", "description": "What further codes do that a program from elsewhere may hold: what they are for, and their effects. They are read, not written.", "type": "object", "additionalProperties": false, "patternProperties": { "^[GM]\\d{1,3}$": { "title": "One code", "description": "A code with no meaning of its own in the standards, and what it leaves behind.", "type": "object", "additionalProperties": false, "properties": { "does": { "title": "What it does", "description": "In words, for findings and the set-up sheet.\n\nIf wrong: the operator does not know what is switched.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["chip conveyor on"] }, "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" }] } }, "examples": [{ "M27": { "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" } }] }, "idioms": { "title": "Idioms", "description": "How this controller says one action: literal words and {{name}} for the whole number of a word. One code each; beside it may stand P Q R L E I J K.", "type": "object", "additionalProperties": false, "properties": { "message": { "title": "Message to the operator", "description": "A whole comment with a mark of its own, so that a message is told from a remark, or none. It may name {{text}} (must).\n\nIf wrong: the operator does not see what is asked of them.", "$ref": "#/$defs/template", "examples": ["(MSG, {{text}})"] }, "wait-signal": { "title": "Wait on a signal", "description": "Waits until an input has a level, or none. It may name {{signal}} (must), {{level}} (without it every signal is waited for until it is on) and {{timeout}} (without it the wait lasts for ever).\n\nIf wrong: the program does not wait: the tool cuts before the spindle is up to speed, or swaps while it turns.", "$ref": "#/$defs/template", "examples": ["M94 P{{signal}} R{{level}} Q{{timeout}}"] }, "output-on": { "title": "Output on", "description": "Switches an output on, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M95 P{{output}}"] }, "output-off": { "title": "Output off", "description": "Switches an output off, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M96 P{{output}}"] }, "release": { "title": "Release the tool", "description": "Opens the drawbar, or none. It names no value.\n\nIf wrong: the tool drops, or is pulled out of the rack with its fork.", "$ref": "#/$defs/template", "examples": ["M21"] }, "clamp": { "title": "Clamp the tool", "description": "Closes the drawbar, or none. It names no value.\n\nIf wrong: the spindle starts with a loose tool.", "$ref": "#/$defs/template", "examples": ["M22"] }, "taper-air-on": { "title": "Taper air on", "description": "Blows the taper clean, or none. It names no value.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/template", "examples": ["M25"] }, "taper-air-off": { "title": "Taper air off", "description": "Ends it, or none. It names no value.\n\nIf wrong: air blows on during the cut.", "$ref": "#/$defs/template", "examples": ["M26"] }, "cover-open": { "title": "Open the rack's cover", "description": "Opens the cover of the rack, or none. It names no value.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/template", "examples": ["M27"] }, "cover-close": { "title": "Close the rack's cover", "description": "Closes the cover of the rack, or none. It names no value.\n\nIf wrong: chips fill the pockets.", "$ref": "#/$defs/template", "examples": ["M28"] }, "hood-up": { "title": "Dust hood up", "description": "Lifts the dust hood, or none. It names no value.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/template", "examples": ["M23"] }, "hood-down": { "title": "Dust hood down", "description": "Lowers the dust hood, or none. It names no value.\n\nIf wrong: dust is not drawn off.", "$ref": "#/$defs/template", "examples": ["M24"] }, "measure": { "title": "Measure the tool", "description": "Has the controller measure the tool's length and make it its length offset, or none. It names no value.\n\nIf wrong: the length of the last measurement acts.", "$ref": "#/$defs/template", "examples": ["M29"] } }, "examples": [{ "wait-signal": "M94 P{{signal}} R{{level}} Q{{timeout}}", "release": "M21", "clamp": "M22" }] }, "machine": { "title": "Machine", "description": "Facts of this machine, in its own leaf. A key is needed when a job needs it.", "type": "object", "additionalProperties": false, "properties": { "travel": { "title": "Travel", "description": "Where each axis can go, machine coordinates. Rotary axes are allowed only where they stand here.", "type": "object", "additionalProperties": false, "properties": { "x": { "title": "Travel of X", "description": "Least and greatest place of X in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "y": { "title": "Travel of Y", "description": "Least and greatest place of Y in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "z": { "title": "Travel of Z", "description": "Least and greatest place of Z in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "a": { "title": "Travel of A", "description": "Least and greatest place of A in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "b": { "title": "Travel of B", "description": "Least and greatest place of B in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "c": { "title": "Travel of C", "description": "Least and greatest place of C in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] } }, "examples": [{ "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }] }, "spindle": { "title": "Spindle of the machine", "description": "What the spindle and its drive can do.", "type": "object", "additionalProperties": false, "properties": { "min-rpm": { "title": "Lowest speed", "description": "Lowest speed that the spindle may run at.\n\nUnit: rpm.\n\nIf wrong: the spindle overheats, or does not turn.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [6e3] }, "max-rpm": { "title": "Highest speed", "description": "Highest speed.\n\nUnit: rpm.\n\nIf wrong: the speed is cut without a word and the feed is too fast for it.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [24e3] }, "spin-up": { "title": "Time to come up to speed", "description": "Time from standstill to the highest speed.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "spin-down": { "title": "Time to stop", "description": "Time from the highest speed to standstill by the drive.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped while the spindle turns.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "coast-down": { "title": "Time to coast down", "description": "The same in free run, with the drive tripped.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "$ref": "#/$defs/time", "examples": ["25 s"] }, "orient": { "title": "Orientation before a swap", "description": "Whether the spindle must be oriented before a swap.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "min-rpm": 6e3, "max-rpm": 24e3, "spin-up": "6 s", "spin-down": "6 s", "coast-down": "25 s" }] }, "signals": { "title": "Signals", "description": "Inputs that the program can wait on.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "At speed", "description": "The drive reports that the spindle is at its speed: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [{ "input": 4, "settle": "0.3 s" }] }, "stopped": { "title": "Stopped", "description": "The drive or a sensor reports standstill: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool is swapped while the spindle turns.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [5] }, "released": { "title": "Released", "description": "The drawbar is open: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [8] }, "clamped": { "title": "Clamped", "description": "The drawbar is closed with a tool in it: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [7] }, "tool-present": { "title": "Tool present", "description": "A tool is in the spindle: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the program goes on without a tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [9] }, "air": { "title": "Air pressure", "description": "There is enough air to work the drawbar: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [6] }, "hold-down": { "title": "Hold-down", "description": "Vacuum or clamps hold the work: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the work comes loose in the cut.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [10] } }, "examples": [{ "at-speed": { "input": 4, "settle": "0.3 s" }, "stopped": 5 }] }, "waits": { "title": "Waits", "description": "What a wait does when its time is up.", "type": "object", "additionalProperties": false, "properties": { "on-timeout": { "title": "On timeout", "description": "alarm: the program stops; continues: it goes on as if the signal had come, so that such a wait confirms nothing.\n\nIf wrong: a fault of the spindle or the air goes unseen and the program runs on.", "type": "string", "enum": ["alarm", "continues"], "examples": ["alarm"] } }, "examples": [{ "on-timeout": "alarm" }] }, "swap": { "title": "Swap style", "description": "controller: the controller changes tools by itself; rack: the program drives to the pockets and works the drawbar; operator: the program stops and asks for the tool; none: one tool a program, which is in the spindle before it starts.\n\nIf wrong: the program waits for a change that never comes, or drives to a rack that is not there.", "type": "string", "enum": ["controller", "rack", "operator", "none"], "examples": ["rack"] }, "change-effects": { "title": "Effects of the tool change", "description": "What the controller's own tool change does besides changing the tool. Needed where `swap` is controller.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unchanged", "spindle": "stopped", "coolant": "unchanged", "length-offset": "unchanged" }] }, "measure-effects": { "title": "Effects of measuring", "description": "What the controller's measurement of a tool does. Needed where `lengths` is measured.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unknown", "spindle": "stopped", "coolant": "unchanged", "length-offset": "active" }] }, "retract": { "title": "Retract to swap height", "description": "How Z goes up to the swap height.", "type": "object", "additionalProperties": false, "properties": { "by": { "title": "Retract by", "description": "machine-move: a rapid in machine coordinates; reference-return: the return to the reference position; clearance: the clearance of the job (operator swaps only).\n\nIf wrong: the tool is dragged across the work, or driven past the travel.", "type": "string", "enum": ["machine-move", "reference-return", "clearance"], "examples": ["machine-move"] }, "z": { "title": "Swap height", "description": "Z of the swap height in machine coordinates, with machine-move.\n\nUnit: mm, or with `in`.\n\nIf wrong: Z does not clear the work, or runs onto its limit switch.", "$ref": "#/$defs/length", "examples": [0] }, "acts-on": { "title": "What it moves", "description": "spindle-nose: machine coordinates are those of the spindle; tool-tip: an active length offset counts, too.\n\nIf wrong: Z stands lower by the tool's length than meant.", "type": "string", "enum": ["spindle-nose", "tool-tip"], "examples": ["spindle-nose"] }, "cancel-length-first": { "title": "Cancel the length offset first", "description": "Whether the length offset must be cancelled before it.\n\nIf wrong: the controller alarms, or the tool runs past the travel by its length.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "intermediate": { "title": "Intermediate point", "description": "incremental-zero: a reference return has an intermediate point, given as zero increments; none: it has none.\n\nIf wrong: the intermediate point is taken for a target: a diagonal through the work.", "type": "string", "enum": ["none", "incremental-zero"], "examples": ["none"] }, "change-position": { "title": "Change position", "description": "Where the operator changes tools, with retract by clearance; work coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the operator reaches between tool and work to change it.", "$ref": "#/$defs/place", "examples": [[0, 0, 120]] } }, "examples": [{ "by": "machine-move", "z": 0, "acts-on": "spindle-nose", "cancel-length-first": "no", "intermediate": "none" }] }, "length-offset": { "title": "Length offset at the machine", "description": "How the tool's length comes to act.", "type": "object", "additionalProperties": false, "properties": { "form": { "title": "Form", "description": "with-first-z: in the block of the first Z motion; own-block: in a block of its own before it; in-tool-word: with the tool word; none: there is no length offset, the operator sets Z.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["with-first-z", "own-block", "in-tool-word", "none"], "examples": ["with-first-z"] }, "select-moves": { "title": "Selecting moves Z", "description": "Whether selecting it moves the axis by itself.\n\nIf wrong: Z moves where nobody meant it to.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "cancel-moves": { "title": "Cancelling moves Z", "description": "Whether cancelling it moves the axis by itself. It is then cancelled at swap height only.\n\nIf wrong: Z moves down by the tool's length.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "form": "with-first-z", "select-moves": "no", "cancel-moves": "no" }] }, "lengths": { "title": "Tool lengths", "description": "Where they come from: table, the controller's tool table; measured, a measurement after each swap; operator, set by hand.\n\nIf wrong: the tool is driven into the work by the difference.", "type": "string", "enum": ["table", "measured", "operator"], "examples": ["table"] }, "drawbar": { "title": "Drawbar", "description": "How the drawbar is worked at a rack, or none.", "anyOf": [{ "title": "None", "description": "There is no drawbar that the program works.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "travels": { "title": "Travel of an empty spindle", "description": "Whether an empty spindle travels along the rack clamped or released.\n\nIf wrong: the released drawbar strikes a holder, or the clamped one is pressed onto it.", "type": "string", "enum": ["clamped", "released"], "examples": ["clamped"] }, "taper-air": { "title": "Taper air", "description": "Whether air cleans the taper while a tool is picked.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/yesNo", "examples": ["no"] } } }], "examples": ["none", { "travels": "clamped", "taper-air": "no" }] }, "rack": { "title": "Rack", "description": "Where tools wait and how they are fetched, or none.", "anyOf": [{ "title": "None", "description": "There is no rack that the program drives to.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Style of the rack", "description": "drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.\n\nIf wrong: the spindle is driven into the rack.", "type": "string", "enum": ["drop-in", "slide-in"], "examples": ["drop-in"] }, "clear-z": { "title": "Clear height", "description": "Machine Z at which an empty spindle clears the tools in the rack, and a full one the empty pockets.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is dragged through the rack.", "$ref": "#/$defs/length", "examples": [-5] }, "pocket-z": { "title": "Pocket height", "description": "Machine Z at which the holder sits in its pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is crushed into the rack, or drops.", "$ref": "#/$defs/length", "examples": [-78.4] }, "descend-from": { "title": "Start of the slow descent", "description": "How far above the pocket height the descent at feed begins.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is driven into its pocket at rapid.", "$ref": "#/$defs/length", "examples": [20] }, "descend-feed": { "title": "Feed of the slow descent", "description": "Feed of the last part of the way down.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder is driven into its pocket too fast.", "$ref": "#/$defs/feed", "examples": [600] }, "pockets": { "title": "Pockets", "description": "Places of the pockets, machine coordinates: the first one, the pitch to the next and their number, or a list of places.\n\nIf wrong: the spindle is driven beside the pocket.", "anyOf": [{ "type": "object", "additionalProperties": false, "properties": { "first": { "title": "First pocket", "description": "X and Y of pocket 1.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket.", "$ref": "#/$defs/point", "examples": [[40, 20]] }, "pitch": { "title": "Pitch", "description": "X and Y from one pocket to the next.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket, farther with each one.", "$ref": "#/$defs/point", "examples": [[80, 0]] }, "count": { "title": "Number of pockets", "description": "How many there are.\n\nUnit: pockets.\n\nIf wrong: the spindle is driven past the end of the rack.", "type": "integer", "minimum": 1, "maximum": 200, "examples": [6] } } }, { "type": "array", "minItems": 1, "maxItems": 200, "items": { "$ref": "#/$defs/point" } }], "examples": [{ "first": [40, 20], "pitch": [80, 0], "count": 6 }, [[40, 20], [120, 20]]] }, "zone": { "title": "Rack zone", "description": "Box that only swaps enter.", "type": "object", "additionalProperties": false, "properties": { "min": { "title": "Least corner", "description": "Least X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[0, 0, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[500, 60, -5]] } }, "examples": [{ "min": [0, 0, -95], "max": [500, 60, -5] }] }, "slide": { "title": "Slide", "description": "The way into a fork, with slide-in.", "type": "object", "additionalProperties": false, "properties": { "direction": { "title": "Direction of the slide", "description": "Direction from the approach into the pocket.\n\nIf wrong: the holder is torn out of the fork.", "type": "string", "enum": ["+x", "-x", "+y", "-y"], "examples": ["+y"] }, "distance": { "title": "Length of the slide", "description": "Distance from the approach to the pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder strikes the fork on its way up or down.", "$ref": "#/$defs/length", "examples": [40] }, "feed": { "title": "Feed of the slide", "description": "Feed of the slide.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder strikes the fork too fast.", "$ref": "#/$defs/feed", "examples": [1e3] } }, "examples": [{ "direction": "+y", "distance": 40, "feed": 1e3 }] }, "widest": { "title": "Widest tool", "description": "Widest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a wide tool strikes its neighbour.", "$ref": "#/$defs/lengthOrNone", "examples": [60] }, "longest": { "title": "Longest tool", "description": "Longest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a long tool strikes the table under the rack.", "$ref": "#/$defs/lengthOrNone", "examples": [90] }, "cover": { "title": "Cover", "description": "Whether the program opens and closes a cover.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "at-end": { "title": "At the end", "description": "What becomes of the last tool.", "type": "object", "additionalProperties": false, "properties": { "tool": { "title": "Last tool", "description": "return: it goes back to its pocket; keep: it stays in the spindle.\n\nIf wrong: the next program finds a tool where it expects none.", "type": "string", "enum": ["return", "keep"], "examples": ["return"] } }, "examples": [{ "tool": "return" }] } } }], "examples": ["none", { "style": "drop-in", "clear-z": -5, "pocket-z": -78.4, "descend-from": 20, "descend-feed": 600, "pockets": { "first": [40, 20], "pitch": [80, 0], "count": 6 }, "at-end": { "tool": "return" } }] }, "park": { "title": "Parking place", "description": "X and Y where the program leaves the axes at its end, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is in the way of unloading.", "$ref": "#/$defs/point", "examples": [[600, 800]] }, "outputs": { "title": "Outputs", "description": "Outputs that the program switches, by a name of yours.", "type": "object", "additionalProperties": false, "patternProperties": { "^[a-z][a-z0-9-]{0,30}$": { "title": "One output", "description": "An output and when it is on.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Number of the output", "description": "Number as the idiom says it.\n\nUnit: number of the output.\n\nIf wrong: another output is switched.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "during": { "title": "When it is on", "description": "cutting: from the spindle's start to its stop; program: from the first swap to the end.\n\nIf wrong: the extraction is off while dust is made, or on during the swap.", "type": "string", "enum": ["cutting", "program"], "examples": ["cutting"] } }, "examples": [{ "number": 1, "during": "cutting" }] } }, "examples": [{ "extraction": { "number": 1, "during": "cutting" } }] }, "hood": { "title": "Dust hood", "description": "Whether the program lifts and lowers a dust hood.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "keep-out": { "title": "Keep-out boxes", "description": "Boxes in machine coordinates that no motion of the work may enter.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into what stands there.", "type": "array", "maxItems": 50, "items": { "title": "One box", "description": "A box and what stands there.", "type": "object", "additionalProperties": false, "required": ["name", "min", "max"], "properties": { "name": { "title": "What stands there", "description": "Findings name it.\n\nIf wrong: nobody knows what the finding means.", "type": "string", "minLength": 1, "maxLength": 60, "examples": ["vise"] }, "min": { "title": "Least corner", "description": "Least X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[100, 100, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[250, 200, -40]] } }, "examples": [{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }] }, "examples": [[{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }]] }, "tapping": { "title": "Tapping", "description": "How the machine taps.", "type": "object", "additionalProperties": false, "properties": { "kind": { "title": "Kind of tapping", "description": "none: not at all; floating: with a floating holder; synchronised: spindle and feed are locked.\n\nIf wrong: the tap breaks or strips the thread.", "type": "string", "enum": ["none", "floating", "synchronised"], "examples": ["floating"] }, "reversal": { "title": "Time to reverse", "description": "Time that the spindle needs to reverse, with a floating holder.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the holder runs out of float and the tap breaks.", "$ref": "#/$defs/time", "examples": ["1 s"] }, "longhand": { "title": "Tapping longhand", "description": "Whether tapping may be written without its cycle.\n\nIf wrong: the tap breaks: feed and spindle do not reverse together.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "kind": "floating", "reversal": "1 s", "longhand": "no" }] }, "feed": { "title": "Feed limits", "description": "Lowest and highest feed; without them feeds are not checked against the machine.", "type": "object", "additionalProperties": false, "properties": { "least": { "title": "Lowest feed", "description": "Lowest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is raised without a word.", "$ref": "#/$defs/feed", "examples": [1] }, "most": { "title": "Highest feed", "description": "Highest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is cut without a word, and times on the sheet are wrong.", "$ref": "#/$defs/feed", "examples": [12e3] } }, "examples": [{ "least": 1, "most": 12e3 }] }, "work-zero": { "title": "Origins of the work offsets", "description": "Where the origin of each work offset (1 to 9) lies in machine coordinates, where it is always the same; a set-up file overrides it. With it, travel is checked in full.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "type": "object", "additionalProperties": false, "patternProperties": { "^[1-9]$": { "title": "Origin of one work offset", "description": "X, Y and Z of its origin in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "$ref": "#/$defs/place", "examples": [[300, 200, -80]] } }, "examples": [{ "1": [300, 200, -80] }] } }, "examples": [{ "travel": { "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }, "swap": "operator" }] }, "confirm": { "title": "Confirmations", "description": "How the program makes sure of a state before it relies on it. One that is not stated cannot be relied on: a job that needs it is refused.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "Spindle at speed", "description": "How it is confirmed that the spindle is at its speed: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "at-speed", "timeout": "10 s" }, { "dwell": "max(spin_up, spin_down) * max(rpm - from_rpm, from_rpm - rpm) / max_rpm + 0.5 * second" }] }, "stopped": { "title": "Spindle stopped", "description": "How it is confirmed that the spindle stands: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "stopped", "timeout": "30 s" }, { "dwell": "coast_down * from_rpm / max_rpm + 0.5 * second" }] }, "released": { "title": "Tool released", "description": "How it is confirmed that the drawbar is open: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "released", "timeout": "2 s" }, { "dwell": "0.8 s" }] }, "clamped": { "title": "Tool clamped", "description": "How it is confirmed that the drawbar is closed with a tool in it: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "clamped", "timeout": "2 s" }] }, "air": { "title": "Air pressure", "description": "How it is confirmed that there is air to work the drawbar: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "air", "timeout": "5 s" }] } }, "examples": [{ "at-speed": { "wait": "at-speed", "timeout": "10 s" }, "stopped": { "dwell": "60 s" } }] } }, "$defs": { "yesNo": { "description": "yes or no", "type": "string", "enum": ["yes", "no"] }, "code": { "description": "a code such as G54 or M6", "type": "string", "pattern": "^[GM]\\d{1,3}(\\.\\d)?$" }, "codeOrNone": { "description": "a code such as G54 or M6, or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, "codeWithWordOrNone": { "description": "a code such as G53, if need be with a word that belongs to it (G54.1 P2), or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, "letter": { "description": "one capital letter", "type": "string", "pattern": "^[A-Z]$" }, "axisLetter": { "description": "one of X Y Z A B C U V W", "type": "string", "enum": ["X", "Y", "Z", "A", "B", "C", "U", "V", "W"] }, "letterOrNone": { "description": "one capital letter, or none", "type": "string", "pattern": "^(none|[A-Z])$" }, "length": { "description": "a length: a number in mm, or a text such as 2 in", "anyOf": [{ "type": "number", "minimum": -1e6, "maximum": 1e6 }, { "type": "string", "pattern": "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "lengthOrNone": { "description": "a length (a number in mm, or a text such as 2 in), or none", "anyOf": [{ "type": "number", "minimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "feed": { "description": "a feed: a number in mm/min, or a text such as 20 in/min", "anyOf": [{ "type": "number", "exclusiveMinimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }] }, "time": { "description": "a time such as 6 s, 500 ms or 2 min", "type": "string", "pattern": "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, "point": { "description": "a list of two lengths, X and Y", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" } }, "place": { "description": "a list of three lengths, X, Y and Z", "type": "array", "minItems": 3, "maxItems": 3, "items": { "$ref": "#/$defs/length" } }, "template": { "description": "none, or words such as M94 P{{signal}}", "type": "string", "minLength": 1, "maxLength": 120 }, "signal": { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } }, "confirmation": { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } }, "own-point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "own-trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "own-leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "own-plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "own-suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "own-digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] } } };
   var schema32 = { "description": "yes or no", "type": "string", "enum": ["yes", "no"] };
   var schema36 = { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] };
   var schema37 = { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] };
@@ -139,7 +139,9 @@ var compiled = (() => {
   var pattern22 = new RegExp("^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$", "u");
   var pattern24 = new RegExp("^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$", "u");
   var pattern25 = new RegExp("^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$", "u");
+  var pattern43 = new RegExp("^(none|[A-Z]0|[GM]\\d{1,3}(\\.\\d)?)$", "u");
   var pattern74 = new RegExp("^M\\d{1,3}$", "u");
+  var pattern84 = new RegExp("^(none|with-tool-word|[GM]\\d{1,3}(\\.\\d)?)$", "u");
   var pattern88 = new RegExp("^[GM]\\d{1,3}$", "u");
   var pattern93 = new RegExp("^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$", "u");
   var pattern102 = new RegExp("^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$", "u");
@@ -6579,7 +6581,7 @@ var compiled = (() => {
         const _errs625 = errors;
         if (data210 && typeof data210 == "object" && !Array.isArray(data210)) {
           for (const key33 in data210) {
-            if (!(key33 === "on" || key33 === "off" || key33 === "word")) {
+            if (!(key33 === "on" || key33 === "off" || key33 === "word" || key33 === "number" || key33 === "added")) {
               const err530 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err530];
@@ -6614,8 +6616,8 @@ var compiled = (() => {
           if (data210.off !== void 0) {
             let data212 = data210.off;
             if (typeof data212 === "string") {
-              if (!pattern7.test(data212)) {
-                const err533 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+              if (!pattern43.test(data212)) {
+                const err533 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/properties/length-offset/anyOf/1/properties/off/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z]0|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[A-Z]0|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err533];
                 } else {
@@ -6624,7 +6626,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err534 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err534 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/properties/length-offset/anyOf/1/properties/off/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err534];
               } else {
@@ -6655,23 +6657,76 @@ var compiled = (() => {
               errors++;
             }
           }
+          if (data210.number !== void 0) {
+            let data214 = data210.number;
+            if (typeof data214 !== "string") {
+              const err537 = { instancePath: instancePath + "/length-offset/number", schemaPath: "#/properties/length-offset/anyOf/1/properties/number/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err537];
+              } else {
+                vErrors.push(err537);
+              }
+              errors++;
+            }
+            if (!(data214 === "tool" || data214 === "free")) {
+              const err538 = { instancePath: instancePath + "/length-offset/number", schemaPath: "#/properties/length-offset/anyOf/1/properties/number/enum", keyword: "enum", params: { allowedValues: schema31.properties["length-offset"].anyOf[1].properties.number.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err538];
+              } else {
+                vErrors.push(err538);
+              }
+              errors++;
+            }
+          }
+          if (data210.added !== void 0) {
+            let data215 = data210.added;
+            if (!(typeof data215 == "number" && (!(data215 % 1) && !isNaN(data215)) && isFinite(data215))) {
+              const err539 = { instancePath: instancePath + "/length-offset/added", schemaPath: "#/properties/length-offset/anyOf/1/properties/added/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              if (vErrors === null) {
+                vErrors = [err539];
+              } else {
+                vErrors.push(err539);
+              }
+              errors++;
+            }
+            if (typeof data215 == "number" && isFinite(data215)) {
+              if (data215 > 900 || isNaN(data215)) {
+                const err540 = { instancePath: instancePath + "/length-offset/added", schemaPath: "#/properties/length-offset/anyOf/1/properties/added/maximum", keyword: "maximum", params: { comparison: "<=", limit: 900 }, message: "must be <= 900" };
+                if (vErrors === null) {
+                  vErrors = [err540];
+                } else {
+                  vErrors.push(err540);
+                }
+                errors++;
+              }
+              if (data215 < 0 || isNaN(data215)) {
+                const err541 = { instancePath: instancePath + "/length-offset/added", schemaPath: "#/properties/length-offset/anyOf/1/properties/added/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                if (vErrors === null) {
+                  vErrors = [err541];
+                } else {
+                  vErrors.push(err541);
+                }
+                errors++;
+              }
+            }
+          }
         } else {
-          const err537 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err542 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err537];
+            vErrors = [err542];
           } else {
-            vErrors.push(err537);
+            vErrors.push(err542);
           }
           errors++;
         }
         var _valid15 = _errs625 === errors;
         valid163 = valid163 || _valid15;
         if (!valid163) {
-          const err538 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+          const err543 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
           if (vErrors === null) {
-            vErrors = [err538];
+            vErrors = [err543];
           } else {
-            vErrors.push(err538);
+            vErrors.push(err543);
           }
           errors++;
         } else {
@@ -6686,75 +6741,21 @@ var compiled = (() => {
         }
       }
       if (data["work-offset"] !== void 0) {
-        let data214 = data["work-offset"];
-        const _errs638 = errors;
-        let valid168 = false;
-        const _errs639 = errors;
-        if (typeof data214 !== "string") {
-          const err539 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-          if (vErrors === null) {
-            vErrors = [err539];
-          } else {
-            vErrors.push(err539);
-          }
-          errors++;
-        }
-        if ("none" !== data214) {
-          const err540 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
-          if (vErrors === null) {
-            vErrors = [err540];
-          } else {
-            vErrors.push(err540);
-          }
-          errors++;
-        }
-        var _valid16 = _errs639 === errors;
-        valid168 = valid168 || _valid16;
+        let data216 = data["work-offset"];
         const _errs641 = errors;
-        if (Array.isArray(data214)) {
-          if (data214.length > 9) {
-            const err541 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 9 }, message: "must NOT have more than 9 items" };
-            if (vErrors === null) {
-              vErrors = [err541];
-            } else {
-              vErrors.push(err541);
-            }
-            errors++;
+        let valid167 = false;
+        const _errs642 = errors;
+        if (typeof data216 !== "string") {
+          const err544 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (vErrors === null) {
+            vErrors = [err544];
+          } else {
+            vErrors.push(err544);
           }
-          if (data214.length < 1) {
-            const err542 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
-            if (vErrors === null) {
-              vErrors = [err542];
-            } else {
-              vErrors.push(err542);
-            }
-            errors++;
-          }
-          const len3 = data214.length;
-          for (let i5 = 0; i5 < len3; i5++) {
-            let data215 = data214[i5];
-            if (typeof data215 === "string") {
-              if (!pattern25.test(data215)) {
-                const err543 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err543];
-                } else {
-                  vErrors.push(err543);
-                }
-                errors++;
-              }
-            } else {
-              const err544 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err544];
-              } else {
-                vErrors.push(err544);
-              }
-              errors++;
-            }
-          }
-        } else {
-          const err545 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+          errors++;
+        }
+        if ("none" !== data216) {
+          const err545 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
           if (vErrors === null) {
             vErrors = [err545];
           } else {
@@ -6762,32 +6763,21 @@ var compiled = (() => {
           }
           errors++;
         }
-        var _valid16 = _errs641 === errors;
-        valid168 = valid168 || _valid16;
-        if (!valid168) {
-          const err546 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-          if (vErrors === null) {
-            vErrors = [err546];
-          } else {
-            vErrors.push(err546);
-          }
-          errors++;
-        } else {
-          errors = _errs638;
-          if (vErrors !== null) {
-            if (_errs638) {
-              vErrors.length = _errs638;
+        var _valid16 = _errs642 === errors;
+        valid167 = valid167 || _valid16;
+        const _errs644 = errors;
+        if (Array.isArray(data216)) {
+          if (data216.length > 9) {
+            const err546 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 9 }, message: "must NOT have more than 9 items" };
+            if (vErrors === null) {
+              vErrors = [err546];
             } else {
-              vErrors = null;
+              vErrors.push(err546);
             }
+            errors++;
           }
-        }
-      }
-      if (data["machine-move"] !== void 0) {
-        let data216 = data["machine-move"];
-        if (typeof data216 === "string") {
-          if (!pattern25.test(data216)) {
-            const err547 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+          if (data216.length < 1) {
+            const err547 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
             if (vErrors === null) {
               vErrors = [err547];
             } else {
@@ -6795,30 +6785,31 @@ var compiled = (() => {
             }
             errors++;
           }
-        } else {
-          const err548 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-          if (vErrors === null) {
-            vErrors = [err548];
-          } else {
-            vErrors.push(err548);
-          }
-          errors++;
-        }
-      }
-      if (data["reference-return"] !== void 0) {
-        let data217 = data["reference-return"];
-        if (typeof data217 === "string") {
-          if (!pattern25.test(data217)) {
-            const err549 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
-            if (vErrors === null) {
-              vErrors = [err549];
+          const len3 = data216.length;
+          for (let i5 = 0; i5 < len3; i5++) {
+            let data217 = data216[i5];
+            if (typeof data217 === "string") {
+              if (!pattern25.test(data217)) {
+                const err548 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err548];
+                } else {
+                  vErrors.push(err548);
+                }
+                errors++;
+              }
             } else {
-              vErrors.push(err549);
+              const err549 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err549];
+              } else {
+                vErrors.push(err549);
+              }
+              errors++;
             }
-            errors++;
           }
         } else {
-          const err550 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          const err550 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
           if (vErrors === null) {
             vErrors = [err550];
           } else {
@@ -6826,193 +6817,199 @@ var compiled = (() => {
           }
           errors++;
         }
+        var _valid16 = _errs644 === errors;
+        valid167 = valid167 || _valid16;
+        if (!valid167) {
+          const err551 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+          if (vErrors === null) {
+            vErrors = [err551];
+          } else {
+            vErrors.push(err551);
+          }
+          errors++;
+        } else {
+          errors = _errs641;
+          if (vErrors !== null) {
+            if (_errs641) {
+              vErrors.length = _errs641;
+            } else {
+              vErrors = null;
+            }
+          }
+        }
       }
-      if (data.cancel !== void 0) {
-        let data218 = data.cancel;
-        if (data218 && typeof data218 == "object" && !Array.isArray(data218)) {
-          for (const key34 in data218) {
-            if (!(key34 === "cycles" || key34 === "local-shift" || key34 === "rotation" || key34 === "scale" || key34 === "overrides")) {
-              const err551 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err551];
-              } else {
-                vErrors.push(err551);
-              }
-              errors++;
-            }
-          }
-          if (data218.cycles !== void 0) {
-            let data219 = data218.cycles;
-            if (typeof data219 === "string") {
-              if (!pattern7.test(data219)) {
-                const err552 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err552];
-                } else {
-                  vErrors.push(err552);
-                }
-                errors++;
-              }
+      if (data["machine-move"] !== void 0) {
+        let data218 = data["machine-move"];
+        if (typeof data218 === "string") {
+          if (!pattern25.test(data218)) {
+            const err552 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+            if (vErrors === null) {
+              vErrors = [err552];
             } else {
-              const err553 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err553];
-              } else {
-                vErrors.push(err553);
-              }
-              errors++;
+              vErrors.push(err552);
             }
-          }
-          if (data218["local-shift"] !== void 0) {
-            let data220 = data218["local-shift"];
-            if (typeof data220 === "string") {
-              if (!pattern7.test(data220)) {
-                const err554 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err554];
-                } else {
-                  vErrors.push(err554);
-                }
-                errors++;
-              }
-            } else {
-              const err555 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err555];
-              } else {
-                vErrors.push(err555);
-              }
-              errors++;
-            }
-          }
-          if (data218.rotation !== void 0) {
-            let data221 = data218.rotation;
-            if (typeof data221 === "string") {
-              if (!pattern7.test(data221)) {
-                const err556 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err556];
-                } else {
-                  vErrors.push(err556);
-                }
-                errors++;
-              }
-            } else {
-              const err557 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err557];
-              } else {
-                vErrors.push(err557);
-              }
-              errors++;
-            }
-          }
-          if (data218.scale !== void 0) {
-            let data222 = data218.scale;
-            if (typeof data222 === "string") {
-              if (!pattern7.test(data222)) {
-                const err558 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err558];
-                } else {
-                  vErrors.push(err558);
-                }
-                errors++;
-              }
-            } else {
-              const err559 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err559];
-              } else {
-                vErrors.push(err559);
-              }
-              errors++;
-            }
-          }
-          if (data218.overrides !== void 0) {
-            let data223 = data218.overrides;
-            if (typeof data223 === "string") {
-              if (!pattern7.test(data223)) {
-                const err560 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err560];
-                } else {
-                  vErrors.push(err560);
-                }
-                errors++;
-              }
-            } else {
-              const err561 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err561];
-              } else {
-                vErrors.push(err561);
-              }
-              errors++;
-            }
+            errors++;
           }
         } else {
-          const err562 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err553 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
           if (vErrors === null) {
-            vErrors = [err562];
+            vErrors = [err553];
           } else {
-            vErrors.push(err562);
+            vErrors.push(err553);
           }
           errors++;
         }
       }
-      if (data.cycles !== void 0) {
-        let data224 = data.cycles;
-        const _errs671 = errors;
-        let valid180 = false;
-        const _errs672 = errors;
-        if (typeof data224 !== "string") {
-          const err563 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+      if (data["reference-return"] !== void 0) {
+        let data219 = data["reference-return"];
+        if (typeof data219 === "string") {
+          if (!pattern25.test(data219)) {
+            const err554 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+            if (vErrors === null) {
+              vErrors = [err554];
+            } else {
+              vErrors.push(err554);
+            }
+            errors++;
+          }
+        } else {
+          const err555 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
           if (vErrors === null) {
-            vErrors = [err563];
+            vErrors = [err555];
           } else {
-            vErrors.push(err563);
+            vErrors.push(err555);
           }
           errors++;
         }
-        if ("none" !== data224) {
-          const err564 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
-          if (vErrors === null) {
-            vErrors = [err564];
-          } else {
-            vErrors.push(err564);
-          }
-          errors++;
-        }
-        var _valid17 = _errs672 === errors;
-        valid180 = valid180 || _valid17;
-        const _errs674 = errors;
-        if (data224 && typeof data224 == "object" && !Array.isArray(data224)) {
-          for (const key35 in data224) {
-            if (!func1.call(schema31.properties.cycles.anyOf[1].properties, key35)) {
-              const err565 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 }, message: "must NOT have additional properties" };
+      }
+      if (data.cancel !== void 0) {
+        let data220 = data.cancel;
+        if (data220 && typeof data220 == "object" && !Array.isArray(data220)) {
+          for (const key34 in data220) {
+            if (!(key34 === "cycles" || key34 === "local-shift" || key34 === "rotation" || key34 === "scale" || key34 === "overrides" || key34 === "before-change")) {
+              const err556 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err565];
+                vErrors = [err556];
               } else {
-                vErrors.push(err565);
+                vErrors.push(err556);
               }
               errors++;
             }
           }
-          if (data224.drill !== void 0) {
-            let data225 = data224.drill;
-            if (typeof data225 === "string") {
-              if (!pattern7.test(data225)) {
-                const err566 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data220.cycles !== void 0) {
+            let data221 = data220.cycles;
+            if (typeof data221 === "string") {
+              if (!pattern7.test(data221)) {
+                const err557 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err566];
+                  vErrors = [err557];
                 } else {
-                  vErrors.push(err566);
+                  vErrors.push(err557);
                 }
                 errors++;
               }
             } else {
-              const err567 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err558 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err558];
+              } else {
+                vErrors.push(err558);
+              }
+              errors++;
+            }
+          }
+          if (data220["local-shift"] !== void 0) {
+            let data222 = data220["local-shift"];
+            if (typeof data222 === "string") {
+              if (!pattern7.test(data222)) {
+                const err559 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err559];
+                } else {
+                  vErrors.push(err559);
+                }
+                errors++;
+              }
+            } else {
+              const err560 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err560];
+              } else {
+                vErrors.push(err560);
+              }
+              errors++;
+            }
+          }
+          if (data220.rotation !== void 0) {
+            let data223 = data220.rotation;
+            if (typeof data223 === "string") {
+              if (!pattern7.test(data223)) {
+                const err561 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err561];
+                } else {
+                  vErrors.push(err561);
+                }
+                errors++;
+              }
+            } else {
+              const err562 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err562];
+              } else {
+                vErrors.push(err562);
+              }
+              errors++;
+            }
+          }
+          if (data220.scale !== void 0) {
+            let data224 = data220.scale;
+            if (typeof data224 === "string") {
+              if (!pattern7.test(data224)) {
+                const err563 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err563];
+                } else {
+                  vErrors.push(err563);
+                }
+                errors++;
+              }
+            } else {
+              const err564 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err564];
+              } else {
+                vErrors.push(err564);
+              }
+              errors++;
+            }
+          }
+          if (data220.overrides !== void 0) {
+            let data225 = data220.overrides;
+            if (typeof data225 === "string") {
+              if (!pattern7.test(data225)) {
+                const err565 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err565];
+                } else {
+                  vErrors.push(err565);
+                }
+                errors++;
+              }
+            } else {
+              const err566 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err566];
+              } else {
+                vErrors.push(err566);
+              }
+              errors++;
+            }
+          }
+          if (data220["before-change"] !== void 0) {
+            let data226 = data220["before-change"];
+            if (typeof data226 !== "string") {
+              const err567 = { instancePath: instancePath + "/cancel/before-change", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err567];
               } else {
@@ -7020,325 +7017,325 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data224.dwell !== void 0) {
-            let data226 = data224.dwell;
-            if (typeof data226 === "string") {
-              if (!pattern7.test(data226)) {
-                const err568 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err568];
-                } else {
-                  vErrors.push(err568);
-                }
-                errors++;
-              }
-            } else {
-              const err569 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if (!(data226 === "yes" || data226 === "no")) {
+              const err568 = { instancePath: instancePath + "/cancel/before-change", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
-                vErrors = [err569];
+                vErrors = [err568];
               } else {
-                vErrors.push(err569);
+                vErrors.push(err568);
               }
               errors++;
             }
           }
-          if (data224.peck !== void 0) {
-            let data227 = data224.peck;
-            if (typeof data227 === "string") {
-              if (!pattern7.test(data227)) {
-                const err570 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err570];
-                } else {
-                  vErrors.push(err570);
-                }
-                errors++;
-              }
-            } else {
-              const err571 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err569 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err569];
+          } else {
+            vErrors.push(err569);
+          }
+          errors++;
+        }
+      }
+      if (data.cycles !== void 0) {
+        let data227 = data.cycles;
+        const _errs677 = errors;
+        let valid180 = false;
+        const _errs678 = errors;
+        if (typeof data227 !== "string") {
+          const err570 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (vErrors === null) {
+            vErrors = [err570];
+          } else {
+            vErrors.push(err570);
+          }
+          errors++;
+        }
+        if ("none" !== data227) {
+          const err571 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          if (vErrors === null) {
+            vErrors = [err571];
+          } else {
+            vErrors.push(err571);
+          }
+          errors++;
+        }
+        var _valid17 = _errs678 === errors;
+        valid180 = valid180 || _valid17;
+        const _errs680 = errors;
+        if (data227 && typeof data227 == "object" && !Array.isArray(data227)) {
+          for (const key35 in data227) {
+            if (!func1.call(schema31.properties.cycles.anyOf[1].properties, key35)) {
+              const err572 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err571];
+                vErrors = [err572];
               } else {
-                vErrors.push(err571);
+                vErrors.push(err572);
               }
               errors++;
             }
           }
-          if (data224["chip-break"] !== void 0) {
-            let data228 = data224["chip-break"];
+          if (data227.drill !== void 0) {
+            let data228 = data227.drill;
             if (typeof data228 === "string") {
               if (!pattern7.test(data228)) {
-                const err572 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err573 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err572];
+                  vErrors = [err573];
                 } else {
-                  vErrors.push(err572);
+                  vErrors.push(err573);
                 }
                 errors++;
               }
             } else {
-              const err573 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err574 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err573];
+                vErrors = [err574];
               } else {
-                vErrors.push(err573);
+                vErrors.push(err574);
               }
               errors++;
             }
           }
-          if (data224.tap !== void 0) {
-            let data229 = data224.tap;
+          if (data227.dwell !== void 0) {
+            let data229 = data227.dwell;
             if (typeof data229 === "string") {
               if (!pattern7.test(data229)) {
-                const err574 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err575 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err574];
+                  vErrors = [err575];
                 } else {
-                  vErrors.push(err574);
+                  vErrors.push(err575);
                 }
                 errors++;
               }
             } else {
-              const err575 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err576 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err575];
+                vErrors = [err576];
               } else {
-                vErrors.push(err575);
+                vErrors.push(err576);
               }
               errors++;
             }
           }
-          if (data224["tap-left"] !== void 0) {
-            let data230 = data224["tap-left"];
+          if (data227.peck !== void 0) {
+            let data230 = data227.peck;
             if (typeof data230 === "string") {
               if (!pattern7.test(data230)) {
-                const err576 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err577 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err576];
+                  vErrors = [err577];
                 } else {
-                  vErrors.push(err576);
+                  vErrors.push(err577);
                 }
                 errors++;
               }
             } else {
-              const err577 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err578 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err577];
+                vErrors = [err578];
               } else {
-                vErrors.push(err577);
+                vErrors.push(err578);
               }
               errors++;
             }
           }
-          if (data224.ream !== void 0) {
-            let data231 = data224.ream;
+          if (data227["chip-break"] !== void 0) {
+            let data231 = data227["chip-break"];
             if (typeof data231 === "string") {
               if (!pattern7.test(data231)) {
-                const err578 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err579 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err578];
+                  vErrors = [err579];
                 } else {
-                  vErrors.push(err578);
+                  vErrors.push(err579);
                 }
                 errors++;
               }
             } else {
-              const err579 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err580 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err579];
+                vErrors = [err580];
               } else {
-                vErrors.push(err579);
+                vErrors.push(err580);
               }
               errors++;
             }
           }
-          if (data224["bore-dwell"] !== void 0) {
-            let data232 = data224["bore-dwell"];
+          if (data227.tap !== void 0) {
+            let data232 = data227.tap;
             if (typeof data232 === "string") {
               if (!pattern7.test(data232)) {
-                const err580 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err581 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err580];
+                  vErrors = [err581];
                 } else {
-                  vErrors.push(err580);
+                  vErrors.push(err581);
                 }
                 errors++;
               }
             } else {
-              const err581 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err582 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err581];
+                vErrors = [err582];
               } else {
-                vErrors.push(err581);
+                vErrors.push(err582);
               }
               errors++;
             }
           }
-          if (data224["bore-stop"] !== void 0) {
-            let data233 = data224["bore-stop"];
+          if (data227["tap-left"] !== void 0) {
+            let data233 = data227["tap-left"];
             if (typeof data233 === "string") {
               if (!pattern7.test(data233)) {
-                const err582 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err583 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err582];
+                  vErrors = [err583];
                 } else {
-                  vErrors.push(err582);
+                  vErrors.push(err583);
                 }
                 errors++;
               }
             } else {
-              const err583 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err584 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err583];
+                vErrors = [err584];
               } else {
-                vErrors.push(err583);
+                vErrors.push(err584);
               }
               errors++;
             }
           }
-          if (data224["bore-manual"] !== void 0) {
-            let data234 = data224["bore-manual"];
+          if (data227.ream !== void 0) {
+            let data234 = data227.ream;
             if (typeof data234 === "string") {
               if (!pattern7.test(data234)) {
-                const err584 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err585 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err584];
+                  vErrors = [err585];
                 } else {
-                  vErrors.push(err584);
+                  vErrors.push(err585);
                 }
                 errors++;
               }
             } else {
-              const err585 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err586 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err585];
+                vErrors = [err586];
               } else {
-                vErrors.push(err585);
+                vErrors.push(err586);
               }
               errors++;
             }
           }
-          if (data224.return !== void 0) {
-            let data235 = data224.return;
-            if (data235 && typeof data235 == "object" && !Array.isArray(data235)) {
-              for (const key36 in data235) {
-                if (!(key36 === "initial" || key36 === "retract" || key36 === "without")) {
-                  const err586 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err586];
-                  } else {
-                    vErrors.push(err586);
-                  }
-                  errors++;
-                }
-              }
-              if (data235.initial !== void 0) {
-                let data236 = data235.initial;
-                if (typeof data236 === "string") {
-                  if (!pattern7.test(data236)) {
-                    const err587 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err587];
-                    } else {
-                      vErrors.push(err587);
-                    }
-                    errors++;
-                  }
+          if (data227["bore-dwell"] !== void 0) {
+            let data235 = data227["bore-dwell"];
+            if (typeof data235 === "string") {
+              if (!pattern7.test(data235)) {
+                const err587 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err587];
                 } else {
-                  const err588 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err588];
-                  } else {
-                    vErrors.push(err588);
-                  }
-                  errors++;
+                  vErrors.push(err587);
                 }
-              }
-              if (data235.retract !== void 0) {
-                let data237 = data235.retract;
-                if (typeof data237 === "string") {
-                  if (!pattern7.test(data237)) {
-                    const err589 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err589];
-                    } else {
-                      vErrors.push(err589);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err590 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err590];
-                  } else {
-                    vErrors.push(err590);
-                  }
-                  errors++;
-                }
-              }
-              if (data235.without !== void 0) {
-                let data238 = data235.without;
-                if (typeof data238 !== "string") {
-                  const err591 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err591];
-                  } else {
-                    vErrors.push(err591);
-                  }
-                  errors++;
-                }
-                if (!(data238 === "retract" || data238 === "initial" || data238 === "none")) {
-                  const err592 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.return.properties.without.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err592];
-                  } else {
-                    vErrors.push(err592);
-                  }
-                  errors++;
-                }
+                errors++;
               }
             } else {
-              const err593 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err588 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err593];
+                vErrors = [err588];
               } else {
-                vErrors.push(err593);
+                vErrors.push(err588);
               }
               errors++;
             }
           }
-          if (data224["back-off"] !== void 0) {
-            let data239 = data224["back-off"];
-            if (data239 && typeof data239 == "object" && !Array.isArray(data239)) {
-              for (const key37 in data239) {
-                if (!(key37 === "peck" || key37 === "chip-break")) {
-                  const err594 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 }, message: "must NOT have additional properties" };
+          if (data227["bore-stop"] !== void 0) {
+            let data236 = data227["bore-stop"];
+            if (typeof data236 === "string") {
+              if (!pattern7.test(data236)) {
+                const err589 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err589];
+                } else {
+                  vErrors.push(err589);
+                }
+                errors++;
+              }
+            } else {
+              const err590 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err590];
+              } else {
+                vErrors.push(err590);
+              }
+              errors++;
+            }
+          }
+          if (data227["bore-manual"] !== void 0) {
+            let data237 = data227["bore-manual"];
+            if (typeof data237 === "string") {
+              if (!pattern7.test(data237)) {
+                const err591 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err591];
+                } else {
+                  vErrors.push(err591);
+                }
+                errors++;
+              }
+            } else {
+              const err592 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err592];
+              } else {
+                vErrors.push(err592);
+              }
+              errors++;
+            }
+          }
+          if (data227.return !== void 0) {
+            let data238 = data227.return;
+            if (data238 && typeof data238 == "object" && !Array.isArray(data238)) {
+              for (const key36 in data238) {
+                if (!(key36 === "initial" || key36 === "retract" || key36 === "without")) {
+                  const err593 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err594];
+                    vErrors = [err593];
                   } else {
-                    vErrors.push(err594);
+                    vErrors.push(err593);
                   }
                   errors++;
                 }
               }
-              if (data239.peck !== void 0) {
-                let data240 = data239.peck;
-                const _errs723 = errors;
-                let valid197 = false;
-                const _errs724 = errors;
-                if (typeof data240 == "number" && isFinite(data240)) {
-                  if (data240 > 1e6 || isNaN(data240)) {
-                    const err595 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+              if (data238.initial !== void 0) {
+                let data239 = data238.initial;
+                if (typeof data239 === "string") {
+                  if (!pattern7.test(data239)) {
+                    const err594 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                     if (vErrors === null) {
-                      vErrors = [err595];
+                      vErrors = [err594];
                     } else {
-                      vErrors.push(err595);
+                      vErrors.push(err594);
                     }
                     errors++;
                   }
-                  if (data240 < -1e6 || isNaN(data240)) {
-                    const err596 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                } else {
+                  const err595 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err595];
+                  } else {
+                    vErrors.push(err595);
+                  }
+                  errors++;
+                }
+              }
+              if (data238.retract !== void 0) {
+                let data240 = data238.retract;
+                if (typeof data240 === "string") {
+                  if (!pattern7.test(data240)) {
+                    const err596 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                     if (vErrors === null) {
                       vErrors = [err596];
                     } else {
@@ -7347,7 +7344,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err597 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err597 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err597];
                   } else {
@@ -7355,21 +7352,20 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid18 = _errs724 === errors;
-                valid197 = valid197 || _valid18;
-                const _errs726 = errors;
-                if (typeof data240 === "string") {
-                  if (!pattern24.test(data240)) {
-                    const err598 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err598];
-                    } else {
-                      vErrors.push(err598);
-                    }
-                    errors++;
+              }
+              if (data238.without !== void 0) {
+                let data241 = data238.without;
+                if (typeof data241 !== "string") {
+                  const err598 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err598];
+                  } else {
+                    vErrors.push(err598);
                   }
-                } else {
-                  const err599 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  errors++;
+                }
+                if (!(data241 === "retract" || data241 === "initial" || data241 === "none")) {
+                  const err599 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.return.properties.without.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err599];
                   } else {
@@ -7377,44 +7373,39 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid18 = _errs726 === errors;
-                valid197 = valid197 || _valid18;
-                if (!valid197) {
-                  const err600 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              }
+            } else {
+              const err600 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err600];
+              } else {
+                vErrors.push(err600);
+              }
+              errors++;
+            }
+          }
+          if (data227["back-off"] !== void 0) {
+            let data242 = data227["back-off"];
+            if (data242 && typeof data242 == "object" && !Array.isArray(data242)) {
+              for (const key37 in data242) {
+                if (!(key37 === "peck" || key37 === "chip-break")) {
+                  const err601 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err600];
+                    vErrors = [err601];
                   } else {
-                    vErrors.push(err600);
+                    vErrors.push(err601);
                   }
                   errors++;
-                } else {
-                  errors = _errs723;
-                  if (vErrors !== null) {
-                    if (_errs723) {
-                      vErrors.length = _errs723;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data239["chip-break"] !== void 0) {
-                let data241 = data239["chip-break"];
+              if (data242.peck !== void 0) {
+                let data243 = data242.peck;
+                const _errs729 = errors;
+                let valid197 = false;
                 const _errs730 = errors;
-                let valid199 = false;
-                const _errs731 = errors;
-                if (typeof data241 == "number" && isFinite(data241)) {
-                  if (data241 > 1e6 || isNaN(data241)) {
-                    const err601 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err601];
-                    } else {
-                      vErrors.push(err601);
-                    }
-                    errors++;
-                  }
-                  if (data241 < -1e6 || isNaN(data241)) {
-                    const err602 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                if (typeof data243 == "number" && isFinite(data243)) {
+                  if (data243 > 1e6 || isNaN(data243)) {
+                    const err602 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
                       vErrors = [err602];
                     } else {
@@ -7422,95 +7413,93 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                } else {
-                  const err603 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err603];
-                  } else {
-                    vErrors.push(err603);
-                  }
-                  errors++;
-                }
-                var _valid19 = _errs731 === errors;
-                valid199 = valid199 || _valid19;
-                const _errs733 = errors;
-                if (typeof data241 === "string") {
-                  if (!pattern24.test(data241)) {
-                    const err604 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                  if (data243 < -1e6 || isNaN(data243)) {
+                    const err603 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
-                      vErrors = [err604];
+                      vErrors = [err603];
                     } else {
-                      vErrors.push(err604);
+                      vErrors.push(err603);
                     }
                     errors++;
                   }
                 } else {
-                  const err605 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err604 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
-                    vErrors = [err605];
+                    vErrors = [err604];
                   } else {
-                    vErrors.push(err605);
+                    vErrors.push(err604);
                   }
                   errors++;
                 }
-                var _valid19 = _errs733 === errors;
-                valid199 = valid199 || _valid19;
-                if (!valid199) {
-                  const err606 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid18 = _errs730 === errors;
+                valid197 = valid197 || _valid18;
+                const _errs732 = errors;
+                if (typeof data243 === "string") {
+                  if (!pattern24.test(data243)) {
+                    const err605 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err605];
+                    } else {
+                      vErrors.push(err605);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err606 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err606];
                   } else {
                     vErrors.push(err606);
                   }
                   errors++;
+                }
+                var _valid18 = _errs732 === errors;
+                valid197 = valid197 || _valid18;
+                if (!valid197) {
+                  const err607 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err607];
+                  } else {
+                    vErrors.push(err607);
+                  }
+                  errors++;
                 } else {
-                  errors = _errs730;
+                  errors = _errs729;
                   if (vErrors !== null) {
-                    if (_errs730) {
-                      vErrors.length = _errs730;
+                    if (_errs729) {
+                      vErrors.length = _errs729;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-            } else {
-              const err607 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err607];
-              } else {
-                vErrors.push(err607);
-              }
-              errors++;
-            }
-          }
-          if (data224.levels !== void 0) {
-            let data242 = data224.levels;
-            if (typeof data242 !== "string") {
-              const err608 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err608];
-              } else {
-                vErrors.push(err608);
-              }
-              errors++;
-            }
-            if (!(data242 === "absolute" || data242 === "relative")) {
-              const err609 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.levels.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err609];
-              } else {
-                vErrors.push(err609);
-              }
-              errors++;
-            }
-          }
-          if (data224.words !== void 0) {
-            let data243 = data224.words;
-            if (data243 && typeof data243 == "object" && !Array.isArray(data243)) {
-              for (const key38 in data243) {
-                if (!(key38 === "retract" || key38 === "peck" || key38 === "dwell" || key38 === "dwell-unit")) {
-                  const err610 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 }, message: "must NOT have additional properties" };
+              if (data242["chip-break"] !== void 0) {
+                let data244 = data242["chip-break"];
+                const _errs736 = errors;
+                let valid199 = false;
+                const _errs737 = errors;
+                if (typeof data244 == "number" && isFinite(data244)) {
+                  if (data244 > 1e6 || isNaN(data244)) {
+                    const err608 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err608];
+                    } else {
+                      vErrors.push(err608);
+                    }
+                    errors++;
+                  }
+                  if (data244 < -1e6 || isNaN(data244)) {
+                    const err609 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err609];
+                    } else {
+                      vErrors.push(err609);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err610 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err610];
                   } else {
@@ -7518,12 +7507,12 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data243.retract !== void 0) {
-                let data244 = data243.retract;
+                var _valid19 = _errs737 === errors;
+                valid199 = valid199 || _valid19;
+                const _errs739 = errors;
                 if (typeof data244 === "string") {
-                  if (!pattern6.test(data244)) {
-                    const err611 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                  if (!pattern24.test(data244)) {
+                    const err611 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                     if (vErrors === null) {
                       vErrors = [err611];
                     } else {
@@ -7532,7 +7521,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err612 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err612 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err612];
                   } else {
@@ -7540,55 +7529,64 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data243.peck !== void 0) {
-                let data245 = data243.peck;
-                if (typeof data245 === "string") {
-                  if (!pattern6.test(data245)) {
-                    const err613 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
-                    if (vErrors === null) {
-                      vErrors = [err613];
-                    } else {
-                      vErrors.push(err613);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err614 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                var _valid19 = _errs739 === errors;
+                valid199 = valid199 || _valid19;
+                if (!valid199) {
+                  const err613 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err614];
+                    vErrors = [err613];
                   } else {
-                    vErrors.push(err614);
+                    vErrors.push(err613);
                   }
                   errors++;
-                }
-              }
-              if (data243.dwell !== void 0) {
-                let data246 = data243.dwell;
-                if (typeof data246 === "string") {
-                  if (!pattern6.test(data246)) {
-                    const err615 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
-                    if (vErrors === null) {
-                      vErrors = [err615];
-                    } else {
-                      vErrors.push(err615);
-                    }
-                    errors++;
-                  }
                 } else {
-                  const err616 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err616];
-                  } else {
-                    vErrors.push(err616);
+                  errors = _errs736;
+                  if (vErrors !== null) {
+                    if (_errs736) {
+                      vErrors.length = _errs736;
+                    } else {
+                      vErrors = null;
+                    }
                   }
-                  errors++;
                 }
               }
-              if (data243["dwell-unit"] !== void 0) {
-                let data247 = data243["dwell-unit"];
-                if (typeof data247 !== "string") {
-                  const err617 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            } else {
+              const err614 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err614];
+              } else {
+                vErrors.push(err614);
+              }
+              errors++;
+            }
+          }
+          if (data227.levels !== void 0) {
+            let data245 = data227.levels;
+            if (typeof data245 !== "string") {
+              const err615 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err615];
+              } else {
+                vErrors.push(err615);
+              }
+              errors++;
+            }
+            if (!(data245 === "absolute" || data245 === "relative")) {
+              const err616 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.levels.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err616];
+              } else {
+                vErrors.push(err616);
+              }
+              errors++;
+            }
+          }
+          if (data227.words !== void 0) {
+            let data246 = data227.words;
+            if (data246 && typeof data246 == "object" && !Array.isArray(data246)) {
+              for (const key38 in data246) {
+                if (!(key38 === "retract" || key38 === "peck" || key38 === "dwell" || key38 === "dwell-unit")) {
+                  const err617 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err617];
                   } else {
@@ -7596,104 +7594,96 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data247 === "s" || data247 === "ms")) {
-                  const err618 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.words.properties["dwell-unit"].enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data246.retract !== void 0) {
+                let data247 = data246.retract;
+                if (typeof data247 === "string") {
+                  if (!pattern6.test(data247)) {
+                    const err618 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                    if (vErrors === null) {
+                      vErrors = [err618];
+                    } else {
+                      vErrors.push(err618);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err619 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err618];
+                    vErrors = [err619];
                   } else {
-                    vErrors.push(err618);
+                    vErrors.push(err619);
+                  }
+                  errors++;
+                }
+              }
+              if (data246.peck !== void 0) {
+                let data248 = data246.peck;
+                if (typeof data248 === "string") {
+                  if (!pattern6.test(data248)) {
+                    const err620 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                    if (vErrors === null) {
+                      vErrors = [err620];
+                    } else {
+                      vErrors.push(err620);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err621 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err621];
+                  } else {
+                    vErrors.push(err621);
+                  }
+                  errors++;
+                }
+              }
+              if (data246.dwell !== void 0) {
+                let data249 = data246.dwell;
+                if (typeof data249 === "string") {
+                  if (!pattern6.test(data249)) {
+                    const err622 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                    if (vErrors === null) {
+                      vErrors = [err622];
+                    } else {
+                      vErrors.push(err622);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err623 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err623];
+                  } else {
+                    vErrors.push(err623);
+                  }
+                  errors++;
+                }
+              }
+              if (data246["dwell-unit"] !== void 0) {
+                let data250 = data246["dwell-unit"];
+                if (typeof data250 !== "string") {
+                  const err624 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err624];
+                  } else {
+                    vErrors.push(err624);
+                  }
+                  errors++;
+                }
+                if (!(data250 === "s" || data250 === "ms")) {
+                  const err625 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.words.properties["dwell-unit"].enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err625];
+                  } else {
+                    vErrors.push(err625);
                   }
                   errors++;
                 }
               }
             } else {
-              const err619 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err619];
-              } else {
-                vErrors.push(err619);
-              }
-              errors++;
-            }
-          }
-          if (data224.repeat !== void 0) {
-            let data248 = data224.repeat;
-            if (typeof data248 !== "string") {
-              const err620 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err620];
-              } else {
-                vErrors.push(err620);
-              }
-              errors++;
-            }
-            if (!(data248 === "positions" || data248 === "all")) {
-              const err621 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.repeat.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err621];
-              } else {
-                vErrors.push(err621);
-              }
-              errors++;
-            }
-          }
-          if (data224["ended-by"] !== void 0) {
-            let data249 = data224["ended-by"];
-            if (typeof data249 !== "string") {
-              const err622 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err622];
-              } else {
-                vErrors.push(err622);
-              }
-              errors++;
-            }
-            if (!(data249 === "any-motion" || data249 === "cancel-code")) {
-              const err623 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties["ended-by"].enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err623];
-              } else {
-                vErrors.push(err623);
-              }
-              errors++;
-            }
-          }
-        } else {
-          const err624 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err624];
-          } else {
-            vErrors.push(err624);
-          }
-          errors++;
-        }
-        var _valid17 = _errs674 === errors;
-        valid180 = valid180 || _valid17;
-        if (!valid180) {
-          const err625 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-          if (vErrors === null) {
-            vErrors = [err625];
-          } else {
-            vErrors.push(err625);
-          }
-          errors++;
-        } else {
-          errors = _errs671;
-          if (vErrors !== null) {
-            if (_errs671) {
-              vErrors.length = _errs671;
-            } else {
-              vErrors = null;
-            }
-          }
-        }
-      }
-      if (data.spindle !== void 0) {
-        let data250 = data.spindle;
-        if (data250 && typeof data250 == "object" && !Array.isArray(data250)) {
-          for (const key39 in data250) {
-            if (!(key39 === "cw" || key39 === "ccw" || key39 === "stop" || key39 === "orient" || key39 === "order" || key39 === "blocks" || key39 === "speed-unit" || key39 === "gears")) {
-              const err626 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key39 }, message: "must NOT have additional properties" };
+              const err626 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err626];
               } else {
@@ -7702,20 +7692,19 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data250.cw !== void 0) {
-            let data251 = data250.cw;
-            if (typeof data251 === "string") {
-              if (!pattern7.test(data251)) {
-                const err627 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err627];
-                } else {
-                  vErrors.push(err627);
-                }
-                errors++;
+          if (data227.repeat !== void 0) {
+            let data251 = data227.repeat;
+            if (typeof data251 !== "string") {
+              const err627 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err627];
+              } else {
+                vErrors.push(err627);
               }
-            } else {
-              const err628 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+            if (!(data251 === "positions" || data251 === "all")) {
+              const err628 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.repeat.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err628];
               } else {
@@ -7724,20 +7713,19 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data250.ccw !== void 0) {
-            let data252 = data250.ccw;
-            if (typeof data252 === "string") {
-              if (!pattern7.test(data252)) {
-                const err629 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err629];
-                } else {
-                  vErrors.push(err629);
-                }
-                errors++;
+          if (data227["ended-by"] !== void 0) {
+            let data252 = data227["ended-by"];
+            if (typeof data252 !== "string") {
+              const err629 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err629];
+              } else {
+                vErrors.push(err629);
               }
-            } else {
-              const err630 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+            if (!(data252 === "any-motion" || data252 === "cancel-code")) {
+              const err630 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties["ended-by"].enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err630];
               } else {
@@ -7746,54 +7734,64 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data250.stop !== void 0) {
-            let data253 = data250.stop;
-            if (typeof data253 === "string") {
-              if (!pattern7.test(data253)) {
-                const err631 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err631];
-                } else {
-                  vErrors.push(err631);
-                }
-                errors++;
-              }
+        } else {
+          const err631 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err631];
+          } else {
+            vErrors.push(err631);
+          }
+          errors++;
+        }
+        var _valid17 = _errs680 === errors;
+        valid180 = valid180 || _valid17;
+        if (!valid180) {
+          const err632 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+          if (vErrors === null) {
+            vErrors = [err632];
+          } else {
+            vErrors.push(err632);
+          }
+          errors++;
+        } else {
+          errors = _errs677;
+          if (vErrors !== null) {
+            if (_errs677) {
+              vErrors.length = _errs677;
             } else {
-              const err632 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              vErrors = null;
+            }
+          }
+        }
+      }
+      if (data.spindle !== void 0) {
+        let data253 = data.spindle;
+        if (data253 && typeof data253 == "object" && !Array.isArray(data253)) {
+          for (const key39 in data253) {
+            if (!(key39 === "cw" || key39 === "ccw" || key39 === "stop" || key39 === "orient" || key39 === "order" || key39 === "blocks" || key39 === "speed-unit" || key39 === "gears")) {
+              const err633 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key39 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err632];
+                vErrors = [err633];
               } else {
-                vErrors.push(err632);
+                vErrors.push(err633);
               }
               errors++;
             }
           }
-          if (data250.orient !== void 0) {
-            let data254 = data250.orient;
+          if (data253.cw !== void 0) {
+            let data254 = data253.cw;
             if (typeof data254 === "string") {
-              if (!pattern25.test(data254)) {
-                const err633 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+              if (!pattern7.test(data254)) {
+                const err634 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err633];
+                  vErrors = [err634];
                 } else {
-                  vErrors.push(err633);
+                  vErrors.push(err634);
                 }
                 errors++;
               }
             } else {
-              const err634 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err634];
-              } else {
-                vErrors.push(err634);
-              }
-              errors++;
-            }
-          }
-          if (data250.order !== void 0) {
-            let data255 = data250.order;
-            if (typeof data255 !== "string") {
-              const err635 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err635 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err635];
               } else {
@@ -7801,20 +7799,21 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data255 === "speed-first" || data255 === "start-first")) {
-              const err636 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.order.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err636];
-              } else {
-                vErrors.push(err636);
-              }
-              errors++;
-            }
           }
-          if (data250.blocks !== void 0) {
-            let data256 = data250.blocks;
-            if (typeof data256 !== "string") {
-              const err637 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data253.ccw !== void 0) {
+            let data255 = data253.ccw;
+            if (typeof data255 === "string") {
+              if (!pattern7.test(data255)) {
+                const err636 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err636];
+                } else {
+                  vErrors.push(err636);
+                }
+                errors++;
+              }
+            } else {
+              const err637 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err637];
               } else {
@@ -7822,20 +7821,21 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data256 === "together" || data256 === "apart")) {
-              const err638 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err638];
-              } else {
-                vErrors.push(err638);
-              }
-              errors++;
-            }
           }
-          if (data250["speed-unit"] !== void 0) {
-            let data257 = data250["speed-unit"];
-            if (typeof data257 !== "string") {
-              const err639 = { instancePath: instancePath + "/spindle/speed-unit", schemaPath: "#/properties/spindle/properties/speed-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data253.stop !== void 0) {
+            let data256 = data253.stop;
+            if (typeof data256 === "string") {
+              if (!pattern7.test(data256)) {
+                const err638 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err638];
+                } else {
+                  vErrors.push(err638);
+                }
+                errors++;
+              }
+            } else {
+              const err639 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err639];
               } else {
@@ -7843,23 +7843,21 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data257 === "rpm" || data257 === "percent")) {
-              const err640 = { instancePath: instancePath + "/spindle/speed-unit", schemaPath: "#/properties/spindle/properties/speed-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties["speed-unit"].enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err640];
-              } else {
-                vErrors.push(err640);
-              }
-              errors++;
-            }
           }
-          if (data250.gears !== void 0) {
-            let data258 = data250.gears;
-            const _errs777 = errors;
-            let valid209 = false;
-            const _errs778 = errors;
-            if (typeof data258 !== "string") {
-              const err641 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data253.orient !== void 0) {
+            let data257 = data253.orient;
+            if (typeof data257 === "string") {
+              if (!pattern25.test(data257)) {
+                const err640 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err640];
+                } else {
+                  vErrors.push(err640);
+                }
+                errors++;
+              }
+            } else {
+              const err641 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err641];
               } else {
@@ -7867,8 +7865,11 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("none" !== data258) {
-              const err642 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          }
+          if (data253.order !== void 0) {
+            let data258 = data253.order;
+            if (typeof data258 !== "string") {
+              const err642 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err642];
               } else {
@@ -7876,254 +7877,241 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid20 = _errs778 === errors;
+            if (!(data258 === "speed-first" || data258 === "start-first")) {
+              const err643 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.order.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err643];
+              } else {
+                vErrors.push(err643);
+              }
+              errors++;
+            }
+          }
+          if (data253.blocks !== void 0) {
+            let data259 = data253.blocks;
+            if (typeof data259 !== "string") {
+              const err644 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err644];
+              } else {
+                vErrors.push(err644);
+              }
+              errors++;
+            }
+            if (!(data259 === "together" || data259 === "apart")) {
+              const err645 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err645];
+              } else {
+                vErrors.push(err645);
+              }
+              errors++;
+            }
+          }
+          if (data253["speed-unit"] !== void 0) {
+            let data260 = data253["speed-unit"];
+            if (typeof data260 !== "string") {
+              const err646 = { instancePath: instancePath + "/spindle/speed-unit", schemaPath: "#/properties/spindle/properties/speed-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err646];
+              } else {
+                vErrors.push(err646);
+              }
+              errors++;
+            }
+            if (!(data260 === "rpm" || data260 === "percent")) {
+              const err647 = { instancePath: instancePath + "/spindle/speed-unit", schemaPath: "#/properties/spindle/properties/speed-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties["speed-unit"].enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err647];
+              } else {
+                vErrors.push(err647);
+              }
+              errors++;
+            }
+          }
+          if (data253.gears !== void 0) {
+            let data261 = data253.gears;
+            const _errs783 = errors;
+            let valid209 = false;
+            const _errs784 = errors;
+            if (typeof data261 !== "string") {
+              const err648 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err648];
+              } else {
+                vErrors.push(err648);
+              }
+              errors++;
+            }
+            if ("none" !== data261) {
+              const err649 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err649];
+              } else {
+                vErrors.push(err649);
+              }
+              errors++;
+            }
+            var _valid20 = _errs784 === errors;
             valid209 = valid209 || _valid20;
-            const _errs780 = errors;
-            if (Array.isArray(data258)) {
-              if (data258.length > 6) {
-                const err643 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 6 }, message: "must NOT have more than 6 items" };
+            const _errs786 = errors;
+            if (Array.isArray(data261)) {
+              if (data261.length > 6) {
+                const err650 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 6 }, message: "must NOT have more than 6 items" };
                 if (vErrors === null) {
-                  vErrors = [err643];
+                  vErrors = [err650];
                 } else {
-                  vErrors.push(err643);
+                  vErrors.push(err650);
                 }
                 errors++;
               }
-              if (data258.length < 1) {
-                const err644 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+              if (data261.length < 1) {
+                const err651 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
                 if (vErrors === null) {
-                  vErrors = [err644];
+                  vErrors = [err651];
                 } else {
-                  vErrors.push(err644);
+                  vErrors.push(err651);
                 }
                 errors++;
               }
-              const len4 = data258.length;
+              const len4 = data261.length;
               for (let i6 = 0; i6 < len4; i6++) {
-                let data259 = data258[i6];
-                if (data259 && typeof data259 == "object" && !Array.isArray(data259)) {
-                  if (data259.code === void 0) {
-                    const err645 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/required", keyword: "required", params: { missingProperty: "code" }, message: "must have required property 'code'" };
+                let data262 = data261[i6];
+                if (data262 && typeof data262 == "object" && !Array.isArray(data262)) {
+                  if (data262.code === void 0) {
+                    const err652 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/required", keyword: "required", params: { missingProperty: "code" }, message: "must have required property 'code'" };
                     if (vErrors === null) {
-                      vErrors = [err645];
+                      vErrors = [err652];
                     } else {
-                      vErrors.push(err645);
+                      vErrors.push(err652);
                     }
                     errors++;
                   }
-                  if (data259.from === void 0) {
-                    const err646 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'" };
+                  if (data262.from === void 0) {
+                    const err653 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'" };
                     if (vErrors === null) {
-                      vErrors = [err646];
+                      vErrors = [err653];
                     } else {
-                      vErrors.push(err646);
+                      vErrors.push(err653);
                     }
                     errors++;
                   }
-                  if (data259.to === void 0) {
-                    const err647 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/required", keyword: "required", params: { missingProperty: "to" }, message: "must have required property 'to'" };
+                  if (data262.to === void 0) {
+                    const err654 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/required", keyword: "required", params: { missingProperty: "to" }, message: "must have required property 'to'" };
                     if (vErrors === null) {
-                      vErrors = [err647];
+                      vErrors = [err654];
                     } else {
-                      vErrors.push(err647);
+                      vErrors.push(err654);
                     }
                     errors++;
                   }
-                  for (const key40 in data259) {
+                  for (const key40 in data262) {
                     if (!(key40 === "code" || key40 === "from" || key40 === "to")) {
-                      const err648 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key40 }, message: "must NOT have additional properties" };
+                      const err655 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key40 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
-                        vErrors = [err648];
+                        vErrors = [err655];
                       } else {
-                        vErrors.push(err648);
+                        vErrors.push(err655);
                       }
                       errors++;
                     }
                   }
-                  if (data259.code !== void 0) {
-                    let data260 = data259.code;
-                    if (typeof data260 === "string") {
-                      if (!pattern74.test(data260)) {
-                        const err649 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/code", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/code/pattern", keyword: "pattern", params: { pattern: "^M\\d{1,3}$" }, message: 'must match pattern "^M\\d{1,3}$"' };
+                  if (data262.code !== void 0) {
+                    let data263 = data262.code;
+                    if (typeof data263 === "string") {
+                      if (!pattern74.test(data263)) {
+                        const err656 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/code", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/code/pattern", keyword: "pattern", params: { pattern: "^M\\d{1,3}$" }, message: 'must match pattern "^M\\d{1,3}$"' };
                         if (vErrors === null) {
-                          vErrors = [err649];
+                          vErrors = [err656];
                         } else {
-                          vErrors.push(err649);
+                          vErrors.push(err656);
                         }
                         errors++;
                       }
                     } else {
-                      const err650 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/code", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/code/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err657 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/code", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/code/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err650];
+                        vErrors = [err657];
                       } else {
-                        vErrors.push(err650);
+                        vErrors.push(err657);
                       }
                       errors++;
                     }
                   }
-                  if (data259.from !== void 0) {
-                    let data261 = data259.from;
-                    if (typeof data261 == "number" && isFinite(data261)) {
-                      if (data261 > 1e6 || isNaN(data261)) {
-                        const err651 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/from", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/from/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                  if (data262.from !== void 0) {
+                    let data264 = data262.from;
+                    if (typeof data264 == "number" && isFinite(data264)) {
+                      if (data264 > 1e6 || isNaN(data264)) {
+                        const err658 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/from", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/from/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                         if (vErrors === null) {
-                          vErrors = [err651];
+                          vErrors = [err658];
                         } else {
-                          vErrors.push(err651);
+                          vErrors.push(err658);
                         }
                         errors++;
                       }
-                      if (data261 < 0 || isNaN(data261)) {
-                        const err652 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/from", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/from/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                      if (data264 < 0 || isNaN(data264)) {
+                        const err659 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/from", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/from/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                         if (vErrors === null) {
-                          vErrors = [err652];
+                          vErrors = [err659];
                         } else {
-                          vErrors.push(err652);
+                          vErrors.push(err659);
                         }
                         errors++;
                       }
                     } else {
-                      const err653 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/from", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/from/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err660 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/from", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/from/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err653];
+                        vErrors = [err660];
                       } else {
-                        vErrors.push(err653);
+                        vErrors.push(err660);
                       }
                       errors++;
                     }
                   }
-                  if (data259.to !== void 0) {
-                    let data262 = data259.to;
-                    if (typeof data262 == "number" && isFinite(data262)) {
-                      if (data262 > 1e6 || isNaN(data262)) {
-                        const err654 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/to", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/to/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                  if (data262.to !== void 0) {
+                    let data265 = data262.to;
+                    if (typeof data265 == "number" && isFinite(data265)) {
+                      if (data265 > 1e6 || isNaN(data265)) {
+                        const err661 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/to", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/to/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                         if (vErrors === null) {
-                          vErrors = [err654];
+                          vErrors = [err661];
                         } else {
-                          vErrors.push(err654);
+                          vErrors.push(err661);
                         }
                         errors++;
                       }
-                      if (data262 <= 0 || isNaN(data262)) {
-                        const err655 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/to", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/to/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                      if (data265 <= 0 || isNaN(data265)) {
+                        const err662 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/to", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/to/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                         if (vErrors === null) {
-                          vErrors = [err655];
+                          vErrors = [err662];
                         } else {
-                          vErrors.push(err655);
+                          vErrors.push(err662);
                         }
                         errors++;
                       }
                     } else {
-                      const err656 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/to", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/to/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err663 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/to", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/to/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err656];
+                        vErrors = [err663];
                       } else {
-                        vErrors.push(err656);
+                        vErrors.push(err663);
                       }
                       errors++;
                     }
                   }
                 } else {
-                  const err657 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err664 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
-                    vErrors = [err657];
+                    vErrors = [err664];
                   } else {
-                    vErrors.push(err657);
+                    vErrors.push(err664);
                   }
                   errors++;
                 }
               }
             } else {
-              const err658 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-              if (vErrors === null) {
-                vErrors = [err658];
-              } else {
-                vErrors.push(err658);
-              }
-              errors++;
-            }
-            var _valid20 = _errs780 === errors;
-            valid209 = valid209 || _valid20;
-            if (!valid209) {
-              const err659 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err659];
-              } else {
-                vErrors.push(err659);
-              }
-              errors++;
-            } else {
-              errors = _errs777;
-              if (vErrors !== null) {
-                if (_errs777) {
-                  vErrors.length = _errs777;
-                } else {
-                  vErrors = null;
-                }
-              }
-            }
-          }
-        } else {
-          const err660 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err660];
-          } else {
-            vErrors.push(err660);
-          }
-          errors++;
-        }
-      }
-      if (data.coolant !== void 0) {
-        let data263 = data.coolant;
-        if (data263 && typeof data263 == "object" && !Array.isArray(data263)) {
-          for (const key41 in data263) {
-            if (!(key41 === "mist" || key41 === "flood" || key41 === "air" || key41 === "through-tool" || key41 === "off" || key41 === "blocks")) {
-              const err661 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key41 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err661];
-              } else {
-                vErrors.push(err661);
-              }
-              errors++;
-            }
-          }
-          if (data263.mist !== void 0) {
-            let data264 = data263.mist;
-            if (typeof data264 === "string") {
-              if (!pattern7.test(data264)) {
-                const err662 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err662];
-                } else {
-                  vErrors.push(err662);
-                }
-                errors++;
-              }
-            } else {
-              const err663 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err663];
-              } else {
-                vErrors.push(err663);
-              }
-              errors++;
-            }
-          }
-          if (data263.flood !== void 0) {
-            let data265 = data263.flood;
-            if (typeof data265 === "string") {
-              if (!pattern7.test(data265)) {
-                const err664 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err664];
-                } else {
-                  vErrors.push(err664);
-                }
-                errors++;
-              }
-            } else {
-              const err665 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err665 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
               if (vErrors === null) {
                 vErrors = [err665];
               } else {
@@ -8131,267 +8119,268 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data263.air !== void 0) {
-            let data266 = data263.air;
-            if (typeof data266 === "string") {
-              if (!pattern7.test(data266)) {
-                const err666 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err666];
-                } else {
-                  vErrors.push(err666);
-                }
-                errors++;
-              }
-            } else {
-              const err667 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            var _valid20 = _errs786 === errors;
+            valid209 = valid209 || _valid20;
+            if (!valid209) {
+              const err666 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
-                vErrors = [err667];
+                vErrors = [err666];
               } else {
-                vErrors.push(err667);
-              }
-              errors++;
-            }
-          }
-          if (data263["through-tool"] !== void 0) {
-            let data267 = data263["through-tool"];
-            if (typeof data267 === "string") {
-              if (!pattern7.test(data267)) {
-                const err668 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err668];
-                } else {
-                  vErrors.push(err668);
-                }
-                errors++;
-              }
-            } else {
-              const err669 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err669];
-              } else {
-                vErrors.push(err669);
-              }
-              errors++;
-            }
-          }
-          if (data263.off !== void 0) {
-            let data268 = data263.off;
-            const _errs807 = errors;
-            let valid218 = false;
-            const _errs808 = errors;
-            if (typeof data268 === "string") {
-              if (!pattern7.test(data268)) {
-                const err670 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err670];
-                } else {
-                  vErrors.push(err670);
-                }
-                errors++;
-              }
-            } else {
-              const err671 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err671];
-              } else {
-                vErrors.push(err671);
-              }
-              errors++;
-            }
-            var _valid21 = _errs808 === errors;
-            valid218 = valid218 || _valid21;
-            const _errs811 = errors;
-            if (data268 && typeof data268 == "object" && !Array.isArray(data268)) {
-              for (const key42 in data268) {
-                if (!(key42 === "mist" || key42 === "flood" || key42 === "air" || key42 === "through-tool")) {
-                  const err672 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/properties/coolant/properties/off/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key42 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err672];
-                  } else {
-                    vErrors.push(err672);
-                  }
-                  errors++;
-                }
-              }
-              if (data268.mist !== void 0) {
-                let data269 = data268.mist;
-                if (typeof data269 === "string") {
-                  if (!pattern7.test(data269)) {
-                    const err673 = { instancePath: instancePath + "/coolant/off/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err673];
-                    } else {
-                      vErrors.push(err673);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err674 = { instancePath: instancePath + "/coolant/off/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err674];
-                  } else {
-                    vErrors.push(err674);
-                  }
-                  errors++;
-                }
-              }
-              if (data268.flood !== void 0) {
-                let data270 = data268.flood;
-                if (typeof data270 === "string") {
-                  if (!pattern7.test(data270)) {
-                    const err675 = { instancePath: instancePath + "/coolant/off/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err675];
-                    } else {
-                      vErrors.push(err675);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err676 = { instancePath: instancePath + "/coolant/off/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err676];
-                  } else {
-                    vErrors.push(err676);
-                  }
-                  errors++;
-                }
-              }
-              if (data268.air !== void 0) {
-                let data271 = data268.air;
-                if (typeof data271 === "string") {
-                  if (!pattern7.test(data271)) {
-                    const err677 = { instancePath: instancePath + "/coolant/off/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err677];
-                    } else {
-                      vErrors.push(err677);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err678 = { instancePath: instancePath + "/coolant/off/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err678];
-                  } else {
-                    vErrors.push(err678);
-                  }
-                  errors++;
-                }
-              }
-              if (data268["through-tool"] !== void 0) {
-                let data272 = data268["through-tool"];
-                if (typeof data272 === "string") {
-                  if (!pattern7.test(data272)) {
-                    const err679 = { instancePath: instancePath + "/coolant/off/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err679];
-                    } else {
-                      vErrors.push(err679);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err680 = { instancePath: instancePath + "/coolant/off/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err680];
-                  } else {
-                    vErrors.push(err680);
-                  }
-                  errors++;
-                }
-              }
-            } else {
-              const err681 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/properties/coolant/properties/off/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err681];
-              } else {
-                vErrors.push(err681);
-              }
-              errors++;
-            }
-            var _valid21 = _errs811 === errors;
-            valid218 = valid218 || _valid21;
-            if (!valid218) {
-              const err682 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/properties/coolant/properties/off/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err682];
-              } else {
-                vErrors.push(err682);
+                vErrors.push(err666);
               }
               errors++;
             } else {
-              errors = _errs807;
+              errors = _errs783;
               if (vErrors !== null) {
-                if (_errs807) {
-                  vErrors.length = _errs807;
+                if (_errs783) {
+                  vErrors.length = _errs783;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data263.blocks !== void 0) {
-            let data273 = data263.blocks;
-            if (typeof data273 !== "string") {
-              const err683 = { instancePath: instancePath + "/coolant/blocks", schemaPath: "#/properties/coolant/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err683];
-              } else {
-                vErrors.push(err683);
-              }
-              errors++;
-            }
-            if (!(data273 === "apart" || data273 === "together")) {
-              const err684 = { instancePath: instancePath + "/coolant/blocks", schemaPath: "#/properties/coolant/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.coolant.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err684];
-              } else {
-                vErrors.push(err684);
-              }
-              errors++;
-            }
-          }
         } else {
-          const err685 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err667 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err685];
+            vErrors = [err667];
           } else {
-            vErrors.push(err685);
+            vErrors.push(err667);
           }
           errors++;
         }
       }
-      if (data.tools !== void 0) {
-        let data274 = data.tools;
-        if (data274 && typeof data274 == "object" && !Array.isArray(data274)) {
-          for (const key43 in data274) {
-            if (!(key43 === "change" || key43 === "blocks" || key43 === "order" || key43 === "preselect")) {
-              const err686 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 }, message: "must NOT have additional properties" };
+      if (data.coolant !== void 0) {
+        let data266 = data.coolant;
+        if (data266 && typeof data266 == "object" && !Array.isArray(data266)) {
+          for (const key41 in data266) {
+            if (!(key41 === "mist" || key41 === "flood" || key41 === "air" || key41 === "through-tool" || key41 === "off" || key41 === "blocks")) {
+              const err668 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key41 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err686];
+                vErrors = [err668];
               } else {
-                vErrors.push(err686);
+                vErrors.push(err668);
               }
               errors++;
             }
           }
-          if (data274.change !== void 0) {
-            let data275 = data274.change;
-            if (typeof data275 === "string") {
-              if (!pattern7.test(data275)) {
-                const err687 = { instancePath: instancePath + "/tools/change", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data266.mist !== void 0) {
+            let data267 = data266.mist;
+            if (typeof data267 === "string") {
+              if (!pattern7.test(data267)) {
+                const err669 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err687];
+                  vErrors = [err669];
                 } else {
-                  vErrors.push(err687);
+                  vErrors.push(err669);
                 }
                 errors++;
               }
             } else {
-              const err688 = { instancePath: instancePath + "/tools/change", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err670 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err670];
+              } else {
+                vErrors.push(err670);
+              }
+              errors++;
+            }
+          }
+          if (data266.flood !== void 0) {
+            let data268 = data266.flood;
+            if (typeof data268 === "string") {
+              if (!pattern7.test(data268)) {
+                const err671 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err671];
+                } else {
+                  vErrors.push(err671);
+                }
+                errors++;
+              }
+            } else {
+              const err672 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err672];
+              } else {
+                vErrors.push(err672);
+              }
+              errors++;
+            }
+          }
+          if (data266.air !== void 0) {
+            let data269 = data266.air;
+            if (typeof data269 === "string") {
+              if (!pattern7.test(data269)) {
+                const err673 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err673];
+                } else {
+                  vErrors.push(err673);
+                }
+                errors++;
+              }
+            } else {
+              const err674 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err674];
+              } else {
+                vErrors.push(err674);
+              }
+              errors++;
+            }
+          }
+          if (data266["through-tool"] !== void 0) {
+            let data270 = data266["through-tool"];
+            if (typeof data270 === "string") {
+              if (!pattern7.test(data270)) {
+                const err675 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err675];
+                } else {
+                  vErrors.push(err675);
+                }
+                errors++;
+              }
+            } else {
+              const err676 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err676];
+              } else {
+                vErrors.push(err676);
+              }
+              errors++;
+            }
+          }
+          if (data266.off !== void 0) {
+            let data271 = data266.off;
+            const _errs813 = errors;
+            let valid218 = false;
+            const _errs814 = errors;
+            if (typeof data271 === "string") {
+              if (!pattern7.test(data271)) {
+                const err677 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err677];
+                } else {
+                  vErrors.push(err677);
+                }
+                errors++;
+              }
+            } else {
+              const err678 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err678];
+              } else {
+                vErrors.push(err678);
+              }
+              errors++;
+            }
+            var _valid21 = _errs814 === errors;
+            valid218 = valid218 || _valid21;
+            const _errs817 = errors;
+            if (data271 && typeof data271 == "object" && !Array.isArray(data271)) {
+              for (const key42 in data271) {
+                if (!(key42 === "mist" || key42 === "flood" || key42 === "air" || key42 === "through-tool")) {
+                  const err679 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/properties/coolant/properties/off/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key42 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err679];
+                  } else {
+                    vErrors.push(err679);
+                  }
+                  errors++;
+                }
+              }
+              if (data271.mist !== void 0) {
+                let data272 = data271.mist;
+                if (typeof data272 === "string") {
+                  if (!pattern7.test(data272)) {
+                    const err680 = { instancePath: instancePath + "/coolant/off/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err680];
+                    } else {
+                      vErrors.push(err680);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err681 = { instancePath: instancePath + "/coolant/off/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err681];
+                  } else {
+                    vErrors.push(err681);
+                  }
+                  errors++;
+                }
+              }
+              if (data271.flood !== void 0) {
+                let data273 = data271.flood;
+                if (typeof data273 === "string") {
+                  if (!pattern7.test(data273)) {
+                    const err682 = { instancePath: instancePath + "/coolant/off/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err682];
+                    } else {
+                      vErrors.push(err682);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err683 = { instancePath: instancePath + "/coolant/off/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err683];
+                  } else {
+                    vErrors.push(err683);
+                  }
+                  errors++;
+                }
+              }
+              if (data271.air !== void 0) {
+                let data274 = data271.air;
+                if (typeof data274 === "string") {
+                  if (!pattern7.test(data274)) {
+                    const err684 = { instancePath: instancePath + "/coolant/off/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err684];
+                    } else {
+                      vErrors.push(err684);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err685 = { instancePath: instancePath + "/coolant/off/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err685];
+                  } else {
+                    vErrors.push(err685);
+                  }
+                  errors++;
+                }
+              }
+              if (data271["through-tool"] !== void 0) {
+                let data275 = data271["through-tool"];
+                if (typeof data275 === "string") {
+                  if (!pattern7.test(data275)) {
+                    const err686 = { instancePath: instancePath + "/coolant/off/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err686];
+                    } else {
+                      vErrors.push(err686);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err687 = { instancePath: instancePath + "/coolant/off/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err687];
+                  } else {
+                    vErrors.push(err687);
+                  }
+                  errors++;
+                }
+              }
+            } else {
+              const err688 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/properties/coolant/properties/off/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err688];
               } else {
@@ -8399,20 +8388,31 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data274.blocks !== void 0) {
-            let data276 = data274.blocks;
-            if (typeof data276 !== "string") {
-              const err689 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            var _valid21 = _errs817 === errors;
+            valid218 = valid218 || _valid21;
+            if (!valid218) {
+              const err689 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/properties/coolant/properties/off/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err689];
               } else {
                 vErrors.push(err689);
               }
               errors++;
+            } else {
+              errors = _errs813;
+              if (vErrors !== null) {
+                if (_errs813) {
+                  vErrors.length = _errs813;
+                } else {
+                  vErrors = null;
+                }
+              }
             }
-            if (!(data276 === "together" || data276 === "apart")) {
-              const err690 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
+          }
+          if (data266.blocks !== void 0) {
+            let data276 = data266.blocks;
+            if (typeof data276 !== "string") {
+              const err690 = { instancePath: instancePath + "/coolant/blocks", schemaPath: "#/properties/coolant/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err690];
               } else {
@@ -8420,11 +8420,8 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data274.order !== void 0) {
-            let data277 = data274.order;
-            if (typeof data277 !== "string") {
-              const err691 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if (!(data276 === "apart" || data276 === "together")) {
+              const err691 = { instancePath: instancePath + "/coolant/blocks", schemaPath: "#/properties/coolant/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.coolant.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err691];
               } else {
@@ -8432,20 +8429,23 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data277 === "select-first" || data277 === "change-first")) {
-              const err692 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.order.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err692];
-              } else {
-                vErrors.push(err692);
-              }
-              errors++;
-            }
           }
-          if (data274.preselect !== void 0) {
-            let data278 = data274.preselect;
-            if (typeof data278 !== "string") {
-              const err693 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err692 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err692];
+          } else {
+            vErrors.push(err692);
+          }
+          errors++;
+        }
+      }
+      if (data.tools !== void 0) {
+        let data277 = data.tools;
+        if (data277 && typeof data277 == "object" && !Array.isArray(data277)) {
+          for (const key43 in data277) {
+            if (!(key43 === "change" || key43 === "blocks" || key43 === "order" || key43 === "preselect" || key43 === "in-operator-swap" || key43 === "empty")) {
+              const err693 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err693];
               } else {
@@ -8453,32 +8453,33 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data278 === "yes" || data278 === "no")) {
-              const err694 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+          }
+          if (data277.change !== void 0) {
+            let data278 = data277.change;
+            if (typeof data278 === "string") {
+              if (!pattern84.test(data278)) {
+                const err694 = { instancePath: instancePath + "/tools/change", schemaPath: "#/properties/tools/properties/change/pattern", keyword: "pattern", params: { pattern: "^(none|with-tool-word|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|with-tool-word|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err694];
+                } else {
+                  vErrors.push(err694);
+                }
+                errors++;
+              }
+            } else {
+              const err695 = { instancePath: instancePath + "/tools/change", schemaPath: "#/properties/tools/properties/change/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err694];
+                vErrors = [err695];
               } else {
-                vErrors.push(err694);
+                vErrors.push(err695);
               }
               errors++;
             }
           }
-        } else {
-          const err695 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err695];
-          } else {
-            vErrors.push(err695);
-          }
-          errors++;
-        }
-      }
-      if (data.stops !== void 0) {
-        let data279 = data.stops;
-        if (data279 && typeof data279 == "object" && !Array.isArray(data279)) {
-          for (const key44 in data279) {
-            if (!(key44 === "stop" || key44 === "optional" || key44 === "end" || key44 === "comment" || key44 === "resume")) {
-              const err696 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key44 }, message: "must NOT have additional properties" };
+          if (data277.blocks !== void 0) {
+            let data279 = data277.blocks;
+            if (typeof data279 !== "string") {
+              const err696 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err696];
               } else {
@@ -8486,21 +8487,20 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data279.stop !== void 0) {
-            let data280 = data279.stop;
-            if (typeof data280 === "string") {
-              if (!pattern7.test(data280)) {
-                const err697 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err697];
-                } else {
-                  vErrors.push(err697);
-                }
-                errors++;
+            if (!(data279 === "together" || data279 === "apart")) {
+              const err697 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err697];
+              } else {
+                vErrors.push(err697);
               }
-            } else {
-              const err698 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+          }
+          if (data277.order !== void 0) {
+            let data280 = data277.order;
+            if (typeof data280 !== "string") {
+              const err698 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err698];
               } else {
@@ -8508,21 +8508,20 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data279.optional !== void 0) {
-            let data281 = data279.optional;
-            if (typeof data281 === "string") {
-              if (!pattern7.test(data281)) {
-                const err699 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err699];
-                } else {
-                  vErrors.push(err699);
-                }
-                errors++;
+            if (!(data280 === "select-first" || data280 === "change-first")) {
+              const err699 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.order.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err699];
+              } else {
+                vErrors.push(err699);
               }
-            } else {
-              const err700 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+          }
+          if (data277.preselect !== void 0) {
+            let data281 = data277.preselect;
+            if (typeof data281 !== "string") {
+              const err700 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err700];
               } else {
@@ -8530,21 +8529,20 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data279.end !== void 0) {
-            let data282 = data279.end;
-            if (typeof data282 === "string") {
-              if (!pattern7.test(data282)) {
-                const err701 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err701];
-                } else {
-                  vErrors.push(err701);
-                }
-                errors++;
+            if (!(data281 === "yes" || data281 === "no")) {
+              const err701 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err701];
+              } else {
+                vErrors.push(err701);
               }
-            } else {
-              const err702 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+          }
+          if (data277["in-operator-swap"] !== void 0) {
+            let data282 = data277["in-operator-swap"];
+            if (typeof data282 !== "string") {
+              const err702 = { instancePath: instancePath + "/tools/in-operator-swap", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err702];
               } else {
@@ -8552,11 +8550,8 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data279.comment !== void 0) {
-            let data283 = data279.comment;
-            if (typeof data283 !== "string") {
-              const err703 = { instancePath: instancePath + "/stops/comment", schemaPath: "#/properties/stops/properties/comment/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if (!(data282 === "yes" || data282 === "no")) {
+              const err703 = { instancePath: instancePath + "/tools/in-operator-swap", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err703];
               } else {
@@ -8564,8 +8559,14 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data283 === "own-block" || data283 === "with-stop")) {
-              const err704 = { instancePath: instancePath + "/stops/comment", schemaPath: "#/properties/stops/properties/comment/enum", keyword: "enum", params: { allowedValues: schema31.properties.stops.properties.comment.enum }, message: "must be equal to one of the allowed values" };
+          }
+          if (data277.empty !== void 0) {
+            let data283 = data277.empty;
+            const _errs850 = errors;
+            let valid228 = false;
+            const _errs851 = errors;
+            if (typeof data283 !== "string") {
+              const err704 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err704];
               } else {
@@ -8573,11 +8574,8 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data279.resume !== void 0) {
-            let data284 = data279.resume;
-            if (typeof data284 !== "string") {
-              const err705 = { instancePath: instancePath + "/stops/resume", schemaPath: "#/properties/stops/properties/resume/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if ("none" !== data283) {
+              const err705 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err705];
               } else {
@@ -8585,8 +8583,11 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data284 === "keeps-modes" || data284 === "loses-modes")) {
-              const err706 = { instancePath: instancePath + "/stops/resume", schemaPath: "#/properties/stops/properties/resume/enum", keyword: "enum", params: { allowedValues: schema31.properties.stops.properties.resume.enum }, message: "must be equal to one of the allowed values" };
+            var _valid22 = _errs851 === errors;
+            valid228 = valid228 || _valid22;
+            const _errs853 = errors;
+            if (!(typeof data283 == "number" && (!(data283 % 1) && !isNaN(data283)) && isFinite(data283))) {
+              const err706 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/1/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
               if (vErrors === null) {
                 vErrors = [err706];
               } else {
@@ -8594,86 +8595,98 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-        } else {
-          const err707 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err707];
-          } else {
-            vErrors.push(err707);
-          }
-          errors++;
-        }
-      }
-      if (data.wait !== void 0) {
-        let data285 = data.wait;
-        if (data285 && typeof data285 == "object" && !Array.isArray(data285)) {
-          for (const key45 in data285) {
-            if (!(key45 === "on" || key45 === "off" || key45 === "timeout-unit")) {
-              const err708 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key45 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err708];
-              } else {
-                vErrors.push(err708);
+            if (typeof data283 == "number" && isFinite(data283)) {
+              if (data283 > 9999 || isNaN(data283)) {
+                const err707 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/1/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                if (vErrors === null) {
+                  vErrors = [err707];
+                } else {
+                  vErrors.push(err707);
+                }
+                errors++;
               }
-              errors++;
+              if (data283 < 0 || isNaN(data283)) {
+                const err708 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/1/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                if (vErrors === null) {
+                  vErrors = [err708];
+                } else {
+                  vErrors.push(err708);
+                }
+                errors++;
+              }
             }
-          }
-          if (data285.on !== void 0) {
-            let data286 = data285.on;
-            if (!(typeof data286 == "number" && (!(data286 % 1) && !isNaN(data286)) && isFinite(data286))) {
-              const err709 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+            var _valid22 = _errs853 === errors;
+            valid228 = valid228 || _valid22;
+            if (!valid228) {
+              const err709 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err709];
               } else {
                 vErrors.push(err709);
               }
               errors++;
-            }
-            if (typeof data286 == "number" && isFinite(data286)) {
-              if (data286 > 9999 || isNaN(data286)) {
-                const err710 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                if (vErrors === null) {
-                  vErrors = [err710];
+            } else {
+              errors = _errs850;
+              if (vErrors !== null) {
+                if (_errs850) {
+                  vErrors.length = _errs850;
                 } else {
-                  vErrors.push(err710);
+                  vErrors = null;
                 }
-                errors++;
-              }
-              if (data286 < 0 || isNaN(data286)) {
-                const err711 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                if (vErrors === null) {
-                  vErrors = [err711];
-                } else {
-                  vErrors.push(err711);
-                }
-                errors++;
               }
             }
           }
-          if (data285.off !== void 0) {
-            let data287 = data285.off;
-            if (!(typeof data287 == "number" && (!(data287 % 1) && !isNaN(data287)) && isFinite(data287))) {
-              const err712 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+        } else {
+          const err710 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err710];
+          } else {
+            vErrors.push(err710);
+          }
+          errors++;
+        }
+      }
+      if (data.stops !== void 0) {
+        let data284 = data.stops;
+        if (data284 && typeof data284 == "object" && !Array.isArray(data284)) {
+          for (const key44 in data284) {
+            if (!(key44 === "stop" || key44 === "optional" || key44 === "end" || key44 === "comment" || key44 === "resume")) {
+              const err711 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key44 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err712];
+                vErrors = [err711];
               } else {
-                vErrors.push(err712);
+                vErrors.push(err711);
               }
               errors++;
             }
-            if (typeof data287 == "number" && isFinite(data287)) {
-              if (data287 > 9999 || isNaN(data287)) {
-                const err713 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+          }
+          if (data284.stop !== void 0) {
+            let data285 = data284.stop;
+            if (typeof data285 === "string") {
+              if (!pattern7.test(data285)) {
+                const err712 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err713];
+                  vErrors = [err712];
                 } else {
-                  vErrors.push(err713);
+                  vErrors.push(err712);
                 }
                 errors++;
               }
-              if (data287 < 0 || isNaN(data287)) {
-                const err714 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+            } else {
+              const err713 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err713];
+              } else {
+                vErrors.push(err713);
+              }
+              errors++;
+            }
+          }
+          if (data284.optional !== void 0) {
+            let data286 = data284.optional;
+            if (typeof data286 === "string") {
+              if (!pattern7.test(data286)) {
+                const err714 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err714];
                 } else {
@@ -8681,12 +8694,8 @@ var compiled = (() => {
                 }
                 errors++;
               }
-            }
-          }
-          if (data285["timeout-unit"] !== void 0) {
-            let data288 = data285["timeout-unit"];
-            if (typeof data288 !== "string") {
-              const err715 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            } else {
+              const err715 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err715];
               } else {
@@ -8694,32 +8703,33 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data288 === "s" || data288 === "ms")) {
-              const err716 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.wait.properties["timeout-unit"].enum }, message: "must be equal to one of the allowed values" };
+          }
+          if (data284.end !== void 0) {
+            let data287 = data284.end;
+            if (typeof data287 === "string") {
+              if (!pattern7.test(data287)) {
+                const err716 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err716];
+                } else {
+                  vErrors.push(err716);
+                }
+                errors++;
+              }
+            } else {
+              const err717 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err716];
+                vErrors = [err717];
               } else {
-                vErrors.push(err716);
+                vErrors.push(err717);
               }
               errors++;
             }
           }
-        } else {
-          const err717 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err717];
-          } else {
-            vErrors.push(err717);
-          }
-          errors++;
-        }
-      }
-      if (data.codes !== void 0) {
-        let data289 = data.codes;
-        if (data289 && typeof data289 == "object" && !Array.isArray(data289)) {
-          for (const key46 in data289) {
-            if (!pattern88.test(key46)) {
-              const err718 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key46 }, message: "must NOT have additional properties" };
+          if (data284.comment !== void 0) {
+            let data288 = data284.comment;
+            if (typeof data288 !== "string") {
+              const err718 = { instancePath: instancePath + "/stops/comment", schemaPath: "#/properties/stops/properties/comment/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err718];
               } else {
@@ -8727,150 +8737,148 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          for (const key47 in data289) {
-            if (pattern88.test(key47)) {
-              let data290 = data289[key47];
-              if (data290 && typeof data290 == "object" && !Array.isArray(data290)) {
-                for (const key48 in data290) {
-                  if (!(key48 === "does" || key48 === "position" || key48 === "spindle" || key48 === "coolant" || key48 === "length-offset")) {
-                    const err719 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key48 }, message: "must NOT have additional properties" };
-                    if (vErrors === null) {
-                      vErrors = [err719];
-                    } else {
-                      vErrors.push(err719);
-                    }
-                    errors++;
-                  }
-                }
-                if (data290.does !== void 0) {
-                  let data291 = data290.does;
-                  if (typeof data291 === "string") {
-                    if (func2(data291) > 120) {
-                      const err720 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                      if (vErrors === null) {
-                        vErrors = [err720];
-                      } else {
-                        vErrors.push(err720);
-                      }
-                      errors++;
-                    }
-                    if (func2(data291) < 1) {
-                      const err721 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                      if (vErrors === null) {
-                        vErrors = [err721];
-                      } else {
-                        vErrors.push(err721);
-                      }
-                      errors++;
-                    }
-                  } else {
-                    const err722 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err722];
-                    } else {
-                      vErrors.push(err722);
-                    }
-                    errors++;
-                  }
-                }
-                if (data290.position !== void 0) {
-                  let data292 = data290.position;
-                  if (typeof data292 !== "string") {
-                    const err723 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err723];
-                    } else {
-                      vErrors.push(err723);
-                    }
-                    errors++;
-                  }
-                  if (!(data292 === "unchanged" || data292 === "unknown" || data292 === "swap-height")) {
-                    const err724 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.position.enum }, message: "must be equal to one of the allowed values" };
-                    if (vErrors === null) {
-                      vErrors = [err724];
-                    } else {
-                      vErrors.push(err724);
-                    }
-                    errors++;
-                  }
-                }
-                if (data290.spindle !== void 0) {
-                  let data293 = data290.spindle;
-                  if (typeof data293 !== "string") {
-                    const err725 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err725];
-                    } else {
-                      vErrors.push(err725);
-                    }
-                    errors++;
-                  }
-                  if (!(data293 === "unchanged" || data293 === "stopped")) {
-                    const err726 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
-                    if (vErrors === null) {
-                      vErrors = [err726];
-                    } else {
-                      vErrors.push(err726);
-                    }
-                    errors++;
-                  }
-                }
-                if (data290.coolant !== void 0) {
-                  let data294 = data290.coolant;
-                  if (typeof data294 !== "string") {
-                    const err727 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err727];
-                    } else {
-                      vErrors.push(err727);
-                    }
-                    errors++;
-                  }
-                  if (!(data294 === "unchanged" || data294 === "off")) {
-                    const err728 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
-                    if (vErrors === null) {
-                      vErrors = [err728];
-                    } else {
-                      vErrors.push(err728);
-                    }
-                    errors++;
-                  }
-                }
-                if (data290["length-offset"] !== void 0) {
-                  let data295 = data290["length-offset"];
-                  if (typeof data295 !== "string") {
-                    const err729 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err729];
-                    } else {
-                      vErrors.push(err729);
-                    }
-                    errors++;
-                  }
-                  if (!(data295 === "unchanged" || data295 === "active" || data295 === "cancelled")) {
-                    const err730 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
-                    if (vErrors === null) {
-                      vErrors = [err730];
-                    } else {
-                      vErrors.push(err730);
-                    }
-                    errors++;
-                  }
-                }
+            if (!(data288 === "own-block" || data288 === "with-stop")) {
+              const err719 = { instancePath: instancePath + "/stops/comment", schemaPath: "#/properties/stops/properties/comment/enum", keyword: "enum", params: { allowedValues: schema31.properties.stops.properties.comment.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err719];
               } else {
-                const err731 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                vErrors.push(err719);
+              }
+              errors++;
+            }
+          }
+          if (data284.resume !== void 0) {
+            let data289 = data284.resume;
+            if (typeof data289 !== "string") {
+              const err720 = { instancePath: instancePath + "/stops/resume", schemaPath: "#/properties/stops/properties/resume/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err720];
+              } else {
+                vErrors.push(err720);
+              }
+              errors++;
+            }
+            if (!(data289 === "keeps-modes" || data289 === "loses-modes")) {
+              const err721 = { instancePath: instancePath + "/stops/resume", schemaPath: "#/properties/stops/properties/resume/enum", keyword: "enum", params: { allowedValues: schema31.properties.stops.properties.resume.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err721];
+              } else {
+                vErrors.push(err721);
+              }
+              errors++;
+            }
+          }
+        } else {
+          const err722 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err722];
+          } else {
+            vErrors.push(err722);
+          }
+          errors++;
+        }
+      }
+      if (data.wait !== void 0) {
+        let data290 = data.wait;
+        if (data290 && typeof data290 == "object" && !Array.isArray(data290)) {
+          for (const key45 in data290) {
+            if (!(key45 === "on" || key45 === "off" || key45 === "timeout-unit")) {
+              const err723 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key45 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err723];
+              } else {
+                vErrors.push(err723);
+              }
+              errors++;
+            }
+          }
+          if (data290.on !== void 0) {
+            let data291 = data290.on;
+            if (!(typeof data291 == "number" && (!(data291 % 1) && !isNaN(data291)) && isFinite(data291))) {
+              const err724 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              if (vErrors === null) {
+                vErrors = [err724];
+              } else {
+                vErrors.push(err724);
+              }
+              errors++;
+            }
+            if (typeof data291 == "number" && isFinite(data291)) {
+              if (data291 > 9999 || isNaN(data291)) {
+                const err725 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                 if (vErrors === null) {
-                  vErrors = [err731];
+                  vErrors = [err725];
                 } else {
-                  vErrors.push(err731);
+                  vErrors.push(err725);
+                }
+                errors++;
+              }
+              if (data291 < 0 || isNaN(data291)) {
+                const err726 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                if (vErrors === null) {
+                  vErrors = [err726];
+                } else {
+                  vErrors.push(err726);
                 }
                 errors++;
               }
             }
           }
+          if (data290.off !== void 0) {
+            let data292 = data290.off;
+            if (!(typeof data292 == "number" && (!(data292 % 1) && !isNaN(data292)) && isFinite(data292))) {
+              const err727 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              if (vErrors === null) {
+                vErrors = [err727];
+              } else {
+                vErrors.push(err727);
+              }
+              errors++;
+            }
+            if (typeof data292 == "number" && isFinite(data292)) {
+              if (data292 > 9999 || isNaN(data292)) {
+                const err728 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                if (vErrors === null) {
+                  vErrors = [err728];
+                } else {
+                  vErrors.push(err728);
+                }
+                errors++;
+              }
+              if (data292 < 0 || isNaN(data292)) {
+                const err729 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                if (vErrors === null) {
+                  vErrors = [err729];
+                } else {
+                  vErrors.push(err729);
+                }
+                errors++;
+              }
+            }
+          }
+          if (data290["timeout-unit"] !== void 0) {
+            let data293 = data290["timeout-unit"];
+            if (typeof data293 !== "string") {
+              const err730 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err730];
+              } else {
+                vErrors.push(err730);
+              }
+              errors++;
+            }
+            if (!(data293 === "s" || data293 === "ms")) {
+              const err731 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.wait.properties["timeout-unit"].enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err731];
+              } else {
+                vErrors.push(err731);
+              }
+              errors++;
+            }
+          }
         } else {
-          const err732 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err732 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
             vErrors = [err732];
           } else {
@@ -8879,12 +8887,12 @@ var compiled = (() => {
           errors++;
         }
       }
-      if (data.idioms !== void 0) {
-        let data296 = data.idioms;
-        if (data296 && typeof data296 == "object" && !Array.isArray(data296)) {
-          for (const key49 in data296) {
-            if (!func1.call(schema31.properties.idioms.properties, key49)) {
-              const err733 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key49 }, message: "must NOT have additional properties" };
+      if (data.codes !== void 0) {
+        let data294 = data.codes;
+        if (data294 && typeof data294 == "object" && !Array.isArray(data294)) {
+          for (const key46 in data294) {
+            if (!pattern88.test(key46)) {
+              const err733 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key46 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err733];
               } else {
@@ -8893,135 +8901,138 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data296.message !== void 0) {
-            let data297 = data296.message;
-            if (typeof data297 === "string") {
-              if (func2(data297) > 120) {
-                const err734 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err734];
-                } else {
-                  vErrors.push(err734);
+          for (const key47 in data294) {
+            if (pattern88.test(key47)) {
+              let data295 = data294[key47];
+              if (data295 && typeof data295 == "object" && !Array.isArray(data295)) {
+                for (const key48 in data295) {
+                  if (!(key48 === "does" || key48 === "position" || key48 === "spindle" || key48 === "coolant" || key48 === "length-offset")) {
+                    const err734 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key48 }, message: "must NOT have additional properties" };
+                    if (vErrors === null) {
+                      vErrors = [err734];
+                    } else {
+                      vErrors.push(err734);
+                    }
+                    errors++;
+                  }
                 }
-                errors++;
-              }
-              if (func2(data297) < 1) {
-                const err735 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err735];
-                } else {
-                  vErrors.push(err735);
+                if (data295.does !== void 0) {
+                  let data296 = data295.does;
+                  if (typeof data296 === "string") {
+                    if (func2(data296) > 120) {
+                      const err735 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                      if (vErrors === null) {
+                        vErrors = [err735];
+                      } else {
+                        vErrors.push(err735);
+                      }
+                      errors++;
+                    }
+                    if (func2(data296) < 1) {
+                      const err736 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                      if (vErrors === null) {
+                        vErrors = [err736];
+                      } else {
+                        vErrors.push(err736);
+                      }
+                      errors++;
+                    }
+                  } else {
+                    const err737 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err737];
+                    } else {
+                      vErrors.push(err737);
+                    }
+                    errors++;
+                  }
                 }
-                errors++;
-              }
-            } else {
-              const err736 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err736];
+                if (data295.position !== void 0) {
+                  let data297 = data295.position;
+                  if (typeof data297 !== "string") {
+                    const err738 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err738];
+                    } else {
+                      vErrors.push(err738);
+                    }
+                    errors++;
+                  }
+                  if (!(data297 === "unchanged" || data297 === "unknown" || data297 === "swap-height")) {
+                    const err739 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.position.enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err739];
+                    } else {
+                      vErrors.push(err739);
+                    }
+                    errors++;
+                  }
+                }
+                if (data295.spindle !== void 0) {
+                  let data298 = data295.spindle;
+                  if (typeof data298 !== "string") {
+                    const err740 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err740];
+                    } else {
+                      vErrors.push(err740);
+                    }
+                    errors++;
+                  }
+                  if (!(data298 === "unchanged" || data298 === "stopped")) {
+                    const err741 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err741];
+                    } else {
+                      vErrors.push(err741);
+                    }
+                    errors++;
+                  }
+                }
+                if (data295.coolant !== void 0) {
+                  let data299 = data295.coolant;
+                  if (typeof data299 !== "string") {
+                    const err742 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err742];
+                    } else {
+                      vErrors.push(err742);
+                    }
+                    errors++;
+                  }
+                  if (!(data299 === "unchanged" || data299 === "off")) {
+                    const err743 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err743];
+                    } else {
+                      vErrors.push(err743);
+                    }
+                    errors++;
+                  }
+                }
+                if (data295["length-offset"] !== void 0) {
+                  let data300 = data295["length-offset"];
+                  if (typeof data300 !== "string") {
+                    const err744 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err744];
+                    } else {
+                      vErrors.push(err744);
+                    }
+                    errors++;
+                  }
+                  if (!(data300 === "unchanged" || data300 === "active" || data300 === "cancelled")) {
+                    const err745 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err745];
+                    } else {
+                      vErrors.push(err745);
+                    }
+                    errors++;
+                  }
+                }
               } else {
-                vErrors.push(err736);
-              }
-              errors++;
-            }
-          }
-          if (data296["wait-signal"] !== void 0) {
-            let data298 = data296["wait-signal"];
-            if (typeof data298 === "string") {
-              if (func2(data298) > 120) {
-                const err737 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err737];
-                } else {
-                  vErrors.push(err737);
-                }
-                errors++;
-              }
-              if (func2(data298) < 1) {
-                const err738 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err738];
-                } else {
-                  vErrors.push(err738);
-                }
-                errors++;
-              }
-            } else {
-              const err739 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err739];
-              } else {
-                vErrors.push(err739);
-              }
-              errors++;
-            }
-          }
-          if (data296["output-on"] !== void 0) {
-            let data299 = data296["output-on"];
-            if (typeof data299 === "string") {
-              if (func2(data299) > 120) {
-                const err740 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err740];
-                } else {
-                  vErrors.push(err740);
-                }
-                errors++;
-              }
-              if (func2(data299) < 1) {
-                const err741 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err741];
-                } else {
-                  vErrors.push(err741);
-                }
-                errors++;
-              }
-            } else {
-              const err742 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err742];
-              } else {
-                vErrors.push(err742);
-              }
-              errors++;
-            }
-          }
-          if (data296["output-off"] !== void 0) {
-            let data300 = data296["output-off"];
-            if (typeof data300 === "string") {
-              if (func2(data300) > 120) {
-                const err743 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err743];
-                } else {
-                  vErrors.push(err743);
-                }
-                errors++;
-              }
-              if (func2(data300) < 1) {
-                const err744 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err744];
-                } else {
-                  vErrors.push(err744);
-                }
-                errors++;
-              }
-            } else {
-              const err745 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err745];
-              } else {
-                vErrors.push(err745);
-              }
-              errors++;
-            }
-          }
-          if (data296.release !== void 0) {
-            let data301 = data296.release;
-            if (typeof data301 === "string") {
-              if (func2(data301) > 120) {
-                const err746 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err746 = { instancePath: instancePath + "/codes/" + key47.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                 if (vErrors === null) {
                   vErrors = [err746];
                 } else {
@@ -9029,17 +9040,24 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data301) < 1) {
-                const err747 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err747];
-                } else {
-                  vErrors.push(err747);
-                }
-                errors++;
-              }
-            } else {
-              const err748 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            }
+          }
+        } else {
+          const err747 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err747];
+          } else {
+            vErrors.push(err747);
+          }
+          errors++;
+        }
+      }
+      if (data.idioms !== void 0) {
+        let data301 = data.idioms;
+        if (data301 && typeof data301 == "object" && !Array.isArray(data301)) {
+          for (const key49 in data301) {
+            if (!func1.call(schema31.properties.idioms.properties, key49)) {
+              const err748 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key49 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err748];
               } else {
@@ -9048,11 +9066,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data296.clamp !== void 0) {
-            let data302 = data296.clamp;
+          if (data301.message !== void 0) {
+            let data302 = data301.message;
             if (typeof data302 === "string") {
               if (func2(data302) > 120) {
-                const err749 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err749 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err749];
                 } else {
@@ -9061,7 +9079,7 @@ var compiled = (() => {
                 errors++;
               }
               if (func2(data302) < 1) {
-                const err750 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                const err750 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err750];
                 } else {
@@ -9070,7 +9088,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err751 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err751 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err751];
               } else {
@@ -9079,11 +9097,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data296["taper-air-on"] !== void 0) {
-            let data303 = data296["taper-air-on"];
+          if (data301["wait-signal"] !== void 0) {
+            let data303 = data301["wait-signal"];
             if (typeof data303 === "string") {
               if (func2(data303) > 120) {
-                const err752 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err752 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err752];
                 } else {
@@ -9092,7 +9110,7 @@ var compiled = (() => {
                 errors++;
               }
               if (func2(data303) < 1) {
-                const err753 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                const err753 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err753];
                 } else {
@@ -9101,7 +9119,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err754 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err754 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err754];
               } else {
@@ -9110,11 +9128,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data296["taper-air-off"] !== void 0) {
-            let data304 = data296["taper-air-off"];
+          if (data301["output-on"] !== void 0) {
+            let data304 = data301["output-on"];
             if (typeof data304 === "string") {
               if (func2(data304) > 120) {
-                const err755 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err755 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err755];
                 } else {
@@ -9123,7 +9141,7 @@ var compiled = (() => {
                 errors++;
               }
               if (func2(data304) < 1) {
-                const err756 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                const err756 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err756];
                 } else {
@@ -9132,7 +9150,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err757 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err757 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err757];
               } else {
@@ -9141,11 +9159,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data296["cover-open"] !== void 0) {
-            let data305 = data296["cover-open"];
+          if (data301["output-off"] !== void 0) {
+            let data305 = data301["output-off"];
             if (typeof data305 === "string") {
               if (func2(data305) > 120) {
-                const err758 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err758 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err758];
                 } else {
@@ -9154,7 +9172,7 @@ var compiled = (() => {
                 errors++;
               }
               if (func2(data305) < 1) {
-                const err759 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                const err759 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err759];
                 } else {
@@ -9163,7 +9181,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err760 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err760 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err760];
               } else {
@@ -9172,11 +9190,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data296["cover-close"] !== void 0) {
-            let data306 = data296["cover-close"];
+          if (data301.release !== void 0) {
+            let data306 = data301.release;
             if (typeof data306 === "string") {
               if (func2(data306) > 120) {
-                const err761 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err761 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err761];
                 } else {
@@ -9185,7 +9203,7 @@ var compiled = (() => {
                 errors++;
               }
               if (func2(data306) < 1) {
-                const err762 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                const err762 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err762];
                 } else {
@@ -9194,7 +9212,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err763 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err763 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err763];
               } else {
@@ -9203,11 +9221,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data296["hood-up"] !== void 0) {
-            let data307 = data296["hood-up"];
+          if (data301.clamp !== void 0) {
+            let data307 = data301.clamp;
             if (typeof data307 === "string") {
               if (func2(data307) > 120) {
-                const err764 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err764 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err764];
                 } else {
@@ -9216,7 +9234,7 @@ var compiled = (() => {
                 errors++;
               }
               if (func2(data307) < 1) {
-                const err765 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                const err765 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err765];
                 } else {
@@ -9225,7 +9243,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err766 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err766 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err766];
               } else {
@@ -9234,11 +9252,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data296["hood-down"] !== void 0) {
-            let data308 = data296["hood-down"];
+          if (data301["taper-air-on"] !== void 0) {
+            let data308 = data301["taper-air-on"];
             if (typeof data308 === "string") {
               if (func2(data308) > 120) {
-                const err767 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err767 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err767];
                 } else {
@@ -9247,7 +9265,7 @@ var compiled = (() => {
                 errors++;
               }
               if (func2(data308) < 1) {
-                const err768 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                const err768 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err768];
                 } else {
@@ -9256,7 +9274,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err769 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err769 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err769];
               } else {
@@ -9265,11 +9283,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data296.measure !== void 0) {
-            let data309 = data296.measure;
+          if (data301["taper-air-off"] !== void 0) {
+            let data309 = data301["taper-air-off"];
             if (typeof data309 === "string") {
               if (func2(data309) > 120) {
-                const err770 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err770 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err770];
                 } else {
@@ -9278,7 +9296,7 @@ var compiled = (() => {
                 errors++;
               }
               if (func2(data309) < 1) {
-                const err771 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                const err771 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err771];
                 } else {
@@ -9287,7 +9305,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err772 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err772 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err772];
               } else {
@@ -9296,290 +9314,260 @@ var compiled = (() => {
               errors++;
             }
           }
+          if (data301["cover-open"] !== void 0) {
+            let data310 = data301["cover-open"];
+            if (typeof data310 === "string") {
+              if (func2(data310) > 120) {
+                const err773 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err773];
+                } else {
+                  vErrors.push(err773);
+                }
+                errors++;
+              }
+              if (func2(data310) < 1) {
+                const err774 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err774];
+                } else {
+                  vErrors.push(err774);
+                }
+                errors++;
+              }
+            } else {
+              const err775 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err775];
+              } else {
+                vErrors.push(err775);
+              }
+              errors++;
+            }
+          }
+          if (data301["cover-close"] !== void 0) {
+            let data311 = data301["cover-close"];
+            if (typeof data311 === "string") {
+              if (func2(data311) > 120) {
+                const err776 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err776];
+                } else {
+                  vErrors.push(err776);
+                }
+                errors++;
+              }
+              if (func2(data311) < 1) {
+                const err777 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err777];
+                } else {
+                  vErrors.push(err777);
+                }
+                errors++;
+              }
+            } else {
+              const err778 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err778];
+              } else {
+                vErrors.push(err778);
+              }
+              errors++;
+            }
+          }
+          if (data301["hood-up"] !== void 0) {
+            let data312 = data301["hood-up"];
+            if (typeof data312 === "string") {
+              if (func2(data312) > 120) {
+                const err779 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err779];
+                } else {
+                  vErrors.push(err779);
+                }
+                errors++;
+              }
+              if (func2(data312) < 1) {
+                const err780 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err780];
+                } else {
+                  vErrors.push(err780);
+                }
+                errors++;
+              }
+            } else {
+              const err781 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err781];
+              } else {
+                vErrors.push(err781);
+              }
+              errors++;
+            }
+          }
+          if (data301["hood-down"] !== void 0) {
+            let data313 = data301["hood-down"];
+            if (typeof data313 === "string") {
+              if (func2(data313) > 120) {
+                const err782 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err782];
+                } else {
+                  vErrors.push(err782);
+                }
+                errors++;
+              }
+              if (func2(data313) < 1) {
+                const err783 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err783];
+                } else {
+                  vErrors.push(err783);
+                }
+                errors++;
+              }
+            } else {
+              const err784 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err784];
+              } else {
+                vErrors.push(err784);
+              }
+              errors++;
+            }
+          }
+          if (data301.measure !== void 0) {
+            let data314 = data301.measure;
+            if (typeof data314 === "string") {
+              if (func2(data314) > 120) {
+                const err785 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err785];
+                } else {
+                  vErrors.push(err785);
+                }
+                errors++;
+              }
+              if (func2(data314) < 1) {
+                const err786 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err786];
+                } else {
+                  vErrors.push(err786);
+                }
+                errors++;
+              }
+            } else {
+              const err787 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err787];
+              } else {
+                vErrors.push(err787);
+              }
+              errors++;
+            }
+          }
         } else {
-          const err773 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err788 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err773];
+            vErrors = [err788];
           } else {
-            vErrors.push(err773);
+            vErrors.push(err788);
           }
           errors++;
         }
       }
       if (data.machine !== void 0) {
-        let data310 = data.machine;
-        if (data310 && typeof data310 == "object" && !Array.isArray(data310)) {
-          for (const key50 in data310) {
+        let data315 = data.machine;
+        if (data315 && typeof data315 == "object" && !Array.isArray(data315)) {
+          for (const key50 in data315) {
             if (!func1.call(schema31.properties.machine.properties, key50)) {
-              const err774 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key50 }, message: "must NOT have additional properties" };
+              const err789 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key50 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err774];
+                vErrors = [err789];
               } else {
-                vErrors.push(err774);
+                vErrors.push(err789);
               }
               errors++;
             }
           }
-          if (data310.travel !== void 0) {
-            let data311 = data310.travel;
-            if (data311 && typeof data311 == "object" && !Array.isArray(data311)) {
-              for (const key51 in data311) {
+          if (data315.travel !== void 0) {
+            let data316 = data315.travel;
+            if (data316 && typeof data316 == "object" && !Array.isArray(data316)) {
+              for (const key51 in data316) {
                 if (!(key51 === "x" || key51 === "y" || key51 === "z" || key51 === "a" || key51 === "b" || key51 === "c")) {
-                  const err775 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key51 }, message: "must NOT have additional properties" };
+                  const err790 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key51 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err775];
+                    vErrors = [err790];
                   } else {
-                    vErrors.push(err775);
+                    vErrors.push(err790);
                   }
                   errors++;
                 }
               }
-              if (data311.x !== void 0) {
-                let data312 = data311.x;
-                if (Array.isArray(data312)) {
-                  if (data312.length > 2) {
-                    const err776 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data316.x !== void 0) {
+                let data317 = data316.x;
+                if (Array.isArray(data317)) {
+                  if (data317.length > 2) {
+                    const err791 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err776];
+                      vErrors = [err791];
                     } else {
-                      vErrors.push(err776);
+                      vErrors.push(err791);
                     }
                     errors++;
                   }
-                  if (data312.length < 2) {
-                    const err777 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data317.length < 2) {
+                    const err792 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err777];
+                      vErrors = [err792];
                     } else {
-                      vErrors.push(err777);
+                      vErrors.push(err792);
                     }
                     errors++;
                   }
-                  const len5 = data312.length;
+                  const len5 = data317.length;
                   for (let i7 = 0; i7 < len5; i7++) {
-                    let data313 = data312[i7];
-                    const _errs934 = errors;
-                    let valid254 = false;
-                    const _errs935 = errors;
-                    if (typeof data313 == "number" && isFinite(data313)) {
-                      if (data313 > 1e6 || isNaN(data313)) {
-                        const err778 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    let data318 = data317[i7];
+                    const _errs948 = errors;
+                    let valid255 = false;
+                    const _errs949 = errors;
+                    if (typeof data318 == "number" && isFinite(data318)) {
+                      if (data318 > 1e6 || isNaN(data318)) {
+                        const err793 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                         if (vErrors === null) {
-                          vErrors = [err778];
+                          vErrors = [err793];
                         } else {
-                          vErrors.push(err778);
+                          vErrors.push(err793);
                         }
                         errors++;
                       }
-                      if (data313 < -1e6 || isNaN(data313)) {
-                        const err779 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                      if (data318 < -1e6 || isNaN(data318)) {
+                        const err794 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
-                          vErrors = [err779];
+                          vErrors = [err794];
                         } else {
-                          vErrors.push(err779);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err780 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err780];
-                      } else {
-                        vErrors.push(err780);
-                      }
-                      errors++;
-                    }
-                    var _valid22 = _errs935 === errors;
-                    valid254 = valid254 || _valid22;
-                    const _errs937 = errors;
-                    if (typeof data313 === "string") {
-                      if (!pattern24.test(data313)) {
-                        const err781 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                        if (vErrors === null) {
-                          vErrors = [err781];
-                        } else {
-                          vErrors.push(err781);
+                          vErrors.push(err794);
                         }
                         errors++;
                       }
                     } else {
-                      const err782 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err795 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err782];
+                        vErrors = [err795];
                       } else {
-                        vErrors.push(err782);
+                        vErrors.push(err795);
                       }
                       errors++;
                     }
-                    var _valid22 = _errs937 === errors;
-                    valid254 = valid254 || _valid22;
-                    if (!valid254) {
-                      const err783 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                      if (vErrors === null) {
-                        vErrors = [err783];
-                      } else {
-                        vErrors.push(err783);
-                      }
-                      errors++;
-                    } else {
-                      errors = _errs934;
-                      if (vErrors !== null) {
-                        if (_errs934) {
-                          vErrors.length = _errs934;
-                        } else {
-                          vErrors = null;
-                        }
-                      }
-                    }
-                  }
-                } else {
-                  const err784 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-                  if (vErrors === null) {
-                    vErrors = [err784];
-                  } else {
-                    vErrors.push(err784);
-                  }
-                  errors++;
-                }
-              }
-              if (data311.y !== void 0) {
-                let data314 = data311.y;
-                if (Array.isArray(data314)) {
-                  if (data314.length > 2) {
-                    const err785 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err785];
-                    } else {
-                      vErrors.push(err785);
-                    }
-                    errors++;
-                  }
-                  if (data314.length < 2) {
-                    const err786 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err786];
-                    } else {
-                      vErrors.push(err786);
-                    }
-                    errors++;
-                  }
-                  const len6 = data314.length;
-                  for (let i8 = 0; i8 < len6; i8++) {
-                    let data315 = data314[i8];
-                    const _errs943 = errors;
-                    let valid258 = false;
-                    const _errs944 = errors;
-                    if (typeof data315 == "number" && isFinite(data315)) {
-                      if (data315 > 1e6 || isNaN(data315)) {
-                        const err787 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err787];
-                        } else {
-                          vErrors.push(err787);
-                        }
-                        errors++;
-                      }
-                      if (data315 < -1e6 || isNaN(data315)) {
-                        const err788 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err788];
-                        } else {
-                          vErrors.push(err788);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err789 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err789];
-                      } else {
-                        vErrors.push(err789);
-                      }
-                      errors++;
-                    }
-                    var _valid23 = _errs944 === errors;
-                    valid258 = valid258 || _valid23;
-                    const _errs946 = errors;
-                    if (typeof data315 === "string") {
-                      if (!pattern24.test(data315)) {
-                        const err790 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                        if (vErrors === null) {
-                          vErrors = [err790];
-                        } else {
-                          vErrors.push(err790);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err791 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err791];
-                      } else {
-                        vErrors.push(err791);
-                      }
-                      errors++;
-                    }
-                    var _valid23 = _errs946 === errors;
-                    valid258 = valid258 || _valid23;
-                    if (!valid258) {
-                      const err792 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                      if (vErrors === null) {
-                        vErrors = [err792];
-                      } else {
-                        vErrors.push(err792);
-                      }
-                      errors++;
-                    } else {
-                      errors = _errs943;
-                      if (vErrors !== null) {
-                        if (_errs943) {
-                          vErrors.length = _errs943;
-                        } else {
-                          vErrors = null;
-                        }
-                      }
-                    }
-                  }
-                } else {
-                  const err793 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-                  if (vErrors === null) {
-                    vErrors = [err793];
-                  } else {
-                    vErrors.push(err793);
-                  }
-                  errors++;
-                }
-              }
-              if (data311.z !== void 0) {
-                let data316 = data311.z;
-                if (Array.isArray(data316)) {
-                  if (data316.length > 2) {
-                    const err794 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err794];
-                    } else {
-                      vErrors.push(err794);
-                    }
-                    errors++;
-                  }
-                  if (data316.length < 2) {
-                    const err795 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err795];
-                    } else {
-                      vErrors.push(err795);
-                    }
-                    errors++;
-                  }
-                  const len7 = data316.length;
-                  for (let i9 = 0; i9 < len7; i9++) {
-                    let data317 = data316[i9];
-                    const _errs952 = errors;
-                    let valid262 = false;
-                    const _errs953 = errors;
-                    if (typeof data317 == "number" && isFinite(data317)) {
-                      if (data317 > 1e6 || isNaN(data317)) {
-                        const err796 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    var _valid23 = _errs949 === errors;
+                    valid255 = valid255 || _valid23;
+                    const _errs951 = errors;
+                    if (typeof data318 === "string") {
+                      if (!pattern24.test(data318)) {
+                        const err796 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                         if (vErrors === null) {
                           vErrors = [err796];
                         } else {
@@ -9587,61 +9575,30 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                      if (data317 < -1e6 || isNaN(data317)) {
-                        const err797 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err797];
-                        } else {
-                          vErrors.push(err797);
-                        }
-                        errors++;
-                      }
                     } else {
-                      const err798 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err797 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err797];
+                      } else {
+                        vErrors.push(err797);
+                      }
+                      errors++;
+                    }
+                    var _valid23 = _errs951 === errors;
+                    valid255 = valid255 || _valid23;
+                    if (!valid255) {
+                      const err798 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                       if (vErrors === null) {
                         vErrors = [err798];
                       } else {
                         vErrors.push(err798);
                       }
                       errors++;
-                    }
-                    var _valid24 = _errs953 === errors;
-                    valid262 = valid262 || _valid24;
-                    const _errs955 = errors;
-                    if (typeof data317 === "string") {
-                      if (!pattern24.test(data317)) {
-                        const err799 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                        if (vErrors === null) {
-                          vErrors = [err799];
-                        } else {
-                          vErrors.push(err799);
-                        }
-                        errors++;
-                      }
                     } else {
-                      const err800 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err800];
-                      } else {
-                        vErrors.push(err800);
-                      }
-                      errors++;
-                    }
-                    var _valid24 = _errs955 === errors;
-                    valid262 = valid262 || _valid24;
-                    if (!valid262) {
-                      const err801 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                      if (vErrors === null) {
-                        vErrors = [err801];
-                      } else {
-                        vErrors.push(err801);
-                      }
-                      errors++;
-                    } else {
-                      errors = _errs952;
+                      errors = _errs948;
                       if (vErrors !== null) {
-                        if (_errs952) {
-                          vErrors.length = _errs952;
+                        if (_errs948) {
+                          vErrors.length = _errs948;
                         } else {
                           vErrors = null;
                         }
@@ -9649,42 +9606,76 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err802 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err799 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err802];
+                    vErrors = [err799];
                   } else {
-                    vErrors.push(err802);
+                    vErrors.push(err799);
                   }
                   errors++;
                 }
               }
-              if (data311.a !== void 0) {
-                let data318 = data311.a;
-                if (Array.isArray(data318)) {
-                  if (data318.length > 2) {
-                    const err803 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data316.y !== void 0) {
+                let data319 = data316.y;
+                if (Array.isArray(data319)) {
+                  if (data319.length > 2) {
+                    const err800 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err803];
+                      vErrors = [err800];
                     } else {
-                      vErrors.push(err803);
+                      vErrors.push(err800);
                     }
                     errors++;
                   }
-                  if (data318.length < 2) {
-                    const err804 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data319.length < 2) {
+                    const err801 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err804];
+                      vErrors = [err801];
                     } else {
-                      vErrors.push(err804);
+                      vErrors.push(err801);
                     }
                     errors++;
                   }
-                  const len8 = data318.length;
-                  for (let i10 = 0; i10 < len8; i10++) {
-                    let data319 = data318[i10];
-                    if (typeof data319 == "number" && isFinite(data319)) {
-                      if (data319 > 36e6 || isNaN(data319)) {
-                        const err805 = { instancePath: instancePath + "/machine/travel/a/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/a/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                  const len6 = data319.length;
+                  for (let i8 = 0; i8 < len6; i8++) {
+                    let data320 = data319[i8];
+                    const _errs957 = errors;
+                    let valid259 = false;
+                    const _errs958 = errors;
+                    if (typeof data320 == "number" && isFinite(data320)) {
+                      if (data320 > 1e6 || isNaN(data320)) {
+                        const err802 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err802];
+                        } else {
+                          vErrors.push(err802);
+                        }
+                        errors++;
+                      }
+                      if (data320 < -1e6 || isNaN(data320)) {
+                        const err803 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err803];
+                        } else {
+                          vErrors.push(err803);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err804 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err804];
+                      } else {
+                        vErrors.push(err804);
+                      }
+                      errors++;
+                    }
+                    var _valid24 = _errs958 === errors;
+                    valid259 = valid259 || _valid24;
+                    const _errs960 = errors;
+                    if (typeof data320 === "string") {
+                      if (!pattern24.test(data320)) {
+                        const err805 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                         if (vErrors === null) {
                           vErrors = [err805];
                         } else {
@@ -9692,27 +9683,38 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                      if (data319 < -36e6 || isNaN(data319)) {
-                        const err806 = { instancePath: instancePath + "/machine/travel/a/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/a/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
-                        if (vErrors === null) {
-                          vErrors = [err806];
-                        } else {
-                          vErrors.push(err806);
-                        }
-                        errors++;
-                      }
                     } else {
-                      const err807 = { instancePath: instancePath + "/machine/travel/a/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/a/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err806 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err806];
+                      } else {
+                        vErrors.push(err806);
+                      }
+                      errors++;
+                    }
+                    var _valid24 = _errs960 === errors;
+                    valid259 = valid259 || _valid24;
+                    if (!valid259) {
+                      const err807 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                       if (vErrors === null) {
                         vErrors = [err807];
                       } else {
                         vErrors.push(err807);
                       }
                       errors++;
+                    } else {
+                      errors = _errs957;
+                      if (vErrors !== null) {
+                        if (_errs957) {
+                          vErrors.length = _errs957;
+                        } else {
+                          vErrors = null;
+                        }
+                      }
                     }
                   }
                 } else {
-                  const err808 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err808 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
                     vErrors = [err808];
                   } else {
@@ -9721,11 +9723,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data311.b !== void 0) {
-                let data320 = data311.b;
-                if (Array.isArray(data320)) {
-                  if (data320.length > 2) {
-                    const err809 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data316.z !== void 0) {
+                let data321 = data316.z;
+                if (Array.isArray(data321)) {
+                  if (data321.length > 2) {
+                    const err809 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
                       vErrors = [err809];
                     } else {
@@ -9733,8 +9735,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data320.length < 2) {
-                    const err810 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data321.length < 2) {
+                    const err810 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
                       vErrors = [err810];
                     } else {
@@ -9742,12 +9744,15 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  const len9 = data320.length;
-                  for (let i11 = 0; i11 < len9; i11++) {
-                    let data321 = data320[i11];
-                    if (typeof data321 == "number" && isFinite(data321)) {
-                      if (data321 > 36e6 || isNaN(data321)) {
-                        const err811 = { instancePath: instancePath + "/machine/travel/b/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/b/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                  const len7 = data321.length;
+                  for (let i9 = 0; i9 < len7; i9++) {
+                    let data322 = data321[i9];
+                    const _errs966 = errors;
+                    let valid263 = false;
+                    const _errs967 = errors;
+                    if (typeof data322 == "number" && isFinite(data322)) {
+                      if (data322 > 1e6 || isNaN(data322)) {
+                        const err811 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                         if (vErrors === null) {
                           vErrors = [err811];
                         } else {
@@ -9755,8 +9760,8 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                      if (data321 < -36e6 || isNaN(data321)) {
-                        const err812 = { instancePath: instancePath + "/machine/travel/b/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/b/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                      if (data322 < -1e6 || isNaN(data322)) {
+                        const err812 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err812];
                         } else {
@@ -9765,7 +9770,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err813 = { instancePath: instancePath + "/machine/travel/b/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/b/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err813 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err813];
                       } else {
@@ -9773,118 +9778,127 @@ var compiled = (() => {
                       }
                       errors++;
                     }
+                    var _valid25 = _errs967 === errors;
+                    valid263 = valid263 || _valid25;
+                    const _errs969 = errors;
+                    if (typeof data322 === "string") {
+                      if (!pattern24.test(data322)) {
+                        const err814 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err814];
+                        } else {
+                          vErrors.push(err814);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err815 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err815];
+                      } else {
+                        vErrors.push(err815);
+                      }
+                      errors++;
+                    }
+                    var _valid25 = _errs969 === errors;
+                    valid263 = valid263 || _valid25;
+                    if (!valid263) {
+                      const err816 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err816];
+                      } else {
+                        vErrors.push(err816);
+                      }
+                      errors++;
+                    } else {
+                      errors = _errs966;
+                      if (vErrors !== null) {
+                        if (_errs966) {
+                          vErrors.length = _errs966;
+                        } else {
+                          vErrors = null;
+                        }
+                      }
+                    }
                   }
                 } else {
-                  const err814 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err817 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err814];
+                    vErrors = [err817];
                   } else {
-                    vErrors.push(err814);
+                    vErrors.push(err817);
                   }
                   errors++;
                 }
               }
-              if (data311.c !== void 0) {
-                let data322 = data311.c;
-                if (Array.isArray(data322)) {
-                  if (data322.length > 2) {
-                    const err815 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data316.a !== void 0) {
+                let data323 = data316.a;
+                if (Array.isArray(data323)) {
+                  if (data323.length > 2) {
+                    const err818 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err815];
+                      vErrors = [err818];
                     } else {
-                      vErrors.push(err815);
+                      vErrors.push(err818);
                     }
                     errors++;
                   }
-                  if (data322.length < 2) {
-                    const err816 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data323.length < 2) {
+                    const err819 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err816];
+                      vErrors = [err819];
                     } else {
-                      vErrors.push(err816);
+                      vErrors.push(err819);
                     }
                     errors++;
                   }
-                  const len10 = data322.length;
-                  for (let i12 = 0; i12 < len10; i12++) {
-                    let data323 = data322[i12];
-                    if (typeof data323 == "number" && isFinite(data323)) {
-                      if (data323 > 36e6 || isNaN(data323)) {
-                        const err817 = { instancePath: instancePath + "/machine/travel/c/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/c/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                  const len8 = data323.length;
+                  for (let i10 = 0; i10 < len8; i10++) {
+                    let data324 = data323[i10];
+                    if (typeof data324 == "number" && isFinite(data324)) {
+                      if (data324 > 36e6 || isNaN(data324)) {
+                        const err820 = { instancePath: instancePath + "/machine/travel/a/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/a/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
                         if (vErrors === null) {
-                          vErrors = [err817];
+                          vErrors = [err820];
                         } else {
-                          vErrors.push(err817);
+                          vErrors.push(err820);
                         }
                         errors++;
                       }
-                      if (data323 < -36e6 || isNaN(data323)) {
-                        const err818 = { instancePath: instancePath + "/machine/travel/c/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/c/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                      if (data324 < -36e6 || isNaN(data324)) {
+                        const err821 = { instancePath: instancePath + "/machine/travel/a/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/a/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
                         if (vErrors === null) {
-                          vErrors = [err818];
+                          vErrors = [err821];
                         } else {
-                          vErrors.push(err818);
+                          vErrors.push(err821);
                         }
                         errors++;
                       }
                     } else {
-                      const err819 = { instancePath: instancePath + "/machine/travel/c/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/c/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err822 = { instancePath: instancePath + "/machine/travel/a/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/a/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err819];
+                        vErrors = [err822];
                       } else {
-                        vErrors.push(err819);
+                        vErrors.push(err822);
                       }
                       errors++;
                     }
                   }
                 } else {
-                  const err820 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err823 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err820];
+                    vErrors = [err823];
                   } else {
-                    vErrors.push(err820);
+                    vErrors.push(err823);
                   }
                   errors++;
                 }
               }
-            } else {
-              const err821 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err821];
-              } else {
-                vErrors.push(err821);
-              }
-              errors++;
-            }
-          }
-          if (data310.spindle !== void 0) {
-            let data324 = data310.spindle;
-            if (data324 && typeof data324 == "object" && !Array.isArray(data324)) {
-              for (const key52 in data324) {
-                if (!(key52 === "min-rpm" || key52 === "max-rpm" || key52 === "spin-up" || key52 === "spin-down" || key52 === "coast-down" || key52 === "orient")) {
-                  const err822 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key52 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err822];
-                  } else {
-                    vErrors.push(err822);
-                  }
-                  errors++;
-                }
-              }
-              if (data324["min-rpm"] !== void 0) {
-                let data325 = data324["min-rpm"];
-                if (typeof data325 == "number" && isFinite(data325)) {
-                  if (data325 > 1e6 || isNaN(data325)) {
-                    const err823 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err823];
-                    } else {
-                      vErrors.push(err823);
-                    }
-                    errors++;
-                  }
-                  if (data325 < 0 || isNaN(data325)) {
-                    const err824 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+              if (data316.b !== void 0) {
+                let data325 = data316.b;
+                if (Array.isArray(data325)) {
+                  if (data325.length > 2) {
+                    const err824 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
                       vErrors = [err824];
                     } else {
@@ -9892,74 +9906,71 @@ var compiled = (() => {
                     }
                     errors++;
                   }
+                  if (data325.length < 2) {
+                    const err825 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                    if (vErrors === null) {
+                      vErrors = [err825];
+                    } else {
+                      vErrors.push(err825);
+                    }
+                    errors++;
+                  }
+                  const len9 = data325.length;
+                  for (let i11 = 0; i11 < len9; i11++) {
+                    let data326 = data325[i11];
+                    if (typeof data326 == "number" && isFinite(data326)) {
+                      if (data326 > 36e6 || isNaN(data326)) {
+                        const err826 = { instancePath: instancePath + "/machine/travel/b/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/b/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err826];
+                        } else {
+                          vErrors.push(err826);
+                        }
+                        errors++;
+                      }
+                      if (data326 < -36e6 || isNaN(data326)) {
+                        const err827 = { instancePath: instancePath + "/machine/travel/b/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/b/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err827];
+                        } else {
+                          vErrors.push(err827);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err828 = { instancePath: instancePath + "/machine/travel/b/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/b/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err828];
+                      } else {
+                        vErrors.push(err828);
+                      }
+                      errors++;
+                    }
+                  }
                 } else {
-                  const err825 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err829 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err825];
+                    vErrors = [err829];
                   } else {
-                    vErrors.push(err825);
+                    vErrors.push(err829);
                   }
                   errors++;
                 }
               }
-              if (data324["max-rpm"] !== void 0) {
-                let data326 = data324["max-rpm"];
-                if (typeof data326 == "number" && isFinite(data326)) {
-                  if (data326 > 1e6 || isNaN(data326)) {
-                    const err826 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+              if (data316.c !== void 0) {
+                let data327 = data316.c;
+                if (Array.isArray(data327)) {
+                  if (data327.length > 2) {
+                    const err830 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err826];
+                      vErrors = [err830];
                     } else {
-                      vErrors.push(err826);
+                      vErrors.push(err830);
                     }
                     errors++;
                   }
-                  if (data326 <= 0 || isNaN(data326)) {
-                    const err827 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err827];
-                    } else {
-                      vErrors.push(err827);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err828 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err828];
-                  } else {
-                    vErrors.push(err828);
-                  }
-                  errors++;
-                }
-              }
-              if (data324["spin-up"] !== void 0) {
-                let data327 = data324["spin-up"];
-                if (typeof data327 === "string") {
-                  if (!pattern93.test(data327)) {
-                    const err829 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err829];
-                    } else {
-                      vErrors.push(err829);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err830 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err830];
-                  } else {
-                    vErrors.push(err830);
-                  }
-                  errors++;
-                }
-              }
-              if (data324["spin-down"] !== void 0) {
-                let data328 = data324["spin-down"];
-                if (typeof data328 === "string") {
-                  if (!pattern93.test(data328)) {
-                    const err831 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                  if (data327.length < 2) {
+                    const err831 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
                       vErrors = [err831];
                     } else {
@@ -9967,42 +9978,40 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                } else {
-                  const err832 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err832];
-                  } else {
-                    vErrors.push(err832);
-                  }
-                  errors++;
-                }
-              }
-              if (data324["coast-down"] !== void 0) {
-                let data329 = data324["coast-down"];
-                if (typeof data329 === "string") {
-                  if (!pattern93.test(data329)) {
-                    const err833 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err833];
+                  const len10 = data327.length;
+                  for (let i12 = 0; i12 < len10; i12++) {
+                    let data328 = data327[i12];
+                    if (typeof data328 == "number" && isFinite(data328)) {
+                      if (data328 > 36e6 || isNaN(data328)) {
+                        const err832 = { instancePath: instancePath + "/machine/travel/c/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/c/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err832];
+                        } else {
+                          vErrors.push(err832);
+                        }
+                        errors++;
+                      }
+                      if (data328 < -36e6 || isNaN(data328)) {
+                        const err833 = { instancePath: instancePath + "/machine/travel/c/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/c/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err833];
+                        } else {
+                          vErrors.push(err833);
+                        }
+                        errors++;
+                      }
                     } else {
-                      vErrors.push(err833);
+                      const err834 = { instancePath: instancePath + "/machine/travel/c/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/c/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err834];
+                      } else {
+                        vErrors.push(err834);
+                      }
+                      errors++;
                     }
-                    errors++;
                   }
                 } else {
-                  const err834 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err834];
-                  } else {
-                    vErrors.push(err834);
-                  }
-                  errors++;
-                }
-              }
-              if (data324.orient !== void 0) {
-                let data330 = data324.orient;
-                if (typeof data330 !== "string") {
-                  const err835 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err835 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
                     vErrors = [err835];
                   } else {
@@ -10010,66 +10019,67 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data330 === "yes" || data330 === "no")) {
-                  const err836 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err836];
-                  } else {
-                    vErrors.push(err836);
-                  }
-                  errors++;
-                }
               }
             } else {
-              const err837 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err836 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err837];
+                vErrors = [err836];
               } else {
-                vErrors.push(err837);
+                vErrors.push(err836);
               }
               errors++;
             }
           }
-          if (data310.signals !== void 0) {
-            let data331 = data310.signals;
-            if (data331 && typeof data331 == "object" && !Array.isArray(data331)) {
-              for (const key53 in data331) {
-                if (!(key53 === "at-speed" || key53 === "stopped" || key53 === "released" || key53 === "clamped" || key53 === "tool-present" || key53 === "air" || key53 === "hold-down")) {
-                  const err838 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key53 }, message: "must NOT have additional properties" };
+          if (data315.spindle !== void 0) {
+            let data329 = data315.spindle;
+            if (data329 && typeof data329 == "object" && !Array.isArray(data329)) {
+              for (const key52 in data329) {
+                if (!(key52 === "min-rpm" || key52 === "max-rpm" || key52 === "spin-up" || key52 === "spin-down" || key52 === "coast-down" || key52 === "orient")) {
+                  const err837 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key52 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err838];
+                    vErrors = [err837];
                   } else {
-                    vErrors.push(err838);
+                    vErrors.push(err837);
                   }
                   errors++;
                 }
               }
-              if (data331["at-speed"] !== void 0) {
-                let data332 = data331["at-speed"];
-                const _errs992 = errors;
-                let valid275 = false;
-                const _errs993 = errors;
-                if (!(typeof data332 == "number" && (!(data332 % 1) && !isNaN(data332)) && isFinite(data332))) {
-                  const err839 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                  if (vErrors === null) {
-                    vErrors = [err839];
-                  } else {
-                    vErrors.push(err839);
-                  }
-                  errors++;
-                }
-                if (typeof data332 == "number" && isFinite(data332)) {
-                  if (data332 > 9999 || isNaN(data332)) {
-                    const err840 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+              if (data329["min-rpm"] !== void 0) {
+                let data330 = data329["min-rpm"];
+                if (typeof data330 == "number" && isFinite(data330)) {
+                  if (data330 > 1e6 || isNaN(data330)) {
+                    const err838 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
-                      vErrors = [err840];
+                      vErrors = [err838];
                     } else {
-                      vErrors.push(err840);
+                      vErrors.push(err838);
                     }
                     errors++;
                   }
-                  if (data332 < 0 || isNaN(data332)) {
-                    const err841 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                  if (data330 < 0 || isNaN(data330)) {
+                    const err839 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err839];
+                    } else {
+                      vErrors.push(err839);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err840 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err840];
+                  } else {
+                    vErrors.push(err840);
+                  }
+                  errors++;
+                }
+              }
+              if (data329["max-rpm"] !== void 0) {
+                let data331 = data329["max-rpm"];
+                if (typeof data331 == "number" && isFinite(data331)) {
+                  if (data331 > 1e6 || isNaN(data331)) {
+                    const err841 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
                       vErrors = [err841];
                     } else {
@@ -10077,42 +10087,17 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                }
-                var _valid25 = _errs993 === errors;
-                valid275 = valid275 || _valid25;
-                const _errs995 = errors;
-                if (!validate21(data332, { instancePath: instancePath + "/machine/signals/at-speed", parentData: data331, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid25 = _errs995 === errors;
-                valid275 = valid275 || _valid25;
-                if (!valid275) {
-                  const err842 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err842];
-                  } else {
-                    vErrors.push(err842);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs992;
-                  if (vErrors !== null) {
-                    if (_errs992) {
-                      vErrors.length = _errs992;
+                  if (data331 <= 0 || isNaN(data331)) {
+                    const err842 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                    if (vErrors === null) {
+                      vErrors = [err842];
                     } else {
-                      vErrors = null;
+                      vErrors.push(err842);
                     }
+                    errors++;
                   }
-                }
-              }
-              if (data331.stopped !== void 0) {
-                let data333 = data331.stopped;
-                const _errs997 = errors;
-                let valid276 = false;
-                const _errs998 = errors;
-                if (!(typeof data333 == "number" && (!(data333 % 1) && !isNaN(data333)) && isFinite(data333))) {
-                  const err843 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                } else {
+                  const err843 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err843];
                   } else {
@@ -10120,9 +10105,12 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (typeof data333 == "number" && isFinite(data333)) {
-                  if (data333 > 9999 || isNaN(data333)) {
-                    const err844 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+              }
+              if (data329["spin-up"] !== void 0) {
+                let data332 = data329["spin-up"];
+                if (typeof data332 === "string") {
+                  if (!pattern93.test(data332)) {
+                    const err844 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
                     if (vErrors === null) {
                       vErrors = [err844];
                     } else {
@@ -10130,51 +10118,30 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data333 < 0 || isNaN(data333)) {
-                    const err845 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                } else {
+                  const err845 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err845];
+                  } else {
+                    vErrors.push(err845);
+                  }
+                  errors++;
+                }
+              }
+              if (data329["spin-down"] !== void 0) {
+                let data333 = data329["spin-down"];
+                if (typeof data333 === "string") {
+                  if (!pattern93.test(data333)) {
+                    const err846 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
                     if (vErrors === null) {
-                      vErrors = [err845];
+                      vErrors = [err846];
                     } else {
-                      vErrors.push(err845);
+                      vErrors.push(err846);
                     }
                     errors++;
                   }
-                }
-                var _valid26 = _errs998 === errors;
-                valid276 = valid276 || _valid26;
-                const _errs1000 = errors;
-                if (!validate21(data333, { instancePath: instancePath + "/machine/signals/stopped", parentData: data331, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid26 = _errs1000 === errors;
-                valid276 = valid276 || _valid26;
-                if (!valid276) {
-                  const err846 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err846];
-                  } else {
-                    vErrors.push(err846);
-                  }
-                  errors++;
                 } else {
-                  errors = _errs997;
-                  if (vErrors !== null) {
-                    if (_errs997) {
-                      vErrors.length = _errs997;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
-                }
-              }
-              if (data331.released !== void 0) {
-                let data334 = data331.released;
-                const _errs1002 = errors;
-                let valid277 = false;
-                const _errs1003 = errors;
-                if (!(typeof data334 == "number" && (!(data334 % 1) && !isNaN(data334)) && isFinite(data334))) {
-                  const err847 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err847 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err847];
                   } else {
@@ -10182,9 +10149,12 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (typeof data334 == "number" && isFinite(data334)) {
-                  if (data334 > 9999 || isNaN(data334)) {
-                    const err848 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+              }
+              if (data329["coast-down"] !== void 0) {
+                let data334 = data329["coast-down"];
+                if (typeof data334 === "string") {
+                  if (!pattern93.test(data334)) {
+                    const err848 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
                     if (vErrors === null) {
                       vErrors = [err848];
                     } else {
@@ -10192,51 +10162,29 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data334 < 0 || isNaN(data334)) {
-                    const err849 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err849];
-                    } else {
-                      vErrors.push(err849);
-                    }
-                    errors++;
+                } else {
+                  const err849 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err849];
+                  } else {
+                    vErrors.push(err849);
                   }
+                  errors++;
                 }
-                var _valid27 = _errs1003 === errors;
-                valid277 = valid277 || _valid27;
-                const _errs1005 = errors;
-                if (!validate21(data334, { instancePath: instancePath + "/machine/signals/released", parentData: data331, parentDataProperty: "released", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid27 = _errs1005 === errors;
-                valid277 = valid277 || _valid27;
-                if (!valid277) {
-                  const err850 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              }
+              if (data329.orient !== void 0) {
+                let data335 = data329.orient;
+                if (typeof data335 !== "string") {
+                  const err850 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err850];
                   } else {
                     vErrors.push(err850);
                   }
                   errors++;
-                } else {
-                  errors = _errs1002;
-                  if (vErrors !== null) {
-                    if (_errs1002) {
-                      vErrors.length = _errs1002;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
-              }
-              if (data331.clamped !== void 0) {
-                let data335 = data331.clamped;
-                const _errs1007 = errors;
-                let valid278 = false;
-                const _errs1008 = errors;
-                if (!(typeof data335 == "number" && (!(data335 % 1) && !isNaN(data335)) && isFinite(data335))) {
-                  const err851 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                if (!(data335 === "yes" || data335 === "no")) {
+                  const err851 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err851];
                   } else {
@@ -10244,71 +10192,57 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (typeof data335 == "number" && isFinite(data335)) {
-                  if (data335 > 9999 || isNaN(data335)) {
-                    const err852 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                    if (vErrors === null) {
-                      vErrors = [err852];
-                    } else {
-                      vErrors.push(err852);
-                    }
-                    errors++;
+              }
+            } else {
+              const err852 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err852];
+              } else {
+                vErrors.push(err852);
+              }
+              errors++;
+            }
+          }
+          if (data315.signals !== void 0) {
+            let data336 = data315.signals;
+            if (data336 && typeof data336 == "object" && !Array.isArray(data336)) {
+              for (const key53 in data336) {
+                if (!(key53 === "at-speed" || key53 === "stopped" || key53 === "released" || key53 === "clamped" || key53 === "tool-present" || key53 === "air" || key53 === "hold-down")) {
+                  const err853 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key53 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err853];
+                  } else {
+                    vErrors.push(err853);
                   }
-                  if (data335 < 0 || isNaN(data335)) {
-                    const err853 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err853];
-                    } else {
-                      vErrors.push(err853);
-                    }
-                    errors++;
-                  }
+                  errors++;
                 }
-                var _valid28 = _errs1008 === errors;
-                valid278 = valid278 || _valid28;
-                const _errs1010 = errors;
-                if (!validate21(data335, { instancePath: instancePath + "/machine/signals/clamped", parentData: data331, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid28 = _errs1010 === errors;
-                valid278 = valid278 || _valid28;
-                if (!valid278) {
-                  const err854 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              }
+              if (data336["at-speed"] !== void 0) {
+                let data337 = data336["at-speed"];
+                const _errs1006 = errors;
+                let valid276 = false;
+                const _errs1007 = errors;
+                if (!(typeof data337 == "number" && (!(data337 % 1) && !isNaN(data337)) && isFinite(data337))) {
+                  const err854 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
                     vErrors = [err854];
                   } else {
                     vErrors.push(err854);
                   }
                   errors++;
-                } else {
-                  errors = _errs1007;
-                  if (vErrors !== null) {
-                    if (_errs1007) {
-                      vErrors.length = _errs1007;
+                }
+                if (typeof data337 == "number" && isFinite(data337)) {
+                  if (data337 > 9999 || isNaN(data337)) {
+                    const err855 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err855];
                     } else {
-                      vErrors = null;
+                      vErrors.push(err855);
                     }
+                    errors++;
                   }
-                }
-              }
-              if (data331["tool-present"] !== void 0) {
-                let data336 = data331["tool-present"];
-                const _errs1012 = errors;
-                let valid279 = false;
-                const _errs1013 = errors;
-                if (!(typeof data336 == "number" && (!(data336 % 1) && !isNaN(data336)) && isFinite(data336))) {
-                  const err855 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                  if (vErrors === null) {
-                    vErrors = [err855];
-                  } else {
-                    vErrors.push(err855);
-                  }
-                  errors++;
-                }
-                if (typeof data336 == "number" && isFinite(data336)) {
-                  if (data336 > 9999 || isNaN(data336)) {
-                    const err856 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                  if (data337 < 0 || isNaN(data337)) {
+                    const err856 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err856];
                     } else {
@@ -10316,61 +10250,61 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data336 < 0 || isNaN(data336)) {
-                    const err857 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err857];
-                    } else {
-                      vErrors.push(err857);
-                    }
-                    errors++;
-                  }
                 }
-                var _valid29 = _errs1013 === errors;
-                valid279 = valid279 || _valid29;
-                const _errs1015 = errors;
-                if (!validate21(data336, { instancePath: instancePath + "/machine/signals/tool-present", parentData: data331, parentDataProperty: "tool-present", rootData, dynamicAnchors })) {
+                var _valid26 = _errs1007 === errors;
+                valid276 = valid276 || _valid26;
+                const _errs1009 = errors;
+                if (!validate21(data337, { instancePath: instancePath + "/machine/signals/at-speed", parentData: data336, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid29 = _errs1015 === errors;
-                valid279 = valid279 || _valid29;
-                if (!valid279) {
-                  const err858 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid26 = _errs1009 === errors;
+                valid276 = valid276 || _valid26;
+                if (!valid276) {
+                  const err857 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err858];
+                    vErrors = [err857];
                   } else {
-                    vErrors.push(err858);
+                    vErrors.push(err857);
                   }
                   errors++;
                 } else {
-                  errors = _errs1012;
+                  errors = _errs1006;
                   if (vErrors !== null) {
-                    if (_errs1012) {
-                      vErrors.length = _errs1012;
+                    if (_errs1006) {
+                      vErrors.length = _errs1006;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data331.air !== void 0) {
-                let data337 = data331.air;
-                const _errs1017 = errors;
-                let valid280 = false;
-                const _errs1018 = errors;
-                if (!(typeof data337 == "number" && (!(data337 % 1) && !isNaN(data337)) && isFinite(data337))) {
-                  const err859 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              if (data336.stopped !== void 0) {
+                let data338 = data336.stopped;
+                const _errs1011 = errors;
+                let valid277 = false;
+                const _errs1012 = errors;
+                if (!(typeof data338 == "number" && (!(data338 % 1) && !isNaN(data338)) && isFinite(data338))) {
+                  const err858 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err859];
+                    vErrors = [err858];
                   } else {
-                    vErrors.push(err859);
+                    vErrors.push(err858);
                   }
                   errors++;
                 }
-                if (typeof data337 == "number" && isFinite(data337)) {
-                  if (data337 > 9999 || isNaN(data337)) {
-                    const err860 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                if (typeof data338 == "number" && isFinite(data338)) {
+                  if (data338 > 9999 || isNaN(data338)) {
+                    const err859 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err859];
+                    } else {
+                      vErrors.push(err859);
+                    }
+                    errors++;
+                  }
+                  if (data338 < 0 || isNaN(data338)) {
+                    const err860 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err860];
                     } else {
@@ -10378,61 +10312,61 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data337 < 0 || isNaN(data337)) {
-                    const err861 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err861];
-                    } else {
-                      vErrors.push(err861);
-                    }
-                    errors++;
-                  }
                 }
-                var _valid30 = _errs1018 === errors;
-                valid280 = valid280 || _valid30;
-                const _errs1020 = errors;
-                if (!validate21(data337, { instancePath: instancePath + "/machine/signals/air", parentData: data331, parentDataProperty: "air", rootData, dynamicAnchors })) {
+                var _valid27 = _errs1012 === errors;
+                valid277 = valid277 || _valid27;
+                const _errs1014 = errors;
+                if (!validate21(data338, { instancePath: instancePath + "/machine/signals/stopped", parentData: data336, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid30 = _errs1020 === errors;
-                valid280 = valid280 || _valid30;
-                if (!valid280) {
-                  const err862 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid27 = _errs1014 === errors;
+                valid277 = valid277 || _valid27;
+                if (!valid277) {
+                  const err861 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err862];
+                    vErrors = [err861];
                   } else {
-                    vErrors.push(err862);
+                    vErrors.push(err861);
                   }
                   errors++;
                 } else {
-                  errors = _errs1017;
+                  errors = _errs1011;
                   if (vErrors !== null) {
-                    if (_errs1017) {
-                      vErrors.length = _errs1017;
+                    if (_errs1011) {
+                      vErrors.length = _errs1011;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data331["hold-down"] !== void 0) {
-                let data338 = data331["hold-down"];
-                const _errs1022 = errors;
-                let valid281 = false;
-                const _errs1023 = errors;
-                if (!(typeof data338 == "number" && (!(data338 % 1) && !isNaN(data338)) && isFinite(data338))) {
-                  const err863 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              if (data336.released !== void 0) {
+                let data339 = data336.released;
+                const _errs1016 = errors;
+                let valid278 = false;
+                const _errs1017 = errors;
+                if (!(typeof data339 == "number" && (!(data339 % 1) && !isNaN(data339)) && isFinite(data339))) {
+                  const err862 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err863];
+                    vErrors = [err862];
                   } else {
-                    vErrors.push(err863);
+                    vErrors.push(err862);
                   }
                   errors++;
                 }
-                if (typeof data338 == "number" && isFinite(data338)) {
-                  if (data338 > 9999 || isNaN(data338)) {
-                    const err864 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                if (typeof data339 == "number" && isFinite(data339)) {
+                  if (data339 > 9999 || isNaN(data339)) {
+                    const err863 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err863];
+                    } else {
+                      vErrors.push(err863);
+                    }
+                    errors++;
+                  }
+                  if (data339 < 0 || isNaN(data339)) {
+                    const err864 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err864];
                     } else {
@@ -10440,81 +10374,104 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data338 < 0 || isNaN(data338)) {
-                    const err865 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err865];
-                    } else {
-                      vErrors.push(err865);
-                    }
-                    errors++;
-                  }
                 }
-                var _valid31 = _errs1023 === errors;
-                valid281 = valid281 || _valid31;
-                const _errs1025 = errors;
-                if (!validate21(data338, { instancePath: instancePath + "/machine/signals/hold-down", parentData: data331, parentDataProperty: "hold-down", rootData, dynamicAnchors })) {
+                var _valid28 = _errs1017 === errors;
+                valid278 = valid278 || _valid28;
+                const _errs1019 = errors;
+                if (!validate21(data339, { instancePath: instancePath + "/machine/signals/released", parentData: data336, parentDataProperty: "released", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid31 = _errs1025 === errors;
-                valid281 = valid281 || _valid31;
-                if (!valid281) {
-                  const err866 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid28 = _errs1019 === errors;
+                valid278 = valid278 || _valid28;
+                if (!valid278) {
+                  const err865 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err866];
+                    vErrors = [err865];
                   } else {
-                    vErrors.push(err866);
+                    vErrors.push(err865);
                   }
                   errors++;
                 } else {
-                  errors = _errs1022;
+                  errors = _errs1016;
                   if (vErrors !== null) {
-                    if (_errs1022) {
-                      vErrors.length = _errs1022;
+                    if (_errs1016) {
+                      vErrors.length = _errs1016;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-            } else {
-              const err867 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err867];
-              } else {
-                vErrors.push(err867);
-              }
-              errors++;
-            }
-          }
-          if (data310.waits !== void 0) {
-            let data339 = data310.waits;
-            if (data339 && typeof data339 == "object" && !Array.isArray(data339)) {
-              for (const key54 in data339) {
-                if (!(key54 === "on-timeout")) {
-                  const err868 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key54 }, message: "must NOT have additional properties" };
+              if (data336.clamped !== void 0) {
+                let data340 = data336.clamped;
+                const _errs1021 = errors;
+                let valid279 = false;
+                const _errs1022 = errors;
+                if (!(typeof data340 == "number" && (!(data340 % 1) && !isNaN(data340)) && isFinite(data340))) {
+                  const err866 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err868];
+                    vErrors = [err866];
                   } else {
-                    vErrors.push(err868);
+                    vErrors.push(err866);
                   }
                   errors++;
                 }
-              }
-              if (data339["on-timeout"] !== void 0) {
-                let data340 = data339["on-timeout"];
-                if (typeof data340 !== "string") {
-                  const err869 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (typeof data340 == "number" && isFinite(data340)) {
+                  if (data340 > 9999 || isNaN(data340)) {
+                    const err867 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err867];
+                    } else {
+                      vErrors.push(err867);
+                    }
+                    errors++;
+                  }
+                  if (data340 < 0 || isNaN(data340)) {
+                    const err868 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err868];
+                    } else {
+                      vErrors.push(err868);
+                    }
+                    errors++;
+                  }
+                }
+                var _valid29 = _errs1022 === errors;
+                valid279 = valid279 || _valid29;
+                const _errs1024 = errors;
+                if (!validate21(data340, { instancePath: instancePath + "/machine/signals/clamped", parentData: data336, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid29 = _errs1024 === errors;
+                valid279 = valid279 || _valid29;
+                if (!valid279) {
+                  const err869 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err869];
                   } else {
                     vErrors.push(err869);
                   }
                   errors++;
+                } else {
+                  errors = _errs1021;
+                  if (vErrors !== null) {
+                    if (_errs1021) {
+                      vErrors.length = _errs1021;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
-                if (!(data340 === "alarm" || data340 === "continues")) {
-                  const err870 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.waits.properties["on-timeout"].enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data336["tool-present"] !== void 0) {
+                let data341 = data336["tool-present"];
+                const _errs1026 = errors;
+                let valid280 = false;
+                const _errs1027 = errors;
+                if (!(typeof data341 == "number" && (!(data341 % 1) && !isNaN(data341)) && isFinite(data341))) {
+                  const err870 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
                     vErrors = [err870];
                   } else {
@@ -10522,44 +10479,61 @@ var compiled = (() => {
                   }
                   errors++;
                 }
+                if (typeof data341 == "number" && isFinite(data341)) {
+                  if (data341 > 9999 || isNaN(data341)) {
+                    const err871 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err871];
+                    } else {
+                      vErrors.push(err871);
+                    }
+                    errors++;
+                  }
+                  if (data341 < 0 || isNaN(data341)) {
+                    const err872 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err872];
+                    } else {
+                      vErrors.push(err872);
+                    }
+                    errors++;
+                  }
+                }
+                var _valid30 = _errs1027 === errors;
+                valid280 = valid280 || _valid30;
+                const _errs1029 = errors;
+                if (!validate21(data341, { instancePath: instancePath + "/machine/signals/tool-present", parentData: data336, parentDataProperty: "tool-present", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid30 = _errs1029 === errors;
+                valid280 = valid280 || _valid30;
+                if (!valid280) {
+                  const err873 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err873];
+                  } else {
+                    vErrors.push(err873);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1026;
+                  if (vErrors !== null) {
+                    if (_errs1026) {
+                      vErrors.length = _errs1026;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
               }
-            } else {
-              const err871 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err871];
-              } else {
-                vErrors.push(err871);
-              }
-              errors++;
-            }
-          }
-          if (data310.swap !== void 0) {
-            let data341 = data310.swap;
-            if (typeof data341 !== "string") {
-              const err872 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err872];
-              } else {
-                vErrors.push(err872);
-              }
-              errors++;
-            }
-            if (!(data341 === "controller" || data341 === "rack" || data341 === "operator" || data341 === "none")) {
-              const err873 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.swap.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err873];
-              } else {
-                vErrors.push(err873);
-              }
-              errors++;
-            }
-          }
-          if (data310["change-effects"] !== void 0) {
-            let data342 = data310["change-effects"];
-            if (data342 && typeof data342 == "object" && !Array.isArray(data342)) {
-              for (const key55 in data342) {
-                if (!(key55 === "position" || key55 === "spindle" || key55 === "coolant" || key55 === "length-offset")) {
-                  const err874 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key55 }, message: "must NOT have additional properties" };
+              if (data336.air !== void 0) {
+                let data342 = data336.air;
+                const _errs1031 = errors;
+                let valid281 = false;
+                const _errs1032 = errors;
+                if (!(typeof data342 == "number" && (!(data342 % 1) && !isNaN(data342)) && isFinite(data342))) {
+                  const err874 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
                     vErrors = [err874];
                   } else {
@@ -10567,41 +10541,61 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data342.position !== void 0) {
-                let data343 = data342.position;
-                if (typeof data343 !== "string") {
-                  const err875 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err875];
-                  } else {
-                    vErrors.push(err875);
+                if (typeof data342 == "number" && isFinite(data342)) {
+                  if (data342 > 9999 || isNaN(data342)) {
+                    const err875 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err875];
+                    } else {
+                      vErrors.push(err875);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data343 === "unchanged" || data343 === "unknown" || data343 === "swap-height")) {
-                  const err876 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err876];
-                  } else {
-                    vErrors.push(err876);
+                  if (data342 < 0 || isNaN(data342)) {
+                    const err876 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err876];
+                    } else {
+                      vErrors.push(err876);
+                    }
+                    errors++;
                   }
-                  errors++;
                 }
-              }
-              if (data342.spindle !== void 0) {
-                let data344 = data342.spindle;
-                if (typeof data344 !== "string") {
-                  const err877 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                var _valid31 = _errs1032 === errors;
+                valid281 = valid281 || _valid31;
+                const _errs1034 = errors;
+                if (!validate21(data342, { instancePath: instancePath + "/machine/signals/air", parentData: data336, parentDataProperty: "air", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid31 = _errs1034 === errors;
+                valid281 = valid281 || _valid31;
+                if (!valid281) {
+                  const err877 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err877];
                   } else {
                     vErrors.push(err877);
                   }
                   errors++;
+                } else {
+                  errors = _errs1031;
+                  if (vErrors !== null) {
+                    if (_errs1031) {
+                      vErrors.length = _errs1031;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
-                if (!(data344 === "unchanged" || data344 === "stopped")) {
-                  const err878 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data336["hold-down"] !== void 0) {
+                let data343 = data336["hold-down"];
+                const _errs1036 = errors;
+                let valid282 = false;
+                const _errs1037 = errors;
+                if (!(typeof data343 == "number" && (!(data343 % 1) && !isNaN(data343)) && isFinite(data343))) {
+                  const err878 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
                     vErrors = [err878];
                   } else {
@@ -10609,65 +10603,82 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data342.coolant !== void 0) {
-                let data345 = data342.coolant;
-                if (typeof data345 !== "string") {
-                  const err879 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err879];
-                  } else {
-                    vErrors.push(err879);
+                if (typeof data343 == "number" && isFinite(data343)) {
+                  if (data343 > 9999 || isNaN(data343)) {
+                    const err879 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err879];
+                    } else {
+                      vErrors.push(err879);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data345 === "unchanged" || data345 === "off")) {
-                  const err880 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err880];
-                  } else {
-                    vErrors.push(err880);
+                  if (data343 < 0 || isNaN(data343)) {
+                    const err880 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err880];
+                    } else {
+                      vErrors.push(err880);
+                    }
+                    errors++;
                   }
-                  errors++;
                 }
-              }
-              if (data342["length-offset"] !== void 0) {
-                let data346 = data342["length-offset"];
-                if (typeof data346 !== "string") {
-                  const err881 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                var _valid32 = _errs1037 === errors;
+                valid282 = valid282 || _valid32;
+                const _errs1039 = errors;
+                if (!validate21(data343, { instancePath: instancePath + "/machine/signals/hold-down", parentData: data336, parentDataProperty: "hold-down", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid32 = _errs1039 === errors;
+                valid282 = valid282 || _valid32;
+                if (!valid282) {
+                  const err881 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err881];
                   } else {
                     vErrors.push(err881);
                   }
                   errors++;
-                }
-                if (!(data346 === "unchanged" || data346 === "active" || data346 === "cancelled")) {
-                  const err882 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err882];
-                  } else {
-                    vErrors.push(err882);
+                } else {
+                  errors = _errs1036;
+                  if (vErrors !== null) {
+                    if (_errs1036) {
+                      vErrors.length = _errs1036;
+                    } else {
+                      vErrors = null;
+                    }
                   }
-                  errors++;
                 }
               }
             } else {
-              const err883 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err882 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err883];
+                vErrors = [err882];
               } else {
-                vErrors.push(err883);
+                vErrors.push(err882);
               }
               errors++;
             }
           }
-          if (data310["measure-effects"] !== void 0) {
-            let data347 = data310["measure-effects"];
-            if (data347 && typeof data347 == "object" && !Array.isArray(data347)) {
-              for (const key56 in data347) {
-                if (!(key56 === "position" || key56 === "spindle" || key56 === "coolant" || key56 === "length-offset")) {
-                  const err884 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key56 }, message: "must NOT have additional properties" };
+          if (data315.waits !== void 0) {
+            let data344 = data315.waits;
+            if (data344 && typeof data344 == "object" && !Array.isArray(data344)) {
+              for (const key54 in data344) {
+                if (!(key54 === "on-timeout")) {
+                  const err883 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key54 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err883];
+                  } else {
+                    vErrors.push(err883);
+                  }
+                  errors++;
+                }
+              }
+              if (data344["on-timeout"] !== void 0) {
+                let data345 = data344["on-timeout"];
+                if (typeof data345 !== "string") {
+                  const err884 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err884];
                   } else {
@@ -10675,11 +10686,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data347.position !== void 0) {
-                let data348 = data347.position;
-                if (typeof data348 !== "string") {
-                  const err885 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data345 === "alarm" || data345 === "continues")) {
+                  const err885 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.waits.properties["on-timeout"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err885];
                   } else {
@@ -10687,41 +10695,44 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data348 === "unchanged" || data348 === "unknown" || data348 === "swap-height")) {
-                  const err886 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err886];
-                  } else {
-                    vErrors.push(err886);
-                  }
-                  errors++;
-                }
               }
-              if (data347.spindle !== void 0) {
-                let data349 = data347.spindle;
-                if (typeof data349 !== "string") {
-                  const err887 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err887];
-                  } else {
-                    vErrors.push(err887);
-                  }
-                  errors++;
-                }
-                if (!(data349 === "unchanged" || data349 === "stopped")) {
-                  const err888 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err888];
-                  } else {
-                    vErrors.push(err888);
-                  }
-                  errors++;
-                }
+            } else {
+              const err886 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err886];
+              } else {
+                vErrors.push(err886);
               }
-              if (data347.coolant !== void 0) {
-                let data350 = data347.coolant;
-                if (typeof data350 !== "string") {
-                  const err889 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+          }
+          if (data315.swap !== void 0) {
+            let data346 = data315.swap;
+            if (typeof data346 !== "string") {
+              const err887 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err887];
+              } else {
+                vErrors.push(err887);
+              }
+              errors++;
+            }
+            if (!(data346 === "controller" || data346 === "rack" || data346 === "operator" || data346 === "none")) {
+              const err888 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.swap.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err888];
+              } else {
+                vErrors.push(err888);
+              }
+              errors++;
+            }
+          }
+          if (data315["change-effects"] !== void 0) {
+            let data347 = data315["change-effects"];
+            if (data347 && typeof data347 == "object" && !Array.isArray(data347)) {
+              for (const key55 in data347) {
+                if (!(key55 === "position" || key55 === "spindle" || key55 === "coolant" || key55 === "length-offset")) {
+                  const err889 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key55 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err889];
                   } else {
@@ -10729,8 +10740,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data350 === "unchanged" || data350 === "off")) {
-                  const err890 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data347.position !== void 0) {
+                let data348 = data347.position;
+                if (typeof data348 !== "string") {
+                  const err890 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err890];
                   } else {
@@ -10738,11 +10752,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data347["length-offset"] !== void 0) {
-                let data351 = data347["length-offset"];
-                if (typeof data351 !== "string") {
-                  const err891 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data348 === "unchanged" || data348 === "unknown" || data348 === "swap-height")) {
+                  const err891 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err891];
                   } else {
@@ -10750,8 +10761,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data351 === "unchanged" || data351 === "active" || data351 === "cancelled")) {
-                  const err892 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data347.spindle !== void 0) {
+                let data349 = data347.spindle;
+                if (typeof data349 !== "string") {
+                  const err892 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err892];
                   } else {
@@ -10759,23 +10773,20 @@ var compiled = (() => {
                   }
                   errors++;
                 }
+                if (!(data349 === "unchanged" || data349 === "stopped")) {
+                  const err893 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err893];
+                  } else {
+                    vErrors.push(err893);
+                  }
+                  errors++;
+                }
               }
-            } else {
-              const err893 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err893];
-              } else {
-                vErrors.push(err893);
-              }
-              errors++;
-            }
-          }
-          if (data310.retract !== void 0) {
-            let data352 = data310.retract;
-            if (data352 && typeof data352 == "object" && !Array.isArray(data352)) {
-              for (const key57 in data352) {
-                if (!(key57 === "by" || key57 === "z" || key57 === "acts-on" || key57 === "cancel-length-first" || key57 === "intermediate" || key57 === "change-position")) {
-                  const err894 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key57 }, message: "must NOT have additional properties" };
+              if (data347.coolant !== void 0) {
+                let data350 = data347.coolant;
+                if (typeof data350 !== "string") {
+                  const err894 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err894];
                   } else {
@@ -10783,11 +10794,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data352.by !== void 0) {
-                let data353 = data352.by;
-                if (typeof data353 !== "string") {
-                  const err895 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data350 === "unchanged" || data350 === "off")) {
+                  const err895 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err895];
                   } else {
@@ -10795,8 +10803,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data353 === "machine-move" || data353 === "reference-return" || data353 === "clearance")) {
-                  const err896 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.by.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data347["length-offset"] !== void 0) {
+                let data351 = data347["length-offset"];
+                if (typeof data351 !== "string") {
+                  const err896 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err896];
                   } else {
@@ -10804,33 +10815,32 @@ var compiled = (() => {
                   }
                   errors++;
                 }
+                if (!(data351 === "unchanged" || data351 === "active" || data351 === "cancelled")) {
+                  const err897 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err897];
+                  } else {
+                    vErrors.push(err897);
+                  }
+                  errors++;
+                }
               }
-              if (data352.z !== void 0) {
-                let data354 = data352.z;
-                const _errs1062 = errors;
-                let valid287 = false;
-                const _errs1063 = errors;
-                if (typeof data354 == "number" && isFinite(data354)) {
-                  if (data354 > 1e6 || isNaN(data354)) {
-                    const err897 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err897];
-                    } else {
-                      vErrors.push(err897);
-                    }
-                    errors++;
-                  }
-                  if (data354 < -1e6 || isNaN(data354)) {
-                    const err898 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err898];
-                    } else {
-                      vErrors.push(err898);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err899 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+            } else {
+              const err898 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err898];
+              } else {
+                vErrors.push(err898);
+              }
+              errors++;
+            }
+          }
+          if (data315["measure-effects"] !== void 0) {
+            let data352 = data315["measure-effects"];
+            if (data352 && typeof data352 == "object" && !Array.isArray(data352)) {
+              for (const key56 in data352) {
+                if (!(key56 === "position" || key56 === "spindle" || key56 === "coolant" || key56 === "length-offset")) {
+                  const err899 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key56 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err899];
                   } else {
@@ -10838,21 +10848,20 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid32 = _errs1063 === errors;
-                valid287 = valid287 || _valid32;
-                const _errs1065 = errors;
-                if (typeof data354 === "string") {
-                  if (!pattern24.test(data354)) {
-                    const err900 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err900];
-                    } else {
-                      vErrors.push(err900);
-                    }
-                    errors++;
+              }
+              if (data352.position !== void 0) {
+                let data353 = data352.position;
+                if (typeof data353 !== "string") {
+                  const err900 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err900];
+                  } else {
+                    vErrors.push(err900);
                   }
-                } else {
-                  const err901 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  errors++;
+                }
+                if (!(data353 === "unchanged" || data353 === "unknown" || data353 === "swap-height")) {
+                  const err901 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err901];
                   } else {
@@ -10860,31 +10869,20 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid32 = _errs1065 === errors;
-                valid287 = valid287 || _valid32;
-                if (!valid287) {
-                  const err902 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              }
+              if (data352.spindle !== void 0) {
+                let data354 = data352.spindle;
+                if (typeof data354 !== "string") {
+                  const err902 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err902];
                   } else {
                     vErrors.push(err902);
                   }
                   errors++;
-                } else {
-                  errors = _errs1062;
-                  if (vErrors !== null) {
-                    if (_errs1062) {
-                      vErrors.length = _errs1062;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
-              }
-              if (data352["acts-on"] !== void 0) {
-                let data355 = data352["acts-on"];
-                if (typeof data355 !== "string") {
-                  const err903 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data354 === "unchanged" || data354 === "stopped")) {
+                  const err903 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err903];
                   } else {
@@ -10892,8 +10890,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data355 === "spindle-nose" || data355 === "tool-tip")) {
-                  const err904 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties["acts-on"].enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data352.coolant !== void 0) {
+                let data355 = data352.coolant;
+                if (typeof data355 !== "string") {
+                  const err904 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err904];
                   } else {
@@ -10901,11 +10902,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data352["cancel-length-first"] !== void 0) {
-                let data356 = data352["cancel-length-first"];
-                if (typeof data356 !== "string") {
-                  const err905 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data355 === "unchanged" || data355 === "off")) {
+                  const err905 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err905];
                   } else {
@@ -10913,8 +10911,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data356 === "yes" || data356 === "no")) {
-                  const err906 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data352["length-offset"] !== void 0) {
+                let data356 = data352["length-offset"];
+                if (typeof data356 !== "string") {
+                  const err906 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err906];
                   } else {
@@ -10922,11 +10923,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data352.intermediate !== void 0) {
-                let data357 = data352.intermediate;
-                if (typeof data357 !== "string") {
-                  const err907 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data356 === "unchanged" || data356 === "active" || data356 === "cancelled")) {
+                  const err907 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err907];
                   } else {
@@ -10934,38 +10932,35 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data357 === "none" || data357 === "incremental-zero")) {
-                  const err908 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.intermediate.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err908];
-                  } else {
-                    vErrors.push(err908);
-                  }
-                  errors++;
-                }
-              }
-              if (data352["change-position"] !== void 0) {
-                if (!validate29(data352["change-position"], { instancePath: instancePath + "/machine/retract/change-position", parentData: data352, parentDataProperty: "change-position", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                  errors = vErrors.length;
-                }
               }
             } else {
-              const err909 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err908 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err909];
+                vErrors = [err908];
               } else {
-                vErrors.push(err909);
+                vErrors.push(err908);
               }
               errors++;
             }
           }
-          if (data310["length-offset"] !== void 0) {
-            let data359 = data310["length-offset"];
-            if (data359 && typeof data359 == "object" && !Array.isArray(data359)) {
-              for (const key58 in data359) {
-                if (!(key58 === "form" || key58 === "select-moves" || key58 === "cancel-moves")) {
-                  const err910 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key58 }, message: "must NOT have additional properties" };
+          if (data315.retract !== void 0) {
+            let data357 = data315.retract;
+            if (data357 && typeof data357 == "object" && !Array.isArray(data357)) {
+              for (const key57 in data357) {
+                if (!(key57 === "by" || key57 === "z" || key57 === "acts-on" || key57 === "cancel-length-first" || key57 === "intermediate" || key57 === "change-position")) {
+                  const err909 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key57 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err909];
+                  } else {
+                    vErrors.push(err909);
+                  }
+                  errors++;
+                }
+              }
+              if (data357.by !== void 0) {
+                let data358 = data357.by;
+                if (typeof data358 !== "string") {
+                  const err910 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err910];
                   } else {
@@ -10973,11 +10968,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data359.form !== void 0) {
-                let data360 = data359.form;
-                if (typeof data360 !== "string") {
-                  const err911 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data358 === "machine-move" || data358 === "reference-return" || data358 === "clearance")) {
+                  const err911 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.by.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err911];
                   } else {
@@ -10985,29 +10977,33 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data360 === "with-first-z" || data360 === "own-block" || data360 === "in-tool-word" || data360 === "none")) {
-                  const err912 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["length-offset"].properties.form.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err912];
-                  } else {
-                    vErrors.push(err912);
-                  }
-                  errors++;
-                }
               }
-              if (data359["select-moves"] !== void 0) {
-                let data361 = data359["select-moves"];
-                if (typeof data361 !== "string") {
-                  const err913 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err913];
-                  } else {
-                    vErrors.push(err913);
+              if (data357.z !== void 0) {
+                let data359 = data357.z;
+                const _errs1076 = errors;
+                let valid288 = false;
+                const _errs1077 = errors;
+                if (typeof data359 == "number" && isFinite(data359)) {
+                  if (data359 > 1e6 || isNaN(data359)) {
+                    const err912 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err912];
+                    } else {
+                      vErrors.push(err912);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data361 === "yes" || data361 === "no")) {
-                  const err914 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (data359 < -1e6 || isNaN(data359)) {
+                    const err913 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err913];
+                    } else {
+                      vErrors.push(err913);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err914 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err914];
                   } else {
@@ -11015,20 +11011,21 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data359["cancel-moves"] !== void 0) {
-                let data362 = data359["cancel-moves"];
-                if (typeof data362 !== "string") {
-                  const err915 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err915];
-                  } else {
-                    vErrors.push(err915);
+                var _valid33 = _errs1077 === errors;
+                valid288 = valid288 || _valid33;
+                const _errs1079 = errors;
+                if (typeof data359 === "string") {
+                  if (!pattern24.test(data359)) {
+                    const err915 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err915];
+                    } else {
+                      vErrors.push(err915);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data362 === "yes" || data362 === "no")) {
-                  const err916 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                } else {
+                  const err916 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err916];
                   } else {
@@ -11036,68 +11033,73 @@ var compiled = (() => {
                   }
                   errors++;
                 }
+                var _valid33 = _errs1079 === errors;
+                valid288 = valid288 || _valid33;
+                if (!valid288) {
+                  const err917 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err917];
+                  } else {
+                    vErrors.push(err917);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1076;
+                  if (vErrors !== null) {
+                    if (_errs1076) {
+                      vErrors.length = _errs1076;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
               }
-            } else {
-              const err917 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err917];
-              } else {
-                vErrors.push(err917);
+              if (data357["acts-on"] !== void 0) {
+                let data360 = data357["acts-on"];
+                if (typeof data360 !== "string") {
+                  const err918 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err918];
+                  } else {
+                    vErrors.push(err918);
+                  }
+                  errors++;
+                }
+                if (!(data360 === "spindle-nose" || data360 === "tool-tip")) {
+                  const err919 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties["acts-on"].enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err919];
+                  } else {
+                    vErrors.push(err919);
+                  }
+                  errors++;
+                }
               }
-              errors++;
-            }
-          }
-          if (data310.lengths !== void 0) {
-            let data363 = data310.lengths;
-            if (typeof data363 !== "string") {
-              const err918 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err918];
-              } else {
-                vErrors.push(err918);
+              if (data357["cancel-length-first"] !== void 0) {
+                let data361 = data357["cancel-length-first"];
+                if (typeof data361 !== "string") {
+                  const err920 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err920];
+                  } else {
+                    vErrors.push(err920);
+                  }
+                  errors++;
+                }
+                if (!(data361 === "yes" || data361 === "no")) {
+                  const err921 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err921];
+                  } else {
+                    vErrors.push(err921);
+                  }
+                  errors++;
+                }
               }
-              errors++;
-            }
-            if (!(data363 === "table" || data363 === "measured" || data363 === "operator")) {
-              const err919 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.lengths.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err919];
-              } else {
-                vErrors.push(err919);
-              }
-              errors++;
-            }
-          }
-          if (data310.drawbar !== void 0) {
-            let data364 = data310.drawbar;
-            const _errs1089 = errors;
-            let valid292 = false;
-            const _errs1090 = errors;
-            if (typeof data364 !== "string") {
-              const err920 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err920];
-              } else {
-                vErrors.push(err920);
-              }
-              errors++;
-            }
-            if ("none" !== data364) {
-              const err921 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err921];
-              } else {
-                vErrors.push(err921);
-              }
-              errors++;
-            }
-            var _valid33 = _errs1090 === errors;
-            valid292 = valid292 || _valid33;
-            const _errs1092 = errors;
-            if (data364 && typeof data364 == "object" && !Array.isArray(data364)) {
-              for (const key59 in data364) {
-                if (!(key59 === "travels" || key59 === "taper-air")) {
-                  const err922 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key59 }, message: "must NOT have additional properties" };
+              if (data357.intermediate !== void 0) {
+                let data362 = data357.intermediate;
+                if (typeof data362 !== "string") {
+                  const err922 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err922];
                   } else {
@@ -11105,11 +11107,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data364.travels !== void 0) {
-                let data365 = data364.travels;
-                if (typeof data365 !== "string") {
-                  const err923 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data362 === "none" || data362 === "incremental-zero")) {
+                  const err923 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.intermediate.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err923];
                   } else {
@@ -11117,20 +11116,29 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data365 === "clamped" || data365 === "released")) {
-                  const err924 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.drawbar.anyOf[1].properties.travels.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err924];
-                  } else {
-                    vErrors.push(err924);
-                  }
-                  errors++;
+              }
+              if (data357["change-position"] !== void 0) {
+                if (!validate29(data357["change-position"], { instancePath: instancePath + "/machine/retract/change-position", parentData: data357, parentDataProperty: "change-position", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                  errors = vErrors.length;
                 }
               }
-              if (data364["taper-air"] !== void 0) {
-                let data366 = data364["taper-air"];
-                if (typeof data366 !== "string") {
-                  const err925 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            } else {
+              const err924 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err924];
+              } else {
+                vErrors.push(err924);
+              }
+              errors++;
+            }
+          }
+          if (data315["length-offset"] !== void 0) {
+            let data364 = data315["length-offset"];
+            if (data364 && typeof data364 == "object" && !Array.isArray(data364)) {
+              for (const key58 in data364) {
+                if (!(key58 === "form" || key58 === "select-moves" || key58 === "cancel-moves")) {
+                  const err925 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key58 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err925];
                   } else {
@@ -11138,8 +11146,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data366 === "yes" || data366 === "no")) {
-                  const err926 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data364.form !== void 0) {
+                let data365 = data364.form;
+                if (typeof data365 !== "string") {
+                  const err926 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err926];
                   } else {
@@ -11147,67 +11158,50 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-            } else {
-              const err927 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err927];
-              } else {
-                vErrors.push(err927);
-              }
-              errors++;
-            }
-            var _valid33 = _errs1092 === errors;
-            valid292 = valid292 || _valid33;
-            if (!valid292) {
-              const err928 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err928];
-              } else {
-                vErrors.push(err928);
-              }
-              errors++;
-            } else {
-              errors = _errs1089;
-              if (vErrors !== null) {
-                if (_errs1089) {
-                  vErrors.length = _errs1089;
-                } else {
-                  vErrors = null;
+                if (!(data365 === "with-first-z" || data365 === "own-block" || data365 === "in-tool-word" || data365 === "none")) {
+                  const err927 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["length-offset"].properties.form.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err927];
+                  } else {
+                    vErrors.push(err927);
+                  }
+                  errors++;
                 }
               }
-            }
-          }
-          if (data310.rack !== void 0) {
-            let data367 = data310.rack;
-            const _errs1101 = errors;
-            let valid295 = false;
-            const _errs1102 = errors;
-            if (typeof data367 !== "string") {
-              const err929 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err929];
-              } else {
-                vErrors.push(err929);
+              if (data364["select-moves"] !== void 0) {
+                let data366 = data364["select-moves"];
+                if (typeof data366 !== "string") {
+                  const err928 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err928];
+                  } else {
+                    vErrors.push(err928);
+                  }
+                  errors++;
+                }
+                if (!(data366 === "yes" || data366 === "no")) {
+                  const err929 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err929];
+                  } else {
+                    vErrors.push(err929);
+                  }
+                  errors++;
+                }
               }
-              errors++;
-            }
-            if ("none" !== data367) {
-              const err930 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err930];
-              } else {
-                vErrors.push(err930);
-              }
-              errors++;
-            }
-            var _valid34 = _errs1102 === errors;
-            valid295 = valid295 || _valid34;
-            const _errs1104 = errors;
-            if (data367 && typeof data367 == "object" && !Array.isArray(data367)) {
-              for (const key60 in data367) {
-                if (!func1.call(schema31.properties.machine.properties.rack.anyOf[1].properties, key60)) {
-                  const err931 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key60 }, message: "must NOT have additional properties" };
+              if (data364["cancel-moves"] !== void 0) {
+                let data367 = data364["cancel-moves"];
+                if (typeof data367 !== "string") {
+                  const err930 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err930];
+                  } else {
+                    vErrors.push(err930);
+                  }
+                  errors++;
+                }
+                if (!(data367 === "yes" || data367 === "no")) {
+                  const err931 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err931];
                   } else {
@@ -11216,75 +11210,79 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data367.style !== void 0) {
-                let data368 = data367.style;
-                if (typeof data368 !== "string") {
-                  const err932 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            } else {
+              const err932 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err932];
+              } else {
+                vErrors.push(err932);
+              }
+              errors++;
+            }
+          }
+          if (data315.lengths !== void 0) {
+            let data368 = data315.lengths;
+            if (typeof data368 !== "string") {
+              const err933 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err933];
+              } else {
+                vErrors.push(err933);
+              }
+              errors++;
+            }
+            if (!(data368 === "table" || data368 === "measured" || data368 === "operator")) {
+              const err934 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.lengths.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err934];
+              } else {
+                vErrors.push(err934);
+              }
+              errors++;
+            }
+          }
+          if (data315.drawbar !== void 0) {
+            let data369 = data315.drawbar;
+            const _errs1103 = errors;
+            let valid293 = false;
+            const _errs1104 = errors;
+            if (typeof data369 !== "string") {
+              const err935 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err935];
+              } else {
+                vErrors.push(err935);
+              }
+              errors++;
+            }
+            if ("none" !== data369) {
+              const err936 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err936];
+              } else {
+                vErrors.push(err936);
+              }
+              errors++;
+            }
+            var _valid34 = _errs1104 === errors;
+            valid293 = valid293 || _valid34;
+            const _errs1106 = errors;
+            if (data369 && typeof data369 == "object" && !Array.isArray(data369)) {
+              for (const key59 in data369) {
+                if (!(key59 === "travels" || key59 === "taper-air")) {
+                  const err937 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key59 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err932];
+                    vErrors = [err937];
                   } else {
-                    vErrors.push(err932);
-                  }
-                  errors++;
-                }
-                if (!(data368 === "drop-in" || data368 === "slide-in")) {
-                  const err933 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.style.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err933];
-                  } else {
-                    vErrors.push(err933);
+                    vErrors.push(err937);
                   }
                   errors++;
                 }
               }
-              if (data367["clear-z"] !== void 0) {
-                let data369 = data367["clear-z"];
-                const _errs1111 = errors;
-                let valid298 = false;
-                const _errs1112 = errors;
-                if (typeof data369 == "number" && isFinite(data369)) {
-                  if (data369 > 1e6 || isNaN(data369)) {
-                    const err934 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err934];
-                    } else {
-                      vErrors.push(err934);
-                    }
-                    errors++;
-                  }
-                  if (data369 < -1e6 || isNaN(data369)) {
-                    const err935 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err935];
-                    } else {
-                      vErrors.push(err935);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err936 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err936];
-                  } else {
-                    vErrors.push(err936);
-                  }
-                  errors++;
-                }
-                var _valid35 = _errs1112 === errors;
-                valid298 = valid298 || _valid35;
-                const _errs1114 = errors;
-                if (typeof data369 === "string") {
-                  if (!pattern24.test(data369)) {
-                    const err937 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err937];
-                    } else {
-                      vErrors.push(err937);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err938 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data369.travels !== void 0) {
+                let data370 = data369.travels;
+                if (typeof data370 !== "string") {
+                  const err938 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err938];
                   } else {
@@ -11292,129 +11290,118 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid35 = _errs1114 === errors;
-                valid298 = valid298 || _valid35;
-                if (!valid298) {
-                  const err939 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                if (!(data370 === "clamped" || data370 === "released")) {
+                  const err939 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.drawbar.anyOf[1].properties.travels.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err939];
                   } else {
                     vErrors.push(err939);
                   }
                   errors++;
-                } else {
-                  errors = _errs1111;
-                  if (vErrors !== null) {
-                    if (_errs1111) {
-                      vErrors.length = _errs1111;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data367["pocket-z"] !== void 0) {
-                let data370 = data367["pocket-z"];
-                const _errs1118 = errors;
-                let valid300 = false;
-                const _errs1119 = errors;
-                if (typeof data370 == "number" && isFinite(data370)) {
-                  if (data370 > 1e6 || isNaN(data370)) {
-                    const err940 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err940];
-                    } else {
-                      vErrors.push(err940);
-                    }
-                    errors++;
-                  }
-                  if (data370 < -1e6 || isNaN(data370)) {
-                    const err941 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err941];
-                    } else {
-                      vErrors.push(err941);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err942 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+              if (data369["taper-air"] !== void 0) {
+                let data371 = data369["taper-air"];
+                if (typeof data371 !== "string") {
+                  const err940 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err942];
+                    vErrors = [err940];
                   } else {
-                    vErrors.push(err942);
+                    vErrors.push(err940);
                   }
                   errors++;
                 }
-                var _valid36 = _errs1119 === errors;
-                valid300 = valid300 || _valid36;
-                const _errs1121 = errors;
-                if (typeof data370 === "string") {
-                  if (!pattern24.test(data370)) {
-                    const err943 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err943];
-                    } else {
-                      vErrors.push(err943);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err944 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data371 === "yes" || data371 === "no")) {
+                  const err941 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
-                    vErrors = [err944];
+                    vErrors = [err941];
                   } else {
-                    vErrors.push(err944);
+                    vErrors.push(err941);
                   }
                   errors++;
-                }
-                var _valid36 = _errs1121 === errors;
-                valid300 = valid300 || _valid36;
-                if (!valid300) {
-                  const err945 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err945];
-                  } else {
-                    vErrors.push(err945);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1118;
-                  if (vErrors !== null) {
-                    if (_errs1118) {
-                      vErrors.length = _errs1118;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data367["descend-from"] !== void 0) {
-                let data371 = data367["descend-from"];
-                const _errs1125 = errors;
-                let valid302 = false;
-                const _errs1126 = errors;
-                if (typeof data371 == "number" && isFinite(data371)) {
-                  if (data371 > 1e6 || isNaN(data371)) {
-                    const err946 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err946];
-                    } else {
-                      vErrors.push(err946);
-                    }
-                    errors++;
-                  }
-                  if (data371 < -1e6 || isNaN(data371)) {
-                    const err947 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err947];
-                    } else {
-                      vErrors.push(err947);
-                    }
-                    errors++;
-                  }
+            } else {
+              const err942 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err942];
+              } else {
+                vErrors.push(err942);
+              }
+              errors++;
+            }
+            var _valid34 = _errs1106 === errors;
+            valid293 = valid293 || _valid34;
+            if (!valid293) {
+              const err943 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err943];
+              } else {
+                vErrors.push(err943);
+              }
+              errors++;
+            } else {
+              errors = _errs1103;
+              if (vErrors !== null) {
+                if (_errs1103) {
+                  vErrors.length = _errs1103;
                 } else {
-                  const err948 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data315.rack !== void 0) {
+            let data372 = data315.rack;
+            const _errs1115 = errors;
+            let valid296 = false;
+            const _errs1116 = errors;
+            if (typeof data372 !== "string") {
+              const err944 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err944];
+              } else {
+                vErrors.push(err944);
+              }
+              errors++;
+            }
+            if ("none" !== data372) {
+              const err945 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err945];
+              } else {
+                vErrors.push(err945);
+              }
+              errors++;
+            }
+            var _valid35 = _errs1116 === errors;
+            valid296 = valid296 || _valid35;
+            const _errs1118 = errors;
+            if (data372 && typeof data372 == "object" && !Array.isArray(data372)) {
+              for (const key60 in data372) {
+                if (!func1.call(schema31.properties.machine.properties.rack.anyOf[1].properties, key60)) {
+                  const err946 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key60 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err946];
+                  } else {
+                    vErrors.push(err946);
+                  }
+                  errors++;
+                }
+              }
+              if (data372.style !== void 0) {
+                let data373 = data372.style;
+                if (typeof data373 !== "string") {
+                  const err947 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err947];
+                  } else {
+                    vErrors.push(err947);
+                  }
+                  errors++;
+                }
+                if (!(data373 === "drop-in" || data373 === "slide-in")) {
+                  const err948 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.style.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err948];
                   } else {
@@ -11422,12 +11409,15 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid37 = _errs1126 === errors;
-                valid302 = valid302 || _valid37;
-                const _errs1128 = errors;
-                if (typeof data371 === "string") {
-                  if (!pattern24.test(data371)) {
-                    const err949 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+              }
+              if (data372["clear-z"] !== void 0) {
+                let data374 = data372["clear-z"];
+                const _errs1125 = errors;
+                let valid299 = false;
+                const _errs1126 = errors;
+                if (typeof data374 == "number" && isFinite(data374)) {
+                  if (data374 > 1e6 || isNaN(data374)) {
+                    const err949 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
                       vErrors = [err949];
                     } else {
@@ -11435,23 +11425,54 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                } else {
-                  const err950 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err950];
-                  } else {
-                    vErrors.push(err950);
+                  if (data374 < -1e6 || isNaN(data374)) {
+                    const err950 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err950];
+                    } else {
+                      vErrors.push(err950);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                var _valid37 = _errs1128 === errors;
-                valid302 = valid302 || _valid37;
-                if (!valid302) {
-                  const err951 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                } else {
+                  const err951 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err951];
                   } else {
                     vErrors.push(err951);
+                  }
+                  errors++;
+                }
+                var _valid36 = _errs1126 === errors;
+                valid299 = valid299 || _valid36;
+                const _errs1128 = errors;
+                if (typeof data374 === "string") {
+                  if (!pattern24.test(data374)) {
+                    const err952 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err952];
+                    } else {
+                      vErrors.push(err952);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err953 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err953];
+                  } else {
+                    vErrors.push(err953);
+                  }
+                  errors++;
+                }
+                var _valid36 = _errs1128 === errors;
+                valid299 = valid299 || _valid36;
+                if (!valid299) {
+                  const err954 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err954];
+                  } else {
+                    vErrors.push(err954);
                   }
                   errors++;
                 } else {
@@ -11465,45 +11486,14 @@ var compiled = (() => {
                   }
                 }
               }
-              if (data367["descend-feed"] !== void 0) {
-                let data372 = data367["descend-feed"];
+              if (data372["pocket-z"] !== void 0) {
+                let data375 = data372["pocket-z"];
                 const _errs1132 = errors;
-                let valid304 = false;
+                let valid301 = false;
                 const _errs1133 = errors;
-                if (typeof data372 == "number" && isFinite(data372)) {
-                  if (data372 > 1e6 || isNaN(data372)) {
-                    const err952 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err952];
-                    } else {
-                      vErrors.push(err952);
-                    }
-                    errors++;
-                  }
-                  if (data372 <= 0 || isNaN(data372)) {
-                    const err953 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err953];
-                    } else {
-                      vErrors.push(err953);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err954 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err954];
-                  } else {
-                    vErrors.push(err954);
-                  }
-                  errors++;
-                }
-                var _valid38 = _errs1133 === errors;
-                valid304 = valid304 || _valid38;
-                const _errs1135 = errors;
-                if (typeof data372 === "string") {
-                  if (!pattern102.test(data372)) {
-                    const err955 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                if (typeof data375 == "number" && isFinite(data375)) {
+                  if (data375 > 1e6 || isNaN(data375)) {
+                    const err955 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
                       vErrors = [err955];
                     } else {
@@ -11511,23 +11501,54 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                } else {
-                  const err956 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err956];
-                  } else {
-                    vErrors.push(err956);
+                  if (data375 < -1e6 || isNaN(data375)) {
+                    const err956 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err956];
+                    } else {
+                      vErrors.push(err956);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                var _valid38 = _errs1135 === errors;
-                valid304 = valid304 || _valid38;
-                if (!valid304) {
-                  const err957 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                } else {
+                  const err957 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err957];
                   } else {
                     vErrors.push(err957);
+                  }
+                  errors++;
+                }
+                var _valid37 = _errs1133 === errors;
+                valid301 = valid301 || _valid37;
+                const _errs1135 = errors;
+                if (typeof data375 === "string") {
+                  if (!pattern24.test(data375)) {
+                    const err958 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err958];
+                    } else {
+                      vErrors.push(err958);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err959 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err959];
+                  } else {
+                    vErrors.push(err959);
+                  }
+                  errors++;
+                }
+                var _valid37 = _errs1135 === errors;
+                valid301 = valid301 || _valid37;
+                if (!valid301) {
+                  const err960 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err960];
+                  } else {
+                    vErrors.push(err960);
                   }
                   errors++;
                 } else {
@@ -11541,91 +11562,45 @@ var compiled = (() => {
                   }
                 }
               }
-              if (data367.pockets !== void 0) {
-                let data373 = data367.pockets;
-                const _errs1138 = errors;
-                let valid305 = false;
+              if (data372["descend-from"] !== void 0) {
+                let data376 = data372["descend-from"];
                 const _errs1139 = errors;
-                if (data373 && typeof data373 == "object" && !Array.isArray(data373)) {
-                  for (const key61 in data373) {
-                    if (!(key61 === "first" || key61 === "pitch" || key61 === "count")) {
-                      const err958 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key61 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err958];
-                      } else {
-                        vErrors.push(err958);
-                      }
-                      errors++;
-                    }
-                  }
-                  if (data373.first !== void 0) {
-                    if (!validate31(data373.first, { instancePath: instancePath + "/machine/rack/pockets/first", parentData: data373, parentDataProperty: "first", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-                      errors = vErrors.length;
-                    }
-                  }
-                  if (data373.pitch !== void 0) {
-                    if (!validate31(data373.pitch, { instancePath: instancePath + "/machine/rack/pockets/pitch", parentData: data373, parentDataProperty: "pitch", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-                      errors = vErrors.length;
-                    }
-                  }
-                  if (data373.count !== void 0) {
-                    let data376 = data373.count;
-                    if (!(typeof data376 == "number" && (!(data376 % 1) && !isNaN(data376)) && isFinite(data376))) {
-                      const err959 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                      if (vErrors === null) {
-                        vErrors = [err959];
-                      } else {
-                        vErrors.push(err959);
-                      }
-                      errors++;
-                    }
-                    if (typeof data376 == "number" && isFinite(data376)) {
-                      if (data376 > 200 || isNaN(data376)) {
-                        const err960 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/maximum", keyword: "maximum", params: { comparison: "<=", limit: 200 }, message: "must be <= 200" };
-                        if (vErrors === null) {
-                          vErrors = [err960];
-                        } else {
-                          vErrors.push(err960);
-                        }
-                        errors++;
-                      }
-                      if (data376 < 1 || isNaN(data376)) {
-                        const err961 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1" };
-                        if (vErrors === null) {
-                          vErrors = [err961];
-                        } else {
-                          vErrors.push(err961);
-                        }
-                        errors++;
-                      }
-                    }
-                  }
-                } else {
-                  const err962 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-                  if (vErrors === null) {
-                    vErrors = [err962];
-                  } else {
-                    vErrors.push(err962);
-                  }
-                  errors++;
-                }
-                var _valid39 = _errs1139 === errors;
-                valid305 = valid305 || _valid39;
-                const _errs1146 = errors;
-                if (Array.isArray(data373)) {
-                  if (data373.length > 200) {
-                    const err963 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 200 }, message: "must NOT have more than 200 items" };
+                let valid303 = false;
+                const _errs1140 = errors;
+                if (typeof data376 == "number" && isFinite(data376)) {
+                  if (data376 > 1e6 || isNaN(data376)) {
+                    const err961 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
-                      vErrors = [err963];
+                      vErrors = [err961];
                     } else {
-                      vErrors.push(err963);
+                      vErrors.push(err961);
                     }
                     errors++;
                   }
-                  if (data373.length < 1) {
-                    const err964 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+                  if (data376 < -1e6 || isNaN(data376)) {
+                    const err962 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err962];
+                    } else {
+                      vErrors.push(err962);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err963 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err963];
+                  } else {
+                    vErrors.push(err963);
+                  }
+                  errors++;
+                }
+                var _valid38 = _errs1140 === errors;
+                valid303 = valid303 || _valid38;
+                const _errs1142 = errors;
+                if (typeof data376 === "string") {
+                  if (!pattern24.test(data376)) {
+                    const err964 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                     if (vErrors === null) {
                       vErrors = [err964];
                     } else {
@@ -11633,15 +11608,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  const len11 = data373.length;
-                  for (let i13 = 0; i13 < len11; i13++) {
-                    if (!validate31(data373[i13], { instancePath: instancePath + "/machine/rack/pockets/" + i13, parentData: data373, parentDataProperty: i13, rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-                      errors = vErrors.length;
-                    }
-                  }
                 } else {
-                  const err965 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err965 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err965];
                   } else {
@@ -11649,10 +11617,10 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid39 = _errs1146 === errors;
-                valid305 = valid305 || _valid39;
-                if (!valid305) {
-                  const err966 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid38 = _errs1142 === errors;
+                valid303 = valid303 || _valid38;
+                if (!valid303) {
+                  const err966 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err966];
                   } else {
@@ -11660,113 +11628,125 @@ var compiled = (() => {
                   }
                   errors++;
                 } else {
-                  errors = _errs1138;
+                  errors = _errs1139;
                   if (vErrors !== null) {
-                    if (_errs1138) {
-                      vErrors.length = _errs1138;
+                    if (_errs1139) {
+                      vErrors.length = _errs1139;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data367.zone !== void 0) {
-                let data378 = data367.zone;
-                if (data378 && typeof data378 == "object" && !Array.isArray(data378)) {
-                  for (const key62 in data378) {
-                    if (!(key62 === "min" || key62 === "max")) {
-                      const err967 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key62 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err967];
-                      } else {
-                        vErrors.push(err967);
-                      }
-                      errors++;
+              if (data372["descend-feed"] !== void 0) {
+                let data377 = data372["descend-feed"];
+                const _errs1146 = errors;
+                let valid305 = false;
+                const _errs1147 = errors;
+                if (typeof data377 == "number" && isFinite(data377)) {
+                  if (data377 > 1e6 || isNaN(data377)) {
+                    const err967 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err967];
+                    } else {
+                      vErrors.push(err967);
                     }
+                    errors++;
                   }
-                  if (data378.min !== void 0) {
-                    if (!validate29(data378.min, { instancePath: instancePath + "/machine/rack/zone/min", parentData: data378, parentDataProperty: "min", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                      errors = vErrors.length;
+                  if (data377 <= 0 || isNaN(data377)) {
+                    const err968 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                    if (vErrors === null) {
+                      vErrors = [err968];
+                    } else {
+                      vErrors.push(err968);
                     }
-                  }
-                  if (data378.max !== void 0) {
-                    if (!validate29(data378.max, { instancePath: instancePath + "/machine/rack/zone/max", parentData: data378, parentDataProperty: "max", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                      errors = vErrors.length;
-                    }
+                    errors++;
                   }
                 } else {
-                  const err968 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err969 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
-                    vErrors = [err968];
+                    vErrors = [err969];
                   } else {
-                    vErrors.push(err968);
+                    vErrors.push(err969);
                   }
                   errors++;
                 }
-              }
-              if (data367.slide !== void 0) {
-                let data381 = data367.slide;
-                if (data381 && typeof data381 == "object" && !Array.isArray(data381)) {
-                  for (const key63 in data381) {
-                    if (!(key63 === "direction" || key63 === "distance" || key63 === "feed")) {
-                      const err969 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key63 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err969];
-                      } else {
-                        vErrors.push(err969);
-                      }
-                      errors++;
-                    }
-                  }
-                  if (data381.direction !== void 0) {
-                    let data382 = data381.direction;
-                    if (typeof data382 !== "string") {
-                      const err970 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err970];
-                      } else {
-                        vErrors.push(err970);
-                      }
-                      errors++;
-                    }
-                    if (!(data382 === "+x" || data382 === "-x" || data382 === "+y" || data382 === "-y")) {
-                      const err971 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.slide.properties.direction.enum }, message: "must be equal to one of the allowed values" };
-                      if (vErrors === null) {
-                        vErrors = [err971];
-                      } else {
-                        vErrors.push(err971);
-                      }
-                      errors++;
-                    }
-                  }
-                  if (data381.distance !== void 0) {
-                    let data383 = data381.distance;
-                    const _errs1161 = errors;
-                    let valid312 = false;
-                    const _errs1162 = errors;
-                    if (typeof data383 == "number" && isFinite(data383)) {
-                      if (data383 > 1e6 || isNaN(data383)) {
-                        const err972 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err972];
-                        } else {
-                          vErrors.push(err972);
-                        }
-                        errors++;
-                      }
-                      if (data383 < -1e6 || isNaN(data383)) {
-                        const err973 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err973];
-                        } else {
-                          vErrors.push(err973);
-                        }
-                        errors++;
-                      }
+                var _valid39 = _errs1147 === errors;
+                valid305 = valid305 || _valid39;
+                const _errs1149 = errors;
+                if (typeof data377 === "string") {
+                  if (!pattern102.test(data377)) {
+                    const err970 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err970];
                     } else {
-                      const err974 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      vErrors.push(err970);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err971 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err971];
+                  } else {
+                    vErrors.push(err971);
+                  }
+                  errors++;
+                }
+                var _valid39 = _errs1149 === errors;
+                valid305 = valid305 || _valid39;
+                if (!valid305) {
+                  const err972 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err972];
+                  } else {
+                    vErrors.push(err972);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1146;
+                  if (vErrors !== null) {
+                    if (_errs1146) {
+                      vErrors.length = _errs1146;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data372.pockets !== void 0) {
+                let data378 = data372.pockets;
+                const _errs1152 = errors;
+                let valid306 = false;
+                const _errs1153 = errors;
+                if (data378 && typeof data378 == "object" && !Array.isArray(data378)) {
+                  for (const key61 in data378) {
+                    if (!(key61 === "first" || key61 === "pitch" || key61 === "count")) {
+                      const err973 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key61 }, message: "must NOT have additional properties" };
+                      if (vErrors === null) {
+                        vErrors = [err973];
+                      } else {
+                        vErrors.push(err973);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data378.first !== void 0) {
+                    if (!validate31(data378.first, { instancePath: instancePath + "/machine/rack/pockets/first", parentData: data378, parentDataProperty: "first", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                  if (data378.pitch !== void 0) {
+                    if (!validate31(data378.pitch, { instancePath: instancePath + "/machine/rack/pockets/pitch", parentData: data378, parentDataProperty: "pitch", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                  if (data378.count !== void 0) {
+                    let data381 = data378.count;
+                    if (!(typeof data381 == "number" && (!(data381 % 1) && !isNaN(data381)) && isFinite(data381))) {
+                      const err974 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                       if (vErrors === null) {
                         vErrors = [err974];
                       } else {
@@ -11774,12 +11754,9 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                    var _valid40 = _errs1162 === errors;
-                    valid312 = valid312 || _valid40;
-                    const _errs1164 = errors;
-                    if (typeof data383 === "string") {
-                      if (!pattern24.test(data383)) {
-                        const err975 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (typeof data381 == "number" && isFinite(data381)) {
+                      if (data381 > 200 || isNaN(data381)) {
+                        const err975 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/maximum", keyword: "maximum", params: { comparison: "<=", limit: 200 }, message: "must be <= 200" };
                         if (vErrors === null) {
                           vErrors = [err975];
                         } else {
@@ -11787,84 +11764,91 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                    } else {
-                      const err976 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err976];
-                      } else {
-                        vErrors.push(err976);
-                      }
-                      errors++;
-                    }
-                    var _valid40 = _errs1164 === errors;
-                    valid312 = valid312 || _valid40;
-                    if (!valid312) {
-                      const err977 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                      if (vErrors === null) {
-                        vErrors = [err977];
-                      } else {
-                        vErrors.push(err977);
-                      }
-                      errors++;
-                    } else {
-                      errors = _errs1161;
-                      if (vErrors !== null) {
-                        if (_errs1161) {
-                          vErrors.length = _errs1161;
+                      if (data381 < 1 || isNaN(data381)) {
+                        const err976 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1" };
+                        if (vErrors === null) {
+                          vErrors = [err976];
                         } else {
-                          vErrors = null;
+                          vErrors.push(err976);
                         }
+                        errors++;
                       }
                     }
                   }
-                  if (data381.feed !== void 0) {
-                    let data384 = data381.feed;
-                    const _errs1168 = errors;
-                    let valid314 = false;
-                    const _errs1169 = errors;
-                    if (typeof data384 == "number" && isFinite(data384)) {
-                      if (data384 > 1e6 || isNaN(data384)) {
-                        const err978 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err978];
-                        } else {
-                          vErrors.push(err978);
-                        }
-                        errors++;
-                      }
-                      if (data384 <= 0 || isNaN(data384)) {
-                        const err979 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                        if (vErrors === null) {
-                          vErrors = [err979];
-                        } else {
-                          vErrors.push(err979);
-                        }
-                        errors++;
-                      }
+                } else {
+                  const err977 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  if (vErrors === null) {
+                    vErrors = [err977];
+                  } else {
+                    vErrors.push(err977);
+                  }
+                  errors++;
+                }
+                var _valid40 = _errs1153 === errors;
+                valid306 = valid306 || _valid40;
+                const _errs1160 = errors;
+                if (Array.isArray(data378)) {
+                  if (data378.length > 200) {
+                    const err978 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 200 }, message: "must NOT have more than 200 items" };
+                    if (vErrors === null) {
+                      vErrors = [err978];
                     } else {
-                      const err980 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err980];
-                      } else {
-                        vErrors.push(err980);
-                      }
-                      errors++;
+                      vErrors.push(err978);
                     }
-                    var _valid41 = _errs1169 === errors;
-                    valid314 = valid314 || _valid41;
-                    const _errs1171 = errors;
-                    if (typeof data384 === "string") {
-                      if (!pattern102.test(data384)) {
-                        const err981 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
-                        if (vErrors === null) {
-                          vErrors = [err981];
-                        } else {
-                          vErrors.push(err981);
-                        }
-                        errors++;
-                      }
+                    errors++;
+                  }
+                  if (data378.length < 1) {
+                    const err979 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+                    if (vErrors === null) {
+                      vErrors = [err979];
                     } else {
-                      const err982 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      vErrors.push(err979);
+                    }
+                    errors++;
+                  }
+                  const len11 = data378.length;
+                  for (let i13 = 0; i13 < len11; i13++) {
+                    if (!validate31(data378[i13], { instancePath: instancePath + "/machine/rack/pockets/" + i13, parentData: data378, parentDataProperty: i13, rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                } else {
+                  const err980 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  if (vErrors === null) {
+                    vErrors = [err980];
+                  } else {
+                    vErrors.push(err980);
+                  }
+                  errors++;
+                }
+                var _valid40 = _errs1160 === errors;
+                valid306 = valid306 || _valid40;
+                if (!valid306) {
+                  const err981 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err981];
+                  } else {
+                    vErrors.push(err981);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1152;
+                  if (vErrors !== null) {
+                    if (_errs1152) {
+                      vErrors.length = _errs1152;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data372.zone !== void 0) {
+                let data383 = data372.zone;
+                if (data383 && typeof data383 == "object" && !Array.isArray(data383)) {
+                  for (const key62 in data383) {
+                    if (!(key62 === "min" || key62 === "max")) {
+                      const err982 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key62 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
                         vErrors = [err982];
                       } else {
@@ -11872,21 +11856,210 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                    var _valid41 = _errs1171 === errors;
-                    valid314 = valid314 || _valid41;
-                    if (!valid314) {
-                      const err983 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  }
+                  if (data383.min !== void 0) {
+                    if (!validate29(data383.min, { instancePath: instancePath + "/machine/rack/zone/min", parentData: data383, parentDataProperty: "min", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                  if (data383.max !== void 0) {
+                    if (!validate29(data383.max, { instancePath: instancePath + "/machine/rack/zone/max", parentData: data383, parentDataProperty: "max", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                } else {
+                  const err983 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  if (vErrors === null) {
+                    vErrors = [err983];
+                  } else {
+                    vErrors.push(err983);
+                  }
+                  errors++;
+                }
+              }
+              if (data372.slide !== void 0) {
+                let data386 = data372.slide;
+                if (data386 && typeof data386 == "object" && !Array.isArray(data386)) {
+                  for (const key63 in data386) {
+                    if (!(key63 === "direction" || key63 === "distance" || key63 === "feed")) {
+                      const err984 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key63 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
-                        vErrors = [err983];
+                        vErrors = [err984];
                       } else {
-                        vErrors.push(err983);
+                        vErrors.push(err984);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data386.direction !== void 0) {
+                    let data387 = data386.direction;
+                    if (typeof data387 !== "string") {
+                      const err985 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err985];
+                      } else {
+                        vErrors.push(err985);
+                      }
+                      errors++;
+                    }
+                    if (!(data387 === "+x" || data387 === "-x" || data387 === "+y" || data387 === "-y")) {
+                      const err986 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.slide.properties.direction.enum }, message: "must be equal to one of the allowed values" };
+                      if (vErrors === null) {
+                        vErrors = [err986];
+                      } else {
+                        vErrors.push(err986);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data386.distance !== void 0) {
+                    let data388 = data386.distance;
+                    const _errs1175 = errors;
+                    let valid313 = false;
+                    const _errs1176 = errors;
+                    if (typeof data388 == "number" && isFinite(data388)) {
+                      if (data388 > 1e6 || isNaN(data388)) {
+                        const err987 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err987];
+                        } else {
+                          vErrors.push(err987);
+                        }
+                        errors++;
+                      }
+                      if (data388 < -1e6 || isNaN(data388)) {
+                        const err988 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err988];
+                        } else {
+                          vErrors.push(err988);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err989 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err989];
+                      } else {
+                        vErrors.push(err989);
+                      }
+                      errors++;
+                    }
+                    var _valid41 = _errs1176 === errors;
+                    valid313 = valid313 || _valid41;
+                    const _errs1178 = errors;
+                    if (typeof data388 === "string") {
+                      if (!pattern24.test(data388)) {
+                        const err990 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err990];
+                        } else {
+                          vErrors.push(err990);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err991 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err991];
+                      } else {
+                        vErrors.push(err991);
+                      }
+                      errors++;
+                    }
+                    var _valid41 = _errs1178 === errors;
+                    valid313 = valid313 || _valid41;
+                    if (!valid313) {
+                      const err992 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err992];
+                      } else {
+                        vErrors.push(err992);
                       }
                       errors++;
                     } else {
-                      errors = _errs1168;
+                      errors = _errs1175;
                       if (vErrors !== null) {
-                        if (_errs1168) {
-                          vErrors.length = _errs1168;
+                        if (_errs1175) {
+                          vErrors.length = _errs1175;
+                        } else {
+                          vErrors = null;
+                        }
+                      }
+                    }
+                  }
+                  if (data386.feed !== void 0) {
+                    let data389 = data386.feed;
+                    const _errs1182 = errors;
+                    let valid315 = false;
+                    const _errs1183 = errors;
+                    if (typeof data389 == "number" && isFinite(data389)) {
+                      if (data389 > 1e6 || isNaN(data389)) {
+                        const err993 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err993];
+                        } else {
+                          vErrors.push(err993);
+                        }
+                        errors++;
+                      }
+                      if (data389 <= 0 || isNaN(data389)) {
+                        const err994 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                        if (vErrors === null) {
+                          vErrors = [err994];
+                        } else {
+                          vErrors.push(err994);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err995 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err995];
+                      } else {
+                        vErrors.push(err995);
+                      }
+                      errors++;
+                    }
+                    var _valid42 = _errs1183 === errors;
+                    valid315 = valid315 || _valid42;
+                    const _errs1185 = errors;
+                    if (typeof data389 === "string") {
+                      if (!pattern102.test(data389)) {
+                        const err996 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                        if (vErrors === null) {
+                          vErrors = [err996];
+                        } else {
+                          vErrors.push(err996);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err997 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err997];
+                      } else {
+                        vErrors.push(err997);
+                      }
+                      errors++;
+                    }
+                    var _valid42 = _errs1185 === errors;
+                    valid315 = valid315 || _valid42;
+                    if (!valid315) {
+                      const err998 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err998];
+                      } else {
+                        vErrors.push(err998);
+                      }
+                      errors++;
+                    } else {
+                      errors = _errs1182;
+                      if (vErrors !== null) {
+                        if (_errs1182) {
+                          vErrors.length = _errs1182;
                         } else {
                           vErrors = null;
                         }
@@ -11894,225 +12067,41 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err984 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err999 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
-                    vErrors = [err984];
+                    vErrors = [err999];
                   } else {
-                    vErrors.push(err984);
+                    vErrors.push(err999);
                   }
                   errors++;
                 }
               }
-              if (data367.widest !== void 0) {
-                let data385 = data367.widest;
-                const _errs1175 = errors;
-                let valid316 = false;
-                const _errs1176 = errors;
-                if (typeof data385 == "number" && isFinite(data385)) {
-                  if (data385 > 1e6 || isNaN(data385)) {
-                    const err985 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+              if (data372.widest !== void 0) {
+                let data390 = data372.widest;
+                const _errs1189 = errors;
+                let valid317 = false;
+                const _errs1190 = errors;
+                if (typeof data390 == "number" && isFinite(data390)) {
+                  if (data390 > 1e6 || isNaN(data390)) {
+                    const err1000 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
-                      vErrors = [err985];
+                      vErrors = [err1000];
                     } else {
-                      vErrors.push(err985);
+                      vErrors.push(err1000);
                     }
                     errors++;
                   }
-                  if (data385 < 0 || isNaN(data385)) {
-                    const err986 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                  if (data390 < 0 || isNaN(data390)) {
+                    const err1001 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err986];
+                      vErrors = [err1001];
                     } else {
-                      vErrors.push(err986);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err987 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err987];
-                  } else {
-                    vErrors.push(err987);
-                  }
-                  errors++;
-                }
-                var _valid42 = _errs1176 === errors;
-                valid316 = valid316 || _valid42;
-                const _errs1178 = errors;
-                if (typeof data385 === "string") {
-                  if (!pattern22.test(data385)) {
-                    const err988 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err988];
-                    } else {
-                      vErrors.push(err988);
+                      vErrors.push(err1001);
                     }
                     errors++;
                   }
                 } else {
-                  const err989 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err989];
-                  } else {
-                    vErrors.push(err989);
-                  }
-                  errors++;
-                }
-                var _valid42 = _errs1178 === errors;
-                valid316 = valid316 || _valid42;
-                if (!valid316) {
-                  const err990 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err990];
-                  } else {
-                    vErrors.push(err990);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1175;
-                  if (vErrors !== null) {
-                    if (_errs1175) {
-                      vErrors.length = _errs1175;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
-                }
-              }
-              if (data367.longest !== void 0) {
-                let data386 = data367.longest;
-                const _errs1182 = errors;
-                let valid318 = false;
-                const _errs1183 = errors;
-                if (typeof data386 == "number" && isFinite(data386)) {
-                  if (data386 > 1e6 || isNaN(data386)) {
-                    const err991 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err991];
-                    } else {
-                      vErrors.push(err991);
-                    }
-                    errors++;
-                  }
-                  if (data386 < 0 || isNaN(data386)) {
-                    const err992 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err992];
-                    } else {
-                      vErrors.push(err992);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err993 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err993];
-                  } else {
-                    vErrors.push(err993);
-                  }
-                  errors++;
-                }
-                var _valid43 = _errs1183 === errors;
-                valid318 = valid318 || _valid43;
-                const _errs1185 = errors;
-                if (typeof data386 === "string") {
-                  if (!pattern22.test(data386)) {
-                    const err994 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err994];
-                    } else {
-                      vErrors.push(err994);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err995 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err995];
-                  } else {
-                    vErrors.push(err995);
-                  }
-                  errors++;
-                }
-                var _valid43 = _errs1185 === errors;
-                valid318 = valid318 || _valid43;
-                if (!valid318) {
-                  const err996 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err996];
-                  } else {
-                    vErrors.push(err996);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1182;
-                  if (vErrors !== null) {
-                    if (_errs1182) {
-                      vErrors.length = _errs1182;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
-                }
-              }
-              if (data367.cover !== void 0) {
-                let data387 = data367.cover;
-                if (typeof data387 !== "string") {
-                  const err997 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err997];
-                  } else {
-                    vErrors.push(err997);
-                  }
-                  errors++;
-                }
-                if (!(data387 === "yes" || data387 === "no")) {
-                  const err998 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err998];
-                  } else {
-                    vErrors.push(err998);
-                  }
-                  errors++;
-                }
-              }
-              if (data367["at-end"] !== void 0) {
-                let data388 = data367["at-end"];
-                if (data388 && typeof data388 == "object" && !Array.isArray(data388)) {
-                  for (const key64 in data388) {
-                    if (!(key64 === "tool")) {
-                      const err999 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key64 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err999];
-                      } else {
-                        vErrors.push(err999);
-                      }
-                      errors++;
-                    }
-                  }
-                  if (data388.tool !== void 0) {
-                    let data389 = data388.tool;
-                    if (typeof data389 !== "string") {
-                      const err1000 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err1000];
-                      } else {
-                        vErrors.push(err1000);
-                      }
-                      errors++;
-                    }
-                    if (!(data389 === "return" || data389 === "keep")) {
-                      const err1001 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties["at-end"].properties.tool.enum }, message: "must be equal to one of the allowed values" };
-                      if (vErrors === null) {
-                        vErrors = [err1001];
-                      } else {
-                        vErrors.push(err1001);
-                      }
-                      errors++;
-                    }
-                  }
-                } else {
-                  const err1002 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err1002 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1002];
                   } else {
@@ -12120,226 +12109,248 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-            } else {
-              const err1003 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1003];
-              } else {
-                vErrors.push(err1003);
-              }
-              errors++;
-            }
-            var _valid34 = _errs1104 === errors;
-            valid295 = valid295 || _valid34;
-            if (!valid295) {
-              const err1004 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1004];
-              } else {
-                vErrors.push(err1004);
-              }
-              errors++;
-            } else {
-              errors = _errs1101;
-              if (vErrors !== null) {
-                if (_errs1101) {
-                  vErrors.length = _errs1101;
+                var _valid43 = _errs1190 === errors;
+                valid317 = valid317 || _valid43;
+                const _errs1192 = errors;
+                if (typeof data390 === "string") {
+                  if (!pattern22.test(data390)) {
+                    const err1003 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1003];
+                    } else {
+                      vErrors.push(err1003);
+                    }
+                    errors++;
+                  }
                 } else {
-                  vErrors = null;
+                  const err1004 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1004];
+                  } else {
+                    vErrors.push(err1004);
+                  }
+                  errors++;
                 }
-              }
-            }
-          }
-          if (data310.park !== void 0) {
-            if (!validate31(data310.park, { instancePath: instancePath + "/machine/park", parentData: data310, parentDataProperty: "park", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-              errors = vErrors.length;
-            }
-          }
-          if (data310.outputs !== void 0) {
-            let data391 = data310.outputs;
-            if (data391 && typeof data391 == "object" && !Array.isArray(data391)) {
-              for (const key65 in data391) {
-                if (!pattern108.test(key65)) {
-                  const err1005 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key65 }, message: "must NOT have additional properties" };
+                var _valid43 = _errs1192 === errors;
+                valid317 = valid317 || _valid43;
+                if (!valid317) {
+                  const err1005 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err1005];
                   } else {
                     vErrors.push(err1005);
                   }
                   errors++;
-                }
-              }
-              for (const key66 in data391) {
-                if (pattern108.test(key66)) {
-                  let data392 = data391[key66];
-                  if (data392 && typeof data392 == "object" && !Array.isArray(data392)) {
-                    for (const key67 in data392) {
-                      if (!(key67 === "number" || key67 === "during")) {
-                        const err1006 = { instancePath: instancePath + "/machine/outputs/" + key66.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key67 }, message: "must NOT have additional properties" };
-                        if (vErrors === null) {
-                          vErrors = [err1006];
-                        } else {
-                          vErrors.push(err1006);
-                        }
-                        errors++;
-                      }
-                    }
-                    if (data392.number !== void 0) {
-                      let data393 = data392.number;
-                      if (!(typeof data393 == "number" && (!(data393 % 1) && !isNaN(data393)) && isFinite(data393))) {
-                        const err1007 = { instancePath: instancePath + "/machine/outputs/" + key66.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                        if (vErrors === null) {
-                          vErrors = [err1007];
-                        } else {
-                          vErrors.push(err1007);
-                        }
-                        errors++;
-                      }
-                      if (typeof data393 == "number" && isFinite(data393)) {
-                        if (data393 > 9999 || isNaN(data393)) {
-                          const err1008 = { instancePath: instancePath + "/machine/outputs/" + key66.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                          if (vErrors === null) {
-                            vErrors = [err1008];
-                          } else {
-                            vErrors.push(err1008);
-                          }
-                          errors++;
-                        }
-                        if (data393 < 0 || isNaN(data393)) {
-                          const err1009 = { instancePath: instancePath + "/machine/outputs/" + key66.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                          if (vErrors === null) {
-                            vErrors = [err1009];
-                          } else {
-                            vErrors.push(err1009);
-                          }
-                          errors++;
-                        }
-                      }
-                    }
-                    if (data392.during !== void 0) {
-                      let data394 = data392.during;
-                      if (typeof data394 !== "string") {
-                        const err1010 = { instancePath: instancePath + "/machine/outputs/" + key66.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                        if (vErrors === null) {
-                          vErrors = [err1010];
-                        } else {
-                          vErrors.push(err1010);
-                        }
-                        errors++;
-                      }
-                      if (!(data394 === "cutting" || data394 === "program")) {
-                        const err1011 = { instancePath: instancePath + "/machine/outputs/" + key66.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.outputs.patternProperties["^[a-z][a-z0-9-]{0,30}$"].properties.during.enum }, message: "must be equal to one of the allowed values" };
-                        if (vErrors === null) {
-                          vErrors = [err1011];
-                        } else {
-                          vErrors.push(err1011);
-                        }
-                        errors++;
-                      }
-                    }
-                  } else {
-                    const err1012 = { instancePath: instancePath + "/machine/outputs/" + key66.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-                    if (vErrors === null) {
-                      vErrors = [err1012];
-                    } else {
-                      vErrors.push(err1012);
-                    }
-                    errors++;
-                  }
-                }
-              }
-            } else {
-              const err1013 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1013];
-              } else {
-                vErrors.push(err1013);
-              }
-              errors++;
-            }
-          }
-          if (data310.hood !== void 0) {
-            let data395 = data310.hood;
-            if (typeof data395 !== "string") {
-              const err1014 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err1014];
-              } else {
-                vErrors.push(err1014);
-              }
-              errors++;
-            }
-            if (!(data395 === "yes" || data395 === "no")) {
-              const err1015 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err1015];
-              } else {
-                vErrors.push(err1015);
-              }
-              errors++;
-            }
-          }
-          if (data310["keep-out"] !== void 0) {
-            let data396 = data310["keep-out"];
-            if (Array.isArray(data396)) {
-              if (data396.length > 50) {
-                const err1016 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/maxItems", keyword: "maxItems", params: { limit: 50 }, message: "must NOT have more than 50 items" };
-                if (vErrors === null) {
-                  vErrors = [err1016];
                 } else {
-                  vErrors.push(err1016);
+                  errors = _errs1189;
+                  if (vErrors !== null) {
+                    if (_errs1189) {
+                      vErrors.length = _errs1189;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
-                errors++;
               }
-              const len12 = data396.length;
-              for (let i14 = 0; i14 < len12; i14++) {
-                let data397 = data396[i14];
-                if (data397 && typeof data397 == "object" && !Array.isArray(data397)) {
-                  if (data397.name === void 0) {
-                    const err1017 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'" };
+              if (data372.longest !== void 0) {
+                let data391 = data372.longest;
+                const _errs1196 = errors;
+                let valid319 = false;
+                const _errs1197 = errors;
+                if (typeof data391 == "number" && isFinite(data391)) {
+                  if (data391 > 1e6 || isNaN(data391)) {
+                    const err1006 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
-                      vErrors = [err1017];
+                      vErrors = [err1006];
                     } else {
-                      vErrors.push(err1017);
+                      vErrors.push(err1006);
                     }
                     errors++;
                   }
-                  if (data397.min === void 0) {
-                    const err1018 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "min" }, message: "must have required property 'min'" };
+                  if (data391 < 0 || isNaN(data391)) {
+                    const err1007 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err1018];
+                      vErrors = [err1007];
                     } else {
-                      vErrors.push(err1018);
+                      vErrors.push(err1007);
                     }
                     errors++;
                   }
-                  if (data397.max === void 0) {
-                    const err1019 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "max" }, message: "must have required property 'max'" };
+                } else {
+                  const err1008 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err1008];
+                  } else {
+                    vErrors.push(err1008);
+                  }
+                  errors++;
+                }
+                var _valid44 = _errs1197 === errors;
+                valid319 = valid319 || _valid44;
+                const _errs1199 = errors;
+                if (typeof data391 === "string") {
+                  if (!pattern22.test(data391)) {
+                    const err1009 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                     if (vErrors === null) {
-                      vErrors = [err1019];
+                      vErrors = [err1009];
                     } else {
-                      vErrors.push(err1019);
+                      vErrors.push(err1009);
                     }
                     errors++;
                   }
-                  for (const key68 in data397) {
-                    if (!(key68 === "name" || key68 === "min" || key68 === "max")) {
-                      const err1020 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key68 }, message: "must NOT have additional properties" };
+                } else {
+                  const err1010 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1010];
+                  } else {
+                    vErrors.push(err1010);
+                  }
+                  errors++;
+                }
+                var _valid44 = _errs1199 === errors;
+                valid319 = valid319 || _valid44;
+                if (!valid319) {
+                  const err1011 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1011];
+                  } else {
+                    vErrors.push(err1011);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1196;
+                  if (vErrors !== null) {
+                    if (_errs1196) {
+                      vErrors.length = _errs1196;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data372.cover !== void 0) {
+                let data392 = data372.cover;
+                if (typeof data392 !== "string") {
+                  const err1012 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1012];
+                  } else {
+                    vErrors.push(err1012);
+                  }
+                  errors++;
+                }
+                if (!(data392 === "yes" || data392 === "no")) {
+                  const err1013 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err1013];
+                  } else {
+                    vErrors.push(err1013);
+                  }
+                  errors++;
+                }
+              }
+              if (data372["at-end"] !== void 0) {
+                let data393 = data372["at-end"];
+                if (data393 && typeof data393 == "object" && !Array.isArray(data393)) {
+                  for (const key64 in data393) {
+                    if (!(key64 === "tool")) {
+                      const err1014 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key64 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
-                        vErrors = [err1020];
+                        vErrors = [err1014];
                       } else {
-                        vErrors.push(err1020);
+                        vErrors.push(err1014);
                       }
                       errors++;
                     }
                   }
-                  if (data397.name !== void 0) {
-                    let data398 = data397.name;
-                    if (typeof data398 === "string") {
-                      if (func2(data398) > 60) {
-                        const err1021 = { instancePath: instancePath + "/machine/keep-out/" + i14 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 60 }, message: "must NOT have more than 60 characters" };
+                  if (data393.tool !== void 0) {
+                    let data394 = data393.tool;
+                    if (typeof data394 !== "string") {
+                      const err1015 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err1015];
+                      } else {
+                        vErrors.push(err1015);
+                      }
+                      errors++;
+                    }
+                    if (!(data394 === "return" || data394 === "keep")) {
+                      const err1016 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties["at-end"].properties.tool.enum }, message: "must be equal to one of the allowed values" };
+                      if (vErrors === null) {
+                        vErrors = [err1016];
+                      } else {
+                        vErrors.push(err1016);
+                      }
+                      errors++;
+                    }
+                  }
+                } else {
+                  const err1017 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  if (vErrors === null) {
+                    vErrors = [err1017];
+                  } else {
+                    vErrors.push(err1017);
+                  }
+                  errors++;
+                }
+              }
+            } else {
+              const err1018 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err1018];
+              } else {
+                vErrors.push(err1018);
+              }
+              errors++;
+            }
+            var _valid35 = _errs1118 === errors;
+            valid296 = valid296 || _valid35;
+            if (!valid296) {
+              const err1019 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1019];
+              } else {
+                vErrors.push(err1019);
+              }
+              errors++;
+            } else {
+              errors = _errs1115;
+              if (vErrors !== null) {
+                if (_errs1115) {
+                  vErrors.length = _errs1115;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data315.park !== void 0) {
+            if (!validate31(data315.park, { instancePath: instancePath + "/machine/park", parentData: data315, parentDataProperty: "park", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
+              errors = vErrors.length;
+            }
+          }
+          if (data315.outputs !== void 0) {
+            let data396 = data315.outputs;
+            if (data396 && typeof data396 == "object" && !Array.isArray(data396)) {
+              for (const key65 in data396) {
+                if (!pattern108.test(key65)) {
+                  const err1020 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key65 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err1020];
+                  } else {
+                    vErrors.push(err1020);
+                  }
+                  errors++;
+                }
+              }
+              for (const key66 in data396) {
+                if (pattern108.test(key66)) {
+                  let data397 = data396[key66];
+                  if (data397 && typeof data397 == "object" && !Array.isArray(data397)) {
+                    for (const key67 in data397) {
+                      if (!(key67 === "number" || key67 === "during")) {
+                        const err1021 = { instancePath: instancePath + "/machine/outputs/" + key66.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key67 }, message: "must NOT have additional properties" };
                         if (vErrors === null) {
                           vErrors = [err1021];
                         } else {
@@ -12347,8 +12358,11 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                      if (func2(data398) < 1) {
-                        const err1022 = { instancePath: instancePath + "/machine/keep-out/" + i14 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                    }
+                    if (data397.number !== void 0) {
+                      let data398 = data397.number;
+                      if (!(typeof data398 == "number" && (!(data398 % 1) && !isNaN(data398)) && isFinite(data398))) {
+                        const err1022 = { instancePath: instancePath + "/machine/outputs/" + key66.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                         if (vErrors === null) {
                           vErrors = [err1022];
                         } else {
@@ -12356,198 +12370,189 @@ var compiled = (() => {
                         }
                         errors++;
                       }
+                      if (typeof data398 == "number" && isFinite(data398)) {
+                        if (data398 > 9999 || isNaN(data398)) {
+                          const err1023 = { instancePath: instancePath + "/machine/outputs/" + key66.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                          if (vErrors === null) {
+                            vErrors = [err1023];
+                          } else {
+                            vErrors.push(err1023);
+                          }
+                          errors++;
+                        }
+                        if (data398 < 0 || isNaN(data398)) {
+                          const err1024 = { instancePath: instancePath + "/machine/outputs/" + key66.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                          if (vErrors === null) {
+                            vErrors = [err1024];
+                          } else {
+                            vErrors.push(err1024);
+                          }
+                          errors++;
+                        }
+                      }
+                    }
+                    if (data397.during !== void 0) {
+                      let data399 = data397.during;
+                      if (typeof data399 !== "string") {
+                        const err1025 = { instancePath: instancePath + "/machine/outputs/" + key66.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                        if (vErrors === null) {
+                          vErrors = [err1025];
+                        } else {
+                          vErrors.push(err1025);
+                        }
+                        errors++;
+                      }
+                      if (!(data399 === "cutting" || data399 === "program")) {
+                        const err1026 = { instancePath: instancePath + "/machine/outputs/" + key66.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.outputs.patternProperties["^[a-z][a-z0-9-]{0,30}$"].properties.during.enum }, message: "must be equal to one of the allowed values" };
+                        if (vErrors === null) {
+                          vErrors = [err1026];
+                        } else {
+                          vErrors.push(err1026);
+                        }
+                        errors++;
+                      }
+                    }
+                  } else {
+                    const err1027 = { instancePath: instancePath + "/machine/outputs/" + key66.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                    if (vErrors === null) {
+                      vErrors = [err1027];
                     } else {
-                      const err1023 = { instancePath: instancePath + "/machine/keep-out/" + i14 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      vErrors.push(err1027);
+                    }
+                    errors++;
+                  }
+                }
+              }
+            } else {
+              const err1028 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err1028];
+              } else {
+                vErrors.push(err1028);
+              }
+              errors++;
+            }
+          }
+          if (data315.hood !== void 0) {
+            let data400 = data315.hood;
+            if (typeof data400 !== "string") {
+              const err1029 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1029];
+              } else {
+                vErrors.push(err1029);
+              }
+              errors++;
+            }
+            if (!(data400 === "yes" || data400 === "no")) {
+              const err1030 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err1030];
+              } else {
+                vErrors.push(err1030);
+              }
+              errors++;
+            }
+          }
+          if (data315["keep-out"] !== void 0) {
+            let data401 = data315["keep-out"];
+            if (Array.isArray(data401)) {
+              if (data401.length > 50) {
+                const err1031 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/maxItems", keyword: "maxItems", params: { limit: 50 }, message: "must NOT have more than 50 items" };
+                if (vErrors === null) {
+                  vErrors = [err1031];
+                } else {
+                  vErrors.push(err1031);
+                }
+                errors++;
+              }
+              const len12 = data401.length;
+              for (let i14 = 0; i14 < len12; i14++) {
+                let data402 = data401[i14];
+                if (data402 && typeof data402 == "object" && !Array.isArray(data402)) {
+                  if (data402.name === void 0) {
+                    const err1032 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'" };
+                    if (vErrors === null) {
+                      vErrors = [err1032];
+                    } else {
+                      vErrors.push(err1032);
+                    }
+                    errors++;
+                  }
+                  if (data402.min === void 0) {
+                    const err1033 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "min" }, message: "must have required property 'min'" };
+                    if (vErrors === null) {
+                      vErrors = [err1033];
+                    } else {
+                      vErrors.push(err1033);
+                    }
+                    errors++;
+                  }
+                  if (data402.max === void 0) {
+                    const err1034 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "max" }, message: "must have required property 'max'" };
+                    if (vErrors === null) {
+                      vErrors = [err1034];
+                    } else {
+                      vErrors.push(err1034);
+                    }
+                    errors++;
+                  }
+                  for (const key68 in data402) {
+                    if (!(key68 === "name" || key68 === "min" || key68 === "max")) {
+                      const err1035 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key68 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
-                        vErrors = [err1023];
+                        vErrors = [err1035];
                       } else {
-                        vErrors.push(err1023);
+                        vErrors.push(err1035);
                       }
                       errors++;
                     }
                   }
-                  if (data397.min !== void 0) {
-                    if (!validate29(data397.min, { instancePath: instancePath + "/machine/keep-out/" + i14 + "/min", parentData: data397, parentDataProperty: "min", rootData, dynamicAnchors })) {
+                  if (data402.name !== void 0) {
+                    let data403 = data402.name;
+                    if (typeof data403 === "string") {
+                      if (func2(data403) > 60) {
+                        const err1036 = { instancePath: instancePath + "/machine/keep-out/" + i14 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 60 }, message: "must NOT have more than 60 characters" };
+                        if (vErrors === null) {
+                          vErrors = [err1036];
+                        } else {
+                          vErrors.push(err1036);
+                        }
+                        errors++;
+                      }
+                      if (func2(data403) < 1) {
+                        const err1037 = { instancePath: instancePath + "/machine/keep-out/" + i14 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                        if (vErrors === null) {
+                          vErrors = [err1037];
+                        } else {
+                          vErrors.push(err1037);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err1038 = { instancePath: instancePath + "/machine/keep-out/" + i14 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err1038];
+                      } else {
+                        vErrors.push(err1038);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data402.min !== void 0) {
+                    if (!validate29(data402.min, { instancePath: instancePath + "/machine/keep-out/" + i14 + "/min", parentData: data402, parentDataProperty: "min", rootData, dynamicAnchors })) {
                       vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
                       errors = vErrors.length;
                     }
                   }
-                  if (data397.max !== void 0) {
-                    if (!validate29(data397.max, { instancePath: instancePath + "/machine/keep-out/" + i14 + "/max", parentData: data397, parentDataProperty: "max", rootData, dynamicAnchors })) {
+                  if (data402.max !== void 0) {
+                    if (!validate29(data402.max, { instancePath: instancePath + "/machine/keep-out/" + i14 + "/max", parentData: data402, parentDataProperty: "max", rootData, dynamicAnchors })) {
                       vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
                       errors = vErrors.length;
                     }
                   }
                 } else {
-                  const err1024 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-                  if (vErrors === null) {
-                    vErrors = [err1024];
-                  } else {
-                    vErrors.push(err1024);
-                  }
-                  errors++;
-                }
-              }
-            } else {
-              const err1025 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-              if (vErrors === null) {
-                vErrors = [err1025];
-              } else {
-                vErrors.push(err1025);
-              }
-              errors++;
-            }
-          }
-          if (data310.tapping !== void 0) {
-            let data401 = data310.tapping;
-            if (data401 && typeof data401 == "object" && !Array.isArray(data401)) {
-              for (const key69 in data401) {
-                if (!(key69 === "kind" || key69 === "reversal" || key69 === "longhand")) {
-                  const err1026 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key69 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err1026];
-                  } else {
-                    vErrors.push(err1026);
-                  }
-                  errors++;
-                }
-              }
-              if (data401.kind !== void 0) {
-                let data402 = data401.kind;
-                if (typeof data402 !== "string") {
-                  const err1027 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1027];
-                  } else {
-                    vErrors.push(err1027);
-                  }
-                  errors++;
-                }
-                if (!(data402 === "none" || data402 === "floating" || data402 === "synchronised")) {
-                  const err1028 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.tapping.properties.kind.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err1028];
-                  } else {
-                    vErrors.push(err1028);
-                  }
-                  errors++;
-                }
-              }
-              if (data401.reversal !== void 0) {
-                let data403 = data401.reversal;
-                if (typeof data403 === "string") {
-                  if (!pattern93.test(data403)) {
-                    const err1029 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err1029];
-                    } else {
-                      vErrors.push(err1029);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1030 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1030];
-                  } else {
-                    vErrors.push(err1030);
-                  }
-                  errors++;
-                }
-              }
-              if (data401.longhand !== void 0) {
-                let data404 = data401.longhand;
-                if (typeof data404 !== "string") {
-                  const err1031 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1031];
-                  } else {
-                    vErrors.push(err1031);
-                  }
-                  errors++;
-                }
-                if (!(data404 === "yes" || data404 === "no")) {
-                  const err1032 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err1032];
-                  } else {
-                    vErrors.push(err1032);
-                  }
-                  errors++;
-                }
-              }
-            } else {
-              const err1033 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1033];
-              } else {
-                vErrors.push(err1033);
-              }
-              errors++;
-            }
-          }
-          if (data310.feed !== void 0) {
-            let data405 = data310.feed;
-            if (data405 && typeof data405 == "object" && !Array.isArray(data405)) {
-              for (const key70 in data405) {
-                if (!(key70 === "least" || key70 === "most")) {
-                  const err1034 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key70 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err1034];
-                  } else {
-                    vErrors.push(err1034);
-                  }
-                  errors++;
-                }
-              }
-              if (data405.least !== void 0) {
-                let data406 = data405.least;
-                const _errs1234 = errors;
-                let valid332 = false;
-                const _errs1235 = errors;
-                if (typeof data406 == "number" && isFinite(data406)) {
-                  if (data406 > 1e6 || isNaN(data406)) {
-                    const err1035 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1035];
-                    } else {
-                      vErrors.push(err1035);
-                    }
-                    errors++;
-                  }
-                  if (data406 <= 0 || isNaN(data406)) {
-                    const err1036 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1036];
-                    } else {
-                      vErrors.push(err1036);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1037 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err1037];
-                  } else {
-                    vErrors.push(err1037);
-                  }
-                  errors++;
-                }
-                var _valid44 = _errs1235 === errors;
-                valid332 = valid332 || _valid44;
-                const _errs1237 = errors;
-                if (typeof data406 === "string") {
-                  if (!pattern102.test(data406)) {
-                    const err1038 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
-                    if (vErrors === null) {
-                      vErrors = [err1038];
-                    } else {
-                      vErrors.push(err1038);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1039 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1039 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
                     vErrors = [err1039];
                   } else {
@@ -12555,53 +12560,44 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid44 = _errs1237 === errors;
-                valid332 = valid332 || _valid44;
-                if (!valid332) {
-                  const err1040 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              }
+            } else {
+              const err1040 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+              if (vErrors === null) {
+                vErrors = [err1040];
+              } else {
+                vErrors.push(err1040);
+              }
+              errors++;
+            }
+          }
+          if (data315.tapping !== void 0) {
+            let data406 = data315.tapping;
+            if (data406 && typeof data406 == "object" && !Array.isArray(data406)) {
+              for (const key69 in data406) {
+                if (!(key69 === "kind" || key69 === "reversal" || key69 === "longhand")) {
+                  const err1041 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key69 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err1040];
+                    vErrors = [err1041];
                   } else {
-                    vErrors.push(err1040);
+                    vErrors.push(err1041);
                   }
                   errors++;
-                } else {
-                  errors = _errs1234;
-                  if (vErrors !== null) {
-                    if (_errs1234) {
-                      vErrors.length = _errs1234;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data405.most !== void 0) {
-                let data407 = data405.most;
-                const _errs1241 = errors;
-                let valid334 = false;
-                const _errs1242 = errors;
-                if (typeof data407 == "number" && isFinite(data407)) {
-                  if (data407 > 1e6 || isNaN(data407)) {
-                    const err1041 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1041];
-                    } else {
-                      vErrors.push(err1041);
-                    }
-                    errors++;
+              if (data406.kind !== void 0) {
+                let data407 = data406.kind;
+                if (typeof data407 !== "string") {
+                  const err1042 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1042];
+                  } else {
+                    vErrors.push(err1042);
                   }
-                  if (data407 <= 0 || isNaN(data407)) {
-                    const err1042 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1042];
-                    } else {
-                      vErrors.push(err1042);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1043 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  errors++;
+                }
+                if (!(data407 === "none" || data407 === "floating" || data407 === "synchronised")) {
+                  const err1043 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.tapping.properties.kind.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1043];
                   } else {
@@ -12609,12 +12605,12 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid45 = _errs1242 === errors;
-                valid334 = valid334 || _valid45;
-                const _errs1244 = errors;
-                if (typeof data407 === "string") {
-                  if (!pattern102.test(data407)) {
-                    const err1044 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+              }
+              if (data406.reversal !== void 0) {
+                let data408 = data406.reversal;
+                if (typeof data408 === "string") {
+                  if (!pattern93.test(data408)) {
+                    const err1044 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
                     if (vErrors === null) {
                       vErrors = [err1044];
                     } else {
@@ -12623,7 +12619,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err1045 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1045 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1045];
                   } else {
@@ -12631,21 +12627,198 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid45 = _errs1244 === errors;
-                valid334 = valid334 || _valid45;
-                if (!valid334) {
-                  const err1046 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              }
+              if (data406.longhand !== void 0) {
+                let data409 = data406.longhand;
+                if (typeof data409 !== "string") {
+                  const err1046 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1046];
                   } else {
                     vErrors.push(err1046);
                   }
                   errors++;
+                }
+                if (!(data409 === "yes" || data409 === "no")) {
+                  const err1047 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err1047];
+                  } else {
+                    vErrors.push(err1047);
+                  }
+                  errors++;
+                }
+              }
+            } else {
+              const err1048 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err1048];
+              } else {
+                vErrors.push(err1048);
+              }
+              errors++;
+            }
+          }
+          if (data315.feed !== void 0) {
+            let data410 = data315.feed;
+            if (data410 && typeof data410 == "object" && !Array.isArray(data410)) {
+              for (const key70 in data410) {
+                if (!(key70 === "least" || key70 === "most")) {
+                  const err1049 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key70 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err1049];
+                  } else {
+                    vErrors.push(err1049);
+                  }
+                  errors++;
+                }
+              }
+              if (data410.least !== void 0) {
+                let data411 = data410.least;
+                const _errs1248 = errors;
+                let valid333 = false;
+                const _errs1249 = errors;
+                if (typeof data411 == "number" && isFinite(data411)) {
+                  if (data411 > 1e6 || isNaN(data411)) {
+                    const err1050 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1050];
+                    } else {
+                      vErrors.push(err1050);
+                    }
+                    errors++;
+                  }
+                  if (data411 <= 0 || isNaN(data411)) {
+                    const err1051 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                    if (vErrors === null) {
+                      vErrors = [err1051];
+                    } else {
+                      vErrors.push(err1051);
+                    }
+                    errors++;
+                  }
                 } else {
-                  errors = _errs1241;
+                  const err1052 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err1052];
+                  } else {
+                    vErrors.push(err1052);
+                  }
+                  errors++;
+                }
+                var _valid45 = _errs1249 === errors;
+                valid333 = valid333 || _valid45;
+                const _errs1251 = errors;
+                if (typeof data411 === "string") {
+                  if (!pattern102.test(data411)) {
+                    const err1053 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1053];
+                    } else {
+                      vErrors.push(err1053);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1054 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1054];
+                  } else {
+                    vErrors.push(err1054);
+                  }
+                  errors++;
+                }
+                var _valid45 = _errs1251 === errors;
+                valid333 = valid333 || _valid45;
+                if (!valid333) {
+                  const err1055 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1055];
+                  } else {
+                    vErrors.push(err1055);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1248;
                   if (vErrors !== null) {
-                    if (_errs1241) {
-                      vErrors.length = _errs1241;
+                    if (_errs1248) {
+                      vErrors.length = _errs1248;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data410.most !== void 0) {
+                let data412 = data410.most;
+                const _errs1255 = errors;
+                let valid335 = false;
+                const _errs1256 = errors;
+                if (typeof data412 == "number" && isFinite(data412)) {
+                  if (data412 > 1e6 || isNaN(data412)) {
+                    const err1056 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1056];
+                    } else {
+                      vErrors.push(err1056);
+                    }
+                    errors++;
+                  }
+                  if (data412 <= 0 || isNaN(data412)) {
+                    const err1057 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                    if (vErrors === null) {
+                      vErrors = [err1057];
+                    } else {
+                      vErrors.push(err1057);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1058 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err1058];
+                  } else {
+                    vErrors.push(err1058);
+                  }
+                  errors++;
+                }
+                var _valid46 = _errs1256 === errors;
+                valid335 = valid335 || _valid46;
+                const _errs1258 = errors;
+                if (typeof data412 === "string") {
+                  if (!pattern102.test(data412)) {
+                    const err1059 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1059];
+                    } else {
+                      vErrors.push(err1059);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1060 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1060];
+                  } else {
+                    vErrors.push(err1060);
+                  }
+                  errors++;
+                }
+                var _valid46 = _errs1258 === errors;
+                valid335 = valid335 || _valid46;
+                if (!valid335) {
+                  const err1061 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1061];
+                  } else {
+                    vErrors.push(err1061);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1255;
+                  if (vErrors !== null) {
+                    if (_errs1255) {
+                      vErrors.length = _errs1255;
                     } else {
                       vErrors = null;
                     }
@@ -12653,240 +12826,7 @@ var compiled = (() => {
                 }
               }
             } else {
-              const err1047 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1047];
-              } else {
-                vErrors.push(err1047);
-              }
-              errors++;
-            }
-          }
-          if (data310["work-zero"] !== void 0) {
-            let data408 = data310["work-zero"];
-            if (data408 && typeof data408 == "object" && !Array.isArray(data408)) {
-              for (const key71 in data408) {
-                if (!pattern113.test(key71)) {
-                  const err1048 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key71 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err1048];
-                  } else {
-                    vErrors.push(err1048);
-                  }
-                  errors++;
-                }
-              }
-              for (const key72 in data408) {
-                if (pattern113.test(key72)) {
-                  if (!validate29(data408[key72], { instancePath: instancePath + "/machine/work-zero/" + key72.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data408, parentDataProperty: key72, rootData, dynamicAnchors })) {
-                    vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                    errors = vErrors.length;
-                  }
-                }
-              }
-            } else {
-              const err1049 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1049];
-              } else {
-                vErrors.push(err1049);
-              }
-              errors++;
-            }
-          }
-        } else {
-          const err1050 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err1050];
-          } else {
-            vErrors.push(err1050);
-          }
-          errors++;
-        }
-      }
-      if (data.confirm !== void 0) {
-        let data410 = data.confirm;
-        if (data410 && typeof data410 == "object" && !Array.isArray(data410)) {
-          for (const key73 in data410) {
-            if (!(key73 === "at-speed" || key73 === "stopped" || key73 === "released" || key73 === "clamped" || key73 === "air")) {
-              const err1051 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key73 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err1051];
-              } else {
-                vErrors.push(err1051);
-              }
-              errors++;
-            }
-          }
-          if (data410["at-speed"] !== void 0) {
-            let data411 = data410["at-speed"];
-            const _errs1254 = errors;
-            let valid337 = false;
-            const _errs1255 = errors;
-            if (typeof data411 !== "string") {
-              const err1052 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err1052];
-              } else {
-                vErrors.push(err1052);
-              }
-              errors++;
-            }
-            if ("operator" !== data411) {
-              const err1053 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err1053];
-              } else {
-                vErrors.push(err1053);
-              }
-              errors++;
-            }
-            var _valid46 = _errs1255 === errors;
-            valid337 = valid337 || _valid46;
-            const _errs1257 = errors;
-            if (!validate41(data411, { instancePath: instancePath + "/confirm/at-speed", parentData: data410, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid46 = _errs1257 === errors;
-            valid337 = valid337 || _valid46;
-            if (!valid337) {
-              const err1054 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1054];
-              } else {
-                vErrors.push(err1054);
-              }
-              errors++;
-            } else {
-              errors = _errs1254;
-              if (vErrors !== null) {
-                if (_errs1254) {
-                  vErrors.length = _errs1254;
-                } else {
-                  vErrors = null;
-                }
-              }
-            }
-          }
-          if (data410.stopped !== void 0) {
-            let data412 = data410.stopped;
-            const _errs1259 = errors;
-            let valid338 = false;
-            const _errs1260 = errors;
-            if (typeof data412 !== "string") {
-              const err1055 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err1055];
-              } else {
-                vErrors.push(err1055);
-              }
-              errors++;
-            }
-            if ("operator" !== data412) {
-              const err1056 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err1056];
-              } else {
-                vErrors.push(err1056);
-              }
-              errors++;
-            }
-            var _valid47 = _errs1260 === errors;
-            valid338 = valid338 || _valid47;
-            const _errs1262 = errors;
-            if (!validate41(data412, { instancePath: instancePath + "/confirm/stopped", parentData: data410, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid47 = _errs1262 === errors;
-            valid338 = valid338 || _valid47;
-            if (!valid338) {
-              const err1057 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1057];
-              } else {
-                vErrors.push(err1057);
-              }
-              errors++;
-            } else {
-              errors = _errs1259;
-              if (vErrors !== null) {
-                if (_errs1259) {
-                  vErrors.length = _errs1259;
-                } else {
-                  vErrors = null;
-                }
-              }
-            }
-          }
-          if (data410.released !== void 0) {
-            let data413 = data410.released;
-            const _errs1264 = errors;
-            let valid339 = false;
-            const _errs1265 = errors;
-            if (typeof data413 !== "string") {
-              const err1058 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err1058];
-              } else {
-                vErrors.push(err1058);
-              }
-              errors++;
-            }
-            if ("operator" !== data413) {
-              const err1059 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err1059];
-              } else {
-                vErrors.push(err1059);
-              }
-              errors++;
-            }
-            var _valid48 = _errs1265 === errors;
-            valid339 = valid339 || _valid48;
-            const _errs1267 = errors;
-            if (!validate41(data413, { instancePath: instancePath + "/confirm/released", parentData: data410, parentDataProperty: "released", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid48 = _errs1267 === errors;
-            valid339 = valid339 || _valid48;
-            if (!valid339) {
-              const err1060 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1060];
-              } else {
-                vErrors.push(err1060);
-              }
-              errors++;
-            } else {
-              errors = _errs1264;
-              if (vErrors !== null) {
-                if (_errs1264) {
-                  vErrors.length = _errs1264;
-                } else {
-                  vErrors = null;
-                }
-              }
-            }
-          }
-          if (data410.clamped !== void 0) {
-            let data414 = data410.clamped;
-            const _errs1269 = errors;
-            let valid340 = false;
-            const _errs1270 = errors;
-            if (typeof data414 !== "string") {
-              const err1061 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err1061];
-              } else {
-                vErrors.push(err1061);
-              }
-              errors++;
-            }
-            if ("operator" !== data414) {
-              const err1062 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              const err1062 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err1062];
               } else {
@@ -12894,41 +12834,31 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid49 = _errs1270 === errors;
-            valid340 = valid340 || _valid49;
-            const _errs1272 = errors;
-            if (!validate41(data414, { instancePath: instancePath + "/confirm/clamped", parentData: data410, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid49 = _errs1272 === errors;
-            valid340 = valid340 || _valid49;
-            if (!valid340) {
-              const err1063 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1063];
-              } else {
-                vErrors.push(err1063);
-              }
-              errors++;
-            } else {
-              errors = _errs1269;
-              if (vErrors !== null) {
-                if (_errs1269) {
-                  vErrors.length = _errs1269;
-                } else {
-                  vErrors = null;
+          }
+          if (data315["work-zero"] !== void 0) {
+            let data413 = data315["work-zero"];
+            if (data413 && typeof data413 == "object" && !Array.isArray(data413)) {
+              for (const key71 in data413) {
+                if (!pattern113.test(key71)) {
+                  const err1063 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key71 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err1063];
+                  } else {
+                    vErrors.push(err1063);
+                  }
+                  errors++;
                 }
               }
-            }
-          }
-          if (data410.air !== void 0) {
-            let data415 = data410.air;
-            const _errs1274 = errors;
-            let valid341 = false;
-            const _errs1275 = errors;
-            if (typeof data415 !== "string") {
-              const err1064 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              for (const key72 in data413) {
+                if (pattern113.test(key72)) {
+                  if (!validate29(data413[key72], { instancePath: instancePath + "/machine/work-zero/" + key72.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data413, parentDataProperty: key72, rootData, dynamicAnchors })) {
+                    vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                    errors = vErrors.length;
+                  }
+                }
+              }
+            } else {
+              const err1064 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err1064];
               } else {
@@ -12936,37 +12866,280 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("operator" !== data415) {
-              const err1065 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err1065];
-              } else {
-                vErrors.push(err1065);
-              }
-              errors++;
-            }
-            var _valid50 = _errs1275 === errors;
-            valid341 = valid341 || _valid50;
-            const _errs1277 = errors;
-            if (!validate41(data415, { instancePath: instancePath + "/confirm/air", parentData: data410, parentDataProperty: "air", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid50 = _errs1277 === errors;
-            valid341 = valid341 || _valid50;
-            if (!valid341) {
-              const err1066 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+          }
+        } else {
+          const err1065 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err1065];
+          } else {
+            vErrors.push(err1065);
+          }
+          errors++;
+        }
+      }
+      if (data.confirm !== void 0) {
+        let data415 = data.confirm;
+        if (data415 && typeof data415 == "object" && !Array.isArray(data415)) {
+          for (const key73 in data415) {
+            if (!(key73 === "at-speed" || key73 === "stopped" || key73 === "released" || key73 === "clamped" || key73 === "air")) {
+              const err1066 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key73 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err1066];
               } else {
                 vErrors.push(err1066);
               }
               errors++;
+            }
+          }
+          if (data415["at-speed"] !== void 0) {
+            let data416 = data415["at-speed"];
+            const _errs1268 = errors;
+            let valid338 = false;
+            const _errs1269 = errors;
+            if (typeof data416 !== "string") {
+              const err1067 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1067];
+              } else {
+                vErrors.push(err1067);
+              }
+              errors++;
+            }
+            if ("operator" !== data416) {
+              const err1068 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1068];
+              } else {
+                vErrors.push(err1068);
+              }
+              errors++;
+            }
+            var _valid47 = _errs1269 === errors;
+            valid338 = valid338 || _valid47;
+            const _errs1271 = errors;
+            if (!validate41(data416, { instancePath: instancePath + "/confirm/at-speed", parentData: data415, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid47 = _errs1271 === errors;
+            valid338 = valid338 || _valid47;
+            if (!valid338) {
+              const err1069 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1069];
+              } else {
+                vErrors.push(err1069);
+              }
+              errors++;
             } else {
-              errors = _errs1274;
+              errors = _errs1268;
               if (vErrors !== null) {
-                if (_errs1274) {
-                  vErrors.length = _errs1274;
+                if (_errs1268) {
+                  vErrors.length = _errs1268;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data415.stopped !== void 0) {
+            let data417 = data415.stopped;
+            const _errs1273 = errors;
+            let valid339 = false;
+            const _errs1274 = errors;
+            if (typeof data417 !== "string") {
+              const err1070 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1070];
+              } else {
+                vErrors.push(err1070);
+              }
+              errors++;
+            }
+            if ("operator" !== data417) {
+              const err1071 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1071];
+              } else {
+                vErrors.push(err1071);
+              }
+              errors++;
+            }
+            var _valid48 = _errs1274 === errors;
+            valid339 = valid339 || _valid48;
+            const _errs1276 = errors;
+            if (!validate41(data417, { instancePath: instancePath + "/confirm/stopped", parentData: data415, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid48 = _errs1276 === errors;
+            valid339 = valid339 || _valid48;
+            if (!valid339) {
+              const err1072 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1072];
+              } else {
+                vErrors.push(err1072);
+              }
+              errors++;
+            } else {
+              errors = _errs1273;
+              if (vErrors !== null) {
+                if (_errs1273) {
+                  vErrors.length = _errs1273;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data415.released !== void 0) {
+            let data418 = data415.released;
+            const _errs1278 = errors;
+            let valid340 = false;
+            const _errs1279 = errors;
+            if (typeof data418 !== "string") {
+              const err1073 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1073];
+              } else {
+                vErrors.push(err1073);
+              }
+              errors++;
+            }
+            if ("operator" !== data418) {
+              const err1074 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1074];
+              } else {
+                vErrors.push(err1074);
+              }
+              errors++;
+            }
+            var _valid49 = _errs1279 === errors;
+            valid340 = valid340 || _valid49;
+            const _errs1281 = errors;
+            if (!validate41(data418, { instancePath: instancePath + "/confirm/released", parentData: data415, parentDataProperty: "released", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid49 = _errs1281 === errors;
+            valid340 = valid340 || _valid49;
+            if (!valid340) {
+              const err1075 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1075];
+              } else {
+                vErrors.push(err1075);
+              }
+              errors++;
+            } else {
+              errors = _errs1278;
+              if (vErrors !== null) {
+                if (_errs1278) {
+                  vErrors.length = _errs1278;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data415.clamped !== void 0) {
+            let data419 = data415.clamped;
+            const _errs1283 = errors;
+            let valid341 = false;
+            const _errs1284 = errors;
+            if (typeof data419 !== "string") {
+              const err1076 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1076];
+              } else {
+                vErrors.push(err1076);
+              }
+              errors++;
+            }
+            if ("operator" !== data419) {
+              const err1077 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1077];
+              } else {
+                vErrors.push(err1077);
+              }
+              errors++;
+            }
+            var _valid50 = _errs1284 === errors;
+            valid341 = valid341 || _valid50;
+            const _errs1286 = errors;
+            if (!validate41(data419, { instancePath: instancePath + "/confirm/clamped", parentData: data415, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid50 = _errs1286 === errors;
+            valid341 = valid341 || _valid50;
+            if (!valid341) {
+              const err1078 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1078];
+              } else {
+                vErrors.push(err1078);
+              }
+              errors++;
+            } else {
+              errors = _errs1283;
+              if (vErrors !== null) {
+                if (_errs1283) {
+                  vErrors.length = _errs1283;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data415.air !== void 0) {
+            let data420 = data415.air;
+            const _errs1288 = errors;
+            let valid342 = false;
+            const _errs1289 = errors;
+            if (typeof data420 !== "string") {
+              const err1079 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1079];
+              } else {
+                vErrors.push(err1079);
+              }
+              errors++;
+            }
+            if ("operator" !== data420) {
+              const err1080 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1080];
+              } else {
+                vErrors.push(err1080);
+              }
+              errors++;
+            }
+            var _valid51 = _errs1289 === errors;
+            valid342 = valid342 || _valid51;
+            const _errs1291 = errors;
+            if (!validate41(data420, { instancePath: instancePath + "/confirm/air", parentData: data415, parentDataProperty: "air", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid51 = _errs1291 === errors;
+            valid342 = valid342 || _valid51;
+            if (!valid342) {
+              const err1081 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1081];
+              } else {
+                vErrors.push(err1081);
+              }
+              errors++;
+            } else {
+              errors = _errs1288;
+              if (vErrors !== null) {
+                if (_errs1288) {
+                  vErrors.length = _errs1288;
                 } else {
                   vErrors = null;
                 }
@@ -12974,21 +13147,21 @@ var compiled = (() => {
             }
           }
         } else {
-          const err1067 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err1082 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err1067];
+            vErrors = [err1082];
           } else {
-            vErrors.push(err1067);
+            vErrors.push(err1082);
           }
           errors++;
         }
       }
     } else {
-      const err1068 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+      const err1083 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
       if (vErrors === null) {
-        vErrors = [err1068];
+        vErrors = [err1083];
       } else {
-        vErrors.push(err1068);
+        vErrors.push(err1083);
       }
       errors++;
     }

@@ -190,12 +190,35 @@ export interface Format {
     /** What is in force when the program goes on behind a stop. */
     readonly resume: "keeps-modes" | "loses-modes";
   };
-  /** Whether the tool word and the change code share a block, and which comes first. */
   readonly tools:
-    { readonly blocks: "together" | "apart"; readonly order: "select-first" | "change-first" } | undefined;
-  readonly lengthOffset:
-    | { readonly word: string; readonly form: "with-first-z" | "own-block" | "in-tool-word" | "none" }
+    | {
+        /** Whether the tool word and the change code share a block, and which comes first. */
+        readonly blocks: "together" | "apart";
+        readonly order: "select-first" | "change-first";
+        /** Whether the next tool is selected behind each change. */
+        readonly preselect: boolean | undefined;
+        /** What changes the tool: a code, or the tool word alone. */
+        readonly changedBy: "code" | "tool-word";
+        /** Whether the program names tools by tool words; otherwise the message to the operator names the tool to load. */
+        readonly named: boolean;
+        /** Number of the tool word that leaves the spindle empty; undefined where the dialect has none. */
+        readonly empty: number | undefined;
+      }
     | undefined;
+  readonly lengthOffset:
+    | {
+        readonly word: string;
+        readonly form: "with-first-z" | "own-block" | "in-tool-word" | "none";
+        /** What is added to its number where it is written, 0 apart. */
+        readonly added: number;
+        /** Whether a tool may have the length offset of another number than its own. */
+        readonly free: boolean;
+        /** What cancels it: a code, or its own code with number 0. */
+        readonly cancelledBy: "code" | "number";
+      }
+    | undefined;
+  /** Whether compensation and cycles are cancelled anew before each swap. */
+  readonly cancelsBeforeChange: boolean;
   readonly compensationWord: string | null | undefined;
   readonly pathToleranceWord: string | null | undefined;
   /** Reference return: whether an intermediate point of zero increment is written. */

@@ -28,6 +28,8 @@ const requirements: readonly Requirement[] = [
   { when: "compensation.left", needs: "compensation.word", example: "D", noneWillDo: true },
   { when: "length-offset.on", needs: "length-offset.off", example: "G49" },
   { when: "length-offset.on", needs: "length-offset.word", example: "H" },
+  { when: "length-offset.on", needs: "length-offset.number", example: "free" },
+  { when: "length-offset.on", needs: "length-offset.added", example: "0" },
   { when: "feed.per-revolution", needs: "numbers.feed-per-revolution", example: "{ mm: 3, inch: 4 }" },
   { when: "feed.inverse-time", needs: "numbers.inverse-time", example: "4" },
   { when: "feed.inverse-time", needs: "feed.inverse-time-unit", example: "per-minute" },

@@ -6,7 +6,7 @@ import type { NumberKey } from "./resolve-numbers.ts";
 import { decimalsOf } from "./resolve-numbers.ts";
 import type { TreeNode } from "./tree.ts";
 import { isNone, nodeAt } from "./tree.ts";
-import { length, word, wordOrNone, yes } from "./values.ts";
+import { length, number, word, wordOrNone, yes } from "./values.ts";
 
 /** What the dialect can say; nothing is filled in that no file states. */
 export function resolveCapabilities(tree: TreeNode): Capabilities {
@@ -29,8 +29,18 @@ export function resolveCapabilities(tree: TreeNode): Capabilities {
     spindleOrder: word<"speed-first" | "start-first">(tree, "spindle.order"),
     spindleBlocks: word<"together" | "apart">(tree, "spindle.blocks"),
     stopComment: word<"own-block" | "with-stop">(tree, "stops.comment"),
+    toolDigits: toolDigits(tree),
+    emptyTool: number(tree, "tools.empty") ?? 0,
+    freeOffsets: word(tree, "length-offset.number") !== "tool",
+    cancelsBeforeChange: yes(tree, "cancel.before-change"),
     preselect: yes(tree, "tools.preselect"),
   };
+}
+
+/** T0105: with two digits or more the tool word states the offset, too. With one (T1) the controller takes the tool's own number. */
+function toolDigits(tree: TreeNode): number {
+  const digits = number(tree, "numbers.code-width.T") ?? 0;
+  return word(tree, "machine.length-offset.form") === "in-tool-word" && digits > 1 ? digits : 0;
 }
 
 /** Least increment of an address: 3 decimals of 1 mm -> 10,000 atoms. Never below one base unit. */

@@ -34,6 +34,7 @@ export function resolveFormat(resolving: Resolving, idioms: IdiomParts): Format 
       comment: choice(resolving, "stops.comment", "own-block"),
       resume: choice(resolving, "stops.resume", "keeps-modes"),
     },
+    cancelsBeforeChange: flag(resolving, "cancel.before-change"),
     compensationWord: letterOrNull(tree, "compensation.word"),
     pathToleranceWord: letterOrNull(tree, "path.tolerance-word"),
     referenceIntermediate: wordOrNone<"incremental-zero">(tree, "machine.retract.intermediate"),
@@ -237,8 +238,33 @@ function resolveSpindleAndTools(resolving: Resolving): Pick<Format, "spindle" | 
     tools:
       toolBlocks === undefined || toolOrder === undefined
         ? undefined
-        : { blocks: toolBlocks, order: toolOrder },
-    lengthOffset: form === undefined ? undefined : { word: word(tree, "length-offset.word") ?? "", form },
+        : { blocks: toolBlocks, order: toolOrder, ...resolveToolWords(resolving) },
+    lengthOffset: form === undefined ? undefined : { form, ...resolveLengthWords(tree) },
+  };
+}
+
+type ToolWords = Pick<NonNullable<Format["tools"]>, "preselect" | "changedBy" | "named" | "empty">;
+
+function resolveToolWords(resolving: Resolving): ToolWords {
+  const { tree } = resolving;
+  const inSwap = flag(resolving, "tools.in-operator-swap");
+  choice(resolving, "tools.empty", "none");
+  return {
+    preselect: yes(tree, "tools.preselect"),
+    changedBy: word(tree, "tools.change") === "with-tool-word" ? "tool-word" : "code",
+    named: inSwap || word(tree, "machine.swap") !== "operator",
+    empty: number(tree, "tools.empty"),
+  };
+}
+
+/** The words of the length offset; where the dialect has none, nothing reads what stands here. */
+function resolveLengthWords(tree: TreeNode): Omit<NonNullable<Format["lengthOffset"]>, "form"> {
+  const off = word(tree, "length-offset.off");
+  return {
+    word: word(tree, "length-offset.word") ?? "",
+    added: number(tree, "length-offset.added") ?? 0,
+    free: word(tree, "length-offset.number") !== "tool",
+    cancelledBy: off !== undefined && /^[^GM]0$/.test(off) ? "number" : "code",
   };
 }
 

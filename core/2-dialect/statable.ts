@@ -1,5 +1,5 @@
 import type { StepKind } from "#base";
-import { codeAt } from "./code-keys.ts";
+import { isSaid } from "./code-keys.ts";
 import type { TreeNode } from "./tree.ts";
 import { isNone, nodeAt } from "./tree.ts";
 
@@ -49,7 +49,7 @@ export function statableSteps(tree: TreeNode): StepKind[] {
 }
 
 function hasWord(tree: TreeNode, path: string): boolean {
-  if (!path.startsWith("idioms.")) return (codeAt(tree, path) ?? null) !== null;
+  if (!path.startsWith("idioms.")) return isSaid(tree, path) === true;
   const node = nodeAt(tree, path);
   return node !== undefined && !isNone(node);
 }

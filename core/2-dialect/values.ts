@@ -35,7 +35,12 @@ export function number(tree: TreeNode, path: string): number | undefined {
 export function code(tree: TreeNode, path: string): Code | null | undefined {
   const node = scalarAt(tree, path);
   if (node === undefined) return undefined;
-  return isNone(node) ? null : parseCode(String(node.value));
+  return isCode(String(node.value)) ? parseCode(String(node.value)) : null;
+}
+
+/** Whether a text is a code; a key may also take `none`, or a word for another way to say the same. */
+function isCode(text: string): boolean {
+  return /^[GM]\d/.test(text);
 }
 
 /** G59.1 -> { letter: "G", value: 591 }; G54.1 P2 has a `word`, too. */

@@ -31,6 +31,7 @@ const examples: Readonly<Record<string, string>> = {
   "numbers.speed": "numbers: { speed: 0 }",
   "spindle.order": "spindle: { order: speed-first }",
   "spindle.blocks": "spindle: { blocks: together }",
+  "cancel.before-change": "cancel: { before-change: no }",
   "tools.preselect": "tools: { preselect: no }",
   "distance.programs-in": "distance: { programs-in: absolute }",
   "arc.form": "arc: { form: incremental-centre }",

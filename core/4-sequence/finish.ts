@@ -7,6 +7,7 @@ import { retract } from "./retract.ts";
 import type { Run } from "./run.ts";
 import { orientSpindle, stopSpindle } from "./spindle.ts";
 import { put } from "./steps.ts";
+import { emptySpindle } from "./swap-controller.ts";
 import { returnLastTool } from "./swap-rack.ts";
 import { need } from "./words.ts";
 
@@ -26,6 +27,7 @@ export function finishProgram(run: Run): void {
     orientSpindle(run);
     returnLastTool(run);
   }
+  if (machine.endsEmpty && state.held !== 0) emptySpindle(run);
   if (machine.park) park(run, "it ends at the parking place");
   if (need(run, "stops.end", "a program has an end")) put(run, { kind: "program-end" });
 }

@@ -28,6 +28,14 @@ export function applyLengthOffset(run: Run): void {
   }
   if (form !== "with-first-z" && form !== "own-block") return;
   if (!need(run, "length-offset.on", "each tool has a length of its own")) return;
+  if (!run.request.capabilities.freeOffsets && tool.lengthOffset !== tool.number)
+    refuse(
+      run,
+      "offset/active",
+      `tool ${String(tool.number)} has length offset ${String(tool.lengthOffset)}, and each tool has that of its own number here`,
+      "give the tool the length offset of its own number",
+      "length-offset.number",
+    );
   put(run, { kind: "length-offset", number: tool.lengthOffset });
 }
 

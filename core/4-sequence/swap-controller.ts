@@ -1,14 +1,18 @@
 import type { Tool } from "#job";
 import { retract } from "./retract.ts";
 import type { Run } from "./run.ts";
+import { toolOf } from "./run.ts";
+import { selectTool } from "./select-tool.ts";
 import { put } from "./steps.ts";
+import { orientSpindle } from "./spindle.ts";
+import { cancelBeforeSwap } from "./swap-cancel.ts";
 import { fact, need } from "./words.ts";
 
 /** The controller's own tool change; the next tool is staged behind it where the controller wants that. */
 export function swapByController(run: Run, tool: Tool): void {
   const { state, machine, request } = run;
   fact(run, machine.changeEffects, "machine.change-effects", "the controller changes its tools");
-  put(run, { kind: "select-tool", tool: tool.number });
+  selectTool(run, tool);
   if (need(run, "tools.change", "the controller changes its tools")) put(run, { kind: "change-tool" });
   if (machine.lengthOffset?.form === "in-tool-word") state.lengthOffset = tool.lengthOffset;
   const next = nextTool(run, tool.number);
@@ -18,7 +22,17 @@ export function swapByController(run: Run, tool: Tool): void {
     "tools.preselect",
     "the controller changes its tools",
   );
-  if (preselect && next !== undefined) put(run, { kind: "select-tool", tool: next });
+  if (preselect && next !== undefined) selectTool(run, toolOf(run, next));
+  retract(run);
+}
+
+/** The controller puts the last tool away; the spindle stands, at swap height. */
+export function emptySpindle(run: Run): void {
+  orientSpindle(run);
+  cancelBeforeSwap(run);
+  selectTool(run, { number: 0, lengthOffset: 0 });
+  if (need(run, "tools.change", "the controller puts the last tool away")) put(run, { kind: "change-tool" });
+  run.state.held = 0;
   retract(run);
 }
 

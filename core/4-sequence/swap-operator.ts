@@ -6,7 +6,8 @@ import { stopForOperator } from "./stop.ts";
 import { workRapid } from "./motion.ts";
 import { retract } from "./retract.ts";
 import type { Run } from "./run.ts";
-import { put } from "./steps.ts";
+import { selectTool } from "./select-tool.ts";
+
 import { fact, need, refuse } from "./words.ts";
 
 /** The operator changes the tool while the program stands; afterwards nobody knows where the machine is. */
@@ -18,7 +19,7 @@ export function swapByOperator(run: Run, tool: Tool): void {
   if (facts?.by === "clearance" && !mayStay) goToChangePosition(run);
   // The message stands directly before the stop, when nothing moves any more. Without one the tool word says which tool it is.
   const select = (): void => {
-    put(run, { kind: "select-tool", tool: tool.number });
+    selectTool(run, tool);
   };
   const message = (): void => {
     if (words["idioms.message"] === true) putMessage(run, request(run, tool));

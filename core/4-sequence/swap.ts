@@ -4,8 +4,9 @@ import { confirmSensedClamp } from "./drawbar.ts";
 import { workAuxiliary } from "./hood.ts";
 import { retract } from "./retract.ts";
 import type { Run } from "./run.ts";
+import { selectTool } from "./select-tool.ts";
 import { stopSpindle } from "./spindle.ts";
-import { put } from "./steps.ts";
+import { cancelBeforeSwap } from "./swap-cancel.ts";
 import { swapByController } from "./swap-controller.ts";
 import { swapByOperator } from "./swap-operator.ts";
 import { swapByRack } from "./swap-rack.ts";
@@ -41,6 +42,7 @@ export function swapTool(run: Run, tool: Tool): void {
     "machine.swap",
     "it uses a tool that is not known to be in the spindle",
   );
+  cancelBeforeSwap(run);
   if (style) styles[style](run, tool);
   run.state.held = tool.number;
 }
@@ -51,7 +53,7 @@ export function keepTool(run: Run, tool: Tool): void {
   if (run.machine.lengthOffset?.form !== "in-tool-word") return;
   // The tool word alone brings the length offset; to a controller that holds the tool the change is none.
   if (run.machine.swap === "controller") swapByController(run, tool);
-  else put(run, { kind: "select-tool", tool: tool.number });
+  else selectTool(run, tool);
 }
 
 /** Measures the tool's length where lengths are measured after a swap, or where the job asks for it. */

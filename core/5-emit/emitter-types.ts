@@ -115,7 +115,7 @@ export type Step =
   | { readonly kind: "compensation"; readonly value: "off" | "left" | "right"; readonly offset: number }
   | { readonly kind: "work-offset"; readonly number: number }
   | { readonly kind: "length-offset"; readonly number: number }
-  | { readonly kind: "select-tool"; readonly tool: number }
+  | { readonly kind: "select-tool"; readonly tool: number; readonly offset?: number }
   | { readonly kind: "change-tool" }
   | { readonly kind: "spindle-speed"; readonly rpm: number }
   | { readonly kind: "spindle-start"; readonly direction: "cw" | "ccw" }

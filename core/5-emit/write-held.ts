@@ -1,5 +1,22 @@
 import type { Format } from "#dialect";
-import { add, atLeast, call, cases, func, get, more, mul, not, run, set, str, when } from "./builders.ts";
+import {
+  add,
+  call,
+  cases,
+  choose,
+  func,
+  get,
+  less,
+  more,
+  mul,
+  not,
+  or,
+  run,
+  same,
+  set,
+  str,
+  when,
+} from "./builders.ts";
 import type { Case, Expression, FunctionDeclaration, Statement, Value } from "./builders.ts";
 import type { Context } from "./context.ts";
 import { faultOn } from "./fault.ts";
@@ -81,20 +98,35 @@ export function speedWord(): Word {
   return numberWord("S", "writeSpeed", get("state", "value"));
 }
 
+/** Whether the tool word states the length offset behind the tool, in as many digits: T0105. */
+function statesOffset({ numbers, lengthOffset }: Format): boolean {
+  return lengthOffset?.form === "in-tool-word" && numbers.width.T > 1;
+}
+
 /**
- * The tool word. Where the length offset stands in it, its digits follow those of the tool (T0101): it is the offset of the
- * tool's own number, since a tool with another one can't be said so and is refused before. With one digit at least (T1) the
- * controller takes the offset of the tool's number by itself.
+ * The number of the tool word: the tool, and behind it its length offset where the word states that. With one digit at
+ * least (T1) the controller takes the offset of the tool's number by itself.
  */
-export function toolWord(context: Context, tool: Value): Word {
-  const { numbers, lengthOffset } = context.format;
-  const width = numbers.width.T;
-  if (lengthOffset?.form !== "in-tool-word" || width === 1)
-    return wholeWord(context, "tools", "T", tool, width);
-  const doubled = mul(tool, 10 ** width + 1);
-  const word = wholeWord(context, "machine.length-offset.form", "T", doubled, 2 * width);
-  const tooLarge = when(atLeast(tool, 10 ** width), [faultOn("numbers.code-width.T")]);
-  return { ...word, statements: [tooLarge, ...word.statements] };
+export function toolNumber({ format }: Context): { readonly checks: Statement[]; readonly value: Value } {
+  const empty = format.tools?.empty ?? 0;
+  const said = get("step", "tool");
+  const tool = empty === 0 ? said : choose(same(said, 0), empty, said);
+  const offset = get("step", "offset");
+  if (!statesOffset(format)) return { checks: [], value: tool };
+  const limit = 10 ** format.numbers.width.T;
+  const tooLarge = or(not(less(tool, limit)), not(less(offset, limit)));
+  return {
+    checks: [when(tooLarge, [faultOn("numbers.code-width.T")])],
+    value: add(mul(tool, limit), offset),
+  };
+}
+
+/** The tool word, of a number as `toolNumber` makes it. */
+export function toolWord(context: Context, number: Value): Word {
+  const width = context.format.numbers.width.T;
+  return statesOffset(context.format)
+    ? wholeWord(context, "machine.length-offset.form", "T", number, 2 * width)
+    : wholeWord(context, "tools", "T", number, width);
 }
 
 /** The words of a length offset: its code, and its number. */
@@ -102,7 +134,13 @@ export function lengthWords(context: Context, offset: Value): [Word, Word] {
   const { codes, numbers, lengthOffset } = context.format;
   return [
     codeWord(context, "length-offset.on", codes.lengthOn),
-    wholeWord(context, "length-offset.word", lengthOffset?.word ?? "", offset, numbers.width.H),
+    wholeWord(
+      context,
+      "length-offset.word",
+      lengthOffset?.word ?? "",
+      writtenOffset(context, offset),
+      numbers.width.H,
+    ),
   ];
 }
 
@@ -112,6 +150,12 @@ function endCoolant({ format }: Context): Statement[] {
     run(call("endBlock", "state", add(get("state", "at"), format.separator.length))),
     set(get("state", "miscellaneous"), 0),
   ];
+}
+
+/** The number of a length offset as it is written; number 0 stays what it is. */
+function writtenOffset({ format }: Context, offset: Value): Value {
+  const added = format.lengthOffset?.added ?? 0;
+  return added === 0 ? offset : choose(same(offset, 0), 0, add(offset, added));
 }
 
 /** A block with the tool word begins a section, which is numbered where only sections are. */

@@ -139,6 +139,54 @@ export function characters(offset: number, what: string): Finding {
   );
 }
 
+/** A tool or offset number with more or fewer zeros before it than the dialect writes. */
+export function digits(offset: number, word: string, count: number, key: string): Finding {
+  const message = `${word} is not written with ${count} ${count === 1 ? "digit" : "digits"}, as in this dialect.`;
+  return lenient(form("digits", offset, message, "Write as many zeros before the number.", key));
+}
+
+/** Tool word and change code that do not stand as the dialect has them: in one block, or the next tool selected ahead. */
+export function toolWords(
+  offset: number,
+  message: string,
+  fix: string,
+  key: "tools.blocks" | "tools.preselect" | "tools.change" | "tools.in-operator-swap",
+): Finding {
+  return lenient(form("tool-words", offset, message, fix, key));
+}
+
+/** A swap before which compensation or cycles are not cancelled anew. */
+export function notCancelled(offset: number, missing: string): Finding {
+  const message = `Before the change stands no word for ${missing}; this dialect says it before each.`;
+  return form("cancelled", offset, message, "State it in a block before the change.", "cancel.before-change");
+}
+
+/** A length offset that does not share the block of the first Z, or does and should not. */
+export function lengthBlock(offset: number, word: string, shared: boolean): Finding {
+  const message = shared
+    ? `${word} shares its block with a motion; this dialect gives it a block of its own.`
+    : `The Z motion stands behind ${word}; this dialect has both in one block.`;
+  const fix = shared ? `Put ${word} in a block of its own.` : `Put ${word} into the block of the Z motion.`;
+  return lenient(form("length-block", offset, message, fix, "machine.length-offset.form"));
+}
+
+/** A length offset of another number than the tool's, where each tool has that of its own. */
+export function offsetNumber(offset: number, number: number, tool: number): Finding {
+  const message = `Length offset ${number} is not that of tool ${tool}; in this dialect each has that of its own number.`;
+  return form("offset-number", offset, message, "State the offset of the tool.", "length-offset.number");
+}
+
+/** A later hole that says the words of its cycle again. */
+export function cycleWordsAgain(offset: number, words: string): Finding {
+  const message = `The hole says ${words} again, as they were; in this dialect later holes state their place alone.`;
+  return lenient(form("cycle-words", offset, message, "Take these words out.", "cycles.repeat"));
+}
+
+/** A form that most controllers take all the same. */
+function lenient(finding: Finding): Finding {
+  return { ...finding, severity: "warning" };
+}
+
 /** More G words than the dialect takes, or modes that share a block. */
 export function gWords(offset: number, message: string, key: "blocks.g-words" | "blocks.modes"): Finding {
   return form("g-words", offset, message, "Spread them over several blocks.", key);

@@ -52,6 +52,7 @@ function beginSeries(reader: Reader, kind: CycleKind): void {
   if (cycle.kind === kind) return;
   if (cycle.kind === undefined) cycle.initial = state.workKnown & axisBit.z ? state.work[2] : undefined;
   cycle.kind = kind;
+  state.cancelledAnew.delete("cycle");
   cycle.retract = cycle.depth = cycle.peck = cycle.dwell = undefined;
 }
 
@@ -155,17 +156,23 @@ function isSame(a: CycleDefinition | undefined, b: CycleDefinition): boolean {
   );
 }
 
-/** Under a dialect that restates the words of a cycle, a later hole may not leave them out. */
+/** Later holes restate the words of their cycle in one dialect, and leave them out in another. */
 function checkRepeat(reader: Reader): void {
   const { format, block, state } = reader;
   const { cycles } = format;
-  if (cycles?.repeat !== "all" || state.cycle.kind === undefined) return;
+  if (cycles === undefined || state.cycle.kind === undefined) return;
   const kind = state.cycle.kind;
   const wanted =
     letterBit("Z") |
     letterBit(cycles.retractWord) |
     (needsPeck(kind) ? letterBit(cycles.peckWord) : 0) |
     (needsDwell(kind) ? letterBit(cycles.dwellWord) : 0);
+  if (cycles.repeat === "positions") {
+    // Incremental levels count from where the tool is, so that they may have to be said again.
+    const again = state.incremental ? 0 : wanted & block.mask;
+    if (again !== 0) reader.report(formFindings.cycleWordsAgain(block.start, lettersText(again)));
+    return;
+  }
   const missing = wanted & ~block.mask;
   checkReturnWord(reader);
   if (missing !== 0) reader.report(formFindings.cycleWords(block.start, lettersText(missing)));

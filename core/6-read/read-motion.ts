@@ -10,6 +10,7 @@ import { arcLetters, readArc } from "./read-arc.ts";
 import { moveAxes } from "./read-axes.ts";
 import { feedOfRow } from "./read-feed.ts";
 import { textAt } from "./read-number.ts";
+import { checkLengthAlone } from "./read-offsets.ts";
 import type { Reader } from "./reader.ts";
 import { pushRow, pushStep } from "./rows.ts";
 import { losePlace } from "./state.ts";
@@ -45,6 +46,7 @@ function frameOfBlock({ slots, state, format }: Reader): 0 | 1 {
 function cancelCycle(reader: Reader, at: number): void {
   const { block, state } = reader;
   pushStep(reader, { kind: "cycle", value: "off" });
+  state.cancelledAnew.add("cycle");
   state.cycle.kind = state.cycle.definition = undefined;
   state.motion = motion.none;
   const words = freeLetters(block) & axisLetters;
@@ -145,6 +147,7 @@ function readStraight(reader: Reader, named: number, inFrame: number): void {
     return;
   }
   if (format.modal.feed === "after-rapid") state.feedDue = true;
+  if (state.lengthAlone !== undefined) checkLengthAlone(reader, inFrame === frame.work ? named : 0);
   pushRow(reader, rowKind.rapid, inFrame, named, 0, 0, 0, 0);
 }
 

@@ -79,6 +79,18 @@ export interface State {
   workOffset: number | undefined;
   /** Frame of motion blocks that do not say theirs: the machine's (1) while the work offset is suspended, else the work's (0). */
   standingFrame: 0 | 1;
+  /** Tool words since the last tool change, and how many changes there were. */
+  selections: number;
+  /** Tool of the last tool word, and the one in the spindle; undefined while unknown. */
+  selected: number | undefined;
+  tool: number | undefined;
+  /** What was cancelled since the last swap. */
+  readonly cancelledAnew: Set<"compensation" | "cycle">;
+  /** Messages to the operator that follow one another, joined, and the rows handed on with the last of them. */
+  messages: { readonly text: string; readonly rows: number };
+  changes: number;
+  /** A length offset that stood in a block without motion, and the rows handed on until then: the next one may be its Z. */
+  lengthAlone: { readonly rows: number; readonly word: string } | undefined;
   /** Whether a local shift, rotation and scale are known to be off. */
   readonly cancelled: Set<"local-shift" | "rotation" | "scale">;
   /** Whether the spindle was started, and a speed said, since it last stopped: for the order of the two. */
@@ -122,6 +134,13 @@ export function createState(format: Format, quantities: Quantities, units: UnitS
     lengthOffset: undefined,
     workOffset: undefined,
     standingFrame: 0,
+    selections: 0,
+    selected: undefined,
+    tool: undefined,
+    cancelledAnew: new Set(),
+    messages: { text: "", rows: -1 },
+    changes: 0,
+    lengthAlone: undefined,
     cancelled: new Set(),
     spindle: "unknown",
     startedAt: 0,

@@ -27,7 +27,9 @@ function endFaults(watch: Watch): EndFault[] {
     coolant: state.coolant.size > 0,
     hood: facts.hood && state.hood !== "up",
     tool:
-      traits.rack?.atEnd === "return" && swap.held !== 0 && (watch.job.known || swap.held !== unknownTool),
+      (traits.rack?.atEnd === "return" || facts.endsEmpty) &&
+      swap.held !== 0 &&
+      (watch.job.known || swap.held !== unknownTool),
     length:
       traits.lengthWords &&
       traits.states.has("length-offset") &&

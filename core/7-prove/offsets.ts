@@ -86,8 +86,9 @@ export function checkOffsets(watch: Watch): void {
     tell(watch, findings["offset/measured"]({ fault: "missing" }));
     swap.measured = true;
   }
-  if (!watch.traits.lengthWords || offsets.lengthByEffect) return;
+  if (offsets.lengthByEffect) return;
   const wanted = swap.tool?.lengthOffset;
+  if (!watch.traits.lengthWords && (!watch.traits.lengthInTool || wanted === undefined)) return;
   if (wanted === undefined && offsets.length > 0) {
     const { held } = swap;
     const detail = { tool: held, offset: offsets.length };

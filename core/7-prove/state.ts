@@ -103,6 +103,8 @@ export interface SwapState {
   tool: ToolFacts | undefined;
   /** The tool word in force; `unknownTool` before the first. */
   selected: number;
+  /** Length offset that the tool word in force states; undefined where it states none. */
+  selectedOffset: number | undefined;
   /** Tool in each pocket now. */
   readonly pockets: number[];
   /** Pocket that each tool was taken from, by its number; one without a number is the one in the spindle. */
@@ -284,6 +286,7 @@ function createSwap(facts: MachineFacts, job: JobFacts): SwapState {
     held,
     tool: job.tools.find((tool) => tool.number === held),
     selected: unknownTool,
+    selectedOffset: undefined,
     pockets: pockets ?? [],
     homes: new Map(),
     puts: -1,

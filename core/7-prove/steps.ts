@@ -6,7 +6,7 @@ import { lengthOffset, measureLength, workOffset } from "./offsets.ts";
 import { clamp, release } from "./rack.ts";
 import { referenceReturn } from "./reference.ts";
 import { checkDueSpeed, leaveCycle, spindleSpeed, spindleStart, spindleStop } from "./spindle.ts";
-import { applyEffects, changeTool, pauseProgram } from "./swap.ts";
+import { applyEffects, changeTool, pauseProgram, selectTool } from "./swap.ts";
 import type { Watch } from "./watch.ts";
 
 type StepOf<K extends StepKind> = Extract<Step, { kind: K }>;
@@ -42,9 +42,7 @@ const handlers: { readonly [K in StepKind]: (watch: Watch, step: StepOf<K>) => v
   compensation: (watch, step) => compensate(watch, step.value, step.offset),
   "work-offset": (watch, step) => workOffset(watch, step.number),
   "length-offset": (watch, step) => lengthOffset(watch, step.number),
-  "select-tool": (watch, step) => {
-    watch.state.swap.selected = step.tool;
-  },
+  "select-tool": (watch, step) => selectTool(watch, step.tool, step.offset),
   "change-tool": (watch) => changeTool(watch),
   "spindle-speed": (watch, step) => spindleSpeed(watch, step.rpm),
   "spindle-start": (watch, step) => spindleStart(watch, step.direction),

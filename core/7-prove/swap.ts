@@ -53,6 +53,16 @@ export function holdTool(watch: Watch, held: number): void {
   if (watch.job.known && held > 0 && !swap.tool) tell(watch, findings["limit/tool-unknown"]({ tool: held }));
 }
 
+/** The tool word; where the controller does not change tools by itself, it makes the length offset act that it brings along. */
+export function selectTool(watch: Watch, tool: number, offset: number | undefined): void {
+  const { swap, offsets, windows } = watch.state;
+  swap.selected = tool;
+  swap.selectedOffset = offset;
+  if (!watch.traits.lengthInTool || watch.facts.swap === "controller") return;
+  offsets.length = offset ?? tool;
+  windows.staleAxes |= axisBit.z;
+}
+
 /** The controller's own tool change (NISTIR 6556 3.6.3). */
 export function changeTool(watch: Watch): void {
   const { drawbar, swap, offsets, approach } = watch.state;
@@ -71,8 +81,7 @@ export function changeTool(watch: Watch): void {
   const effects = watch.facts.changeEffects;
   applyEffects(watch, effects, "the swap");
   beginApproach(watch, "the swap", !approach.up);
-  if (watch.facts.lengthOffset?.form === "in-tool-word")
-    offsets.length = swap.tool?.lengthOffset ?? swap.selected;
+  if (watch.traits.lengthInTool) offsets.length = swap.selectedOffset ?? swap.selected;
 }
 
 /** What a code does besides its meaning; without a declaration the position counts as lost. */

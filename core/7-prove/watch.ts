@@ -52,6 +52,8 @@ export interface Traits {
   readonly clearance: number;
   /** Whether length offsets are steps of their own, so that they can be missing. */
   readonly lengthWords: boolean;
+  /** Whether the tool word brings the length offset along. */
+  readonly lengthInTool: boolean;
   readonly workWords: boolean;
   readonly states: ReadonlySet<StepKind>;
   readonly tools: ReadonlyMap<number, ToolFacts>;
@@ -89,6 +91,7 @@ function traitsOf(facts: MachineFacts, job: JobFacts): Traits {
     swapZ: facts.retract?.by === "machine-move" ? facts.retract.z : Infinity,
     clearance: job.known && job.clearance !== undefined ? job.clearance : -Infinity,
     lengthWords: form === "with-first-z" || form === "own-block",
+    lengthInTool: form === "in-tool-word",
     workWords: states.has("work-offset"),
     states,
     tools: new Map(job.tools.map((tool) => [tool.number, tool])),

@@ -94,7 +94,8 @@ const stepWords: Words = {
   compensation: (step) => `compensation ${step.value}${step.offset ? `, radius offset ${step.offset}` : ""}`,
   "work-offset": (step) => `work offset ${step.number}`,
   "length-offset": (step) => (step.number ? `length offset ${step.number}` : "length offset cancelled"),
-  "select-tool": (step) => `tool ${step.tool} selected`,
+  "select-tool": (step) =>
+    `tool ${step.tool} selected${step.offset === undefined ? "" : `, length offset ${step.offset}`}`,
   "change-tool": () => "tool change",
   "spindle-speed": (step) => `spindle speed ${speedText(step.rpm)}`,
   "spindle-start": (step) => `spindle start ${step.direction}`,

@@ -2,8 +2,8 @@ import type { Batch, Finding } from "#base";
 import { read } from "#read";
 import type { ReadyDialect } from "../../core/index.ts";
 import { postText, proveText } from "../../core/index.ts";
-import { printSteps } from "../support/print-steps.ts";
 import { errorRules, ready } from "../support/ready.ts";
+import { allOfSteps } from "./all-of-steps.ts";
 import { sampleJob } from "./sample-job.ts";
 
 /** Two controllers that disagree about one axis of variation. */
@@ -117,6 +117,6 @@ function readAll(text: string, ready: ReadyDialect, units: "mm" | "inch" | undef
     { ...(units ? { units } : {}) },
     report,
   );
-  const steps = printSteps(batches).join("\n");
+  const steps = allOfSteps(batches).join("\n");
   return { findings, steps };
 }

@@ -263,6 +263,27 @@ const cases: Readonly<Record<string, Case>> = {
     text: "machine: { swap: controller, retract: { by: machine-move, z: 0 } }\nmachine-move: G53",
     finds: ["dialect/undeclared machine.change-effects"],
   },
+  // Tools.
+  "a tool word that changes the tool, and selects the next one": {
+    extends: "rs274ngc",
+    text: "tools: { change: with-tool-word, preselect: yes }",
+    finds: ["dialect/format tools.preselect"],
+  },
+  "a tool word that changes the tool where the operator does": {
+    extends: "iso-6983",
+    text: "tools: { change: with-tool-word }",
+    finds: ["dialect/format tools.change"],
+  },
+  "a tool that nobody names to the operator": {
+    extends: "iso-6983",
+    text: "tools: { in-operator-swap: no }",
+    finds: ["dialect/undeclared idioms.message @ 1"],
+  },
+  "an offset number 0 of another letter": {
+    extends: "rs274ngc",
+    text: "length-offset: { off: D0 }",
+    finds: ["dialect/format length-offset.off"],
+  },
   // The machine.
   "a swap by the controller with a retract by clearance": {
     text: "machine: { retract: { by: clearance } }",

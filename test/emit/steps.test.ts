@@ -142,18 +142,21 @@ test("one G word a block: the level of a cycle is said before it", async () => {
 });
 
 test("a length offset in a block of its own, or in the tool word", async () => {
-  const own: Format = { ...plain, lengthOffset: { word: "H", form: "own-block" } };
+  const own: Format = { ...plain, lengthOffset: { ...plain.lengthOffset!, form: "own-block" } };
   expect(await linesOf(own, [{ kind: "length-offset", number: 2 }, rapid({ z: 1 })])).toEqual([
     "G43 H2",
     "G0 Z1",
   ]);
-  const inTool: Format = { ...explicit, lengthOffset: { word: "", form: "in-tool-word" } };
-  expect(await linesOf(inTool, [{ kind: "select-tool", tool: 3 }, { kind: "change-tool" }])).toEqual([
-    "N10 T0303 M06",
-  ]);
+  const inTool: Format = { ...explicit, lengthOffset: { ...explicit.lengthOffset!, form: "in-tool-word" } };
+  expect(
+    await linesOf(inTool, [{ kind: "select-tool", tool: 3, offset: 5 }, { kind: "change-tool" }]),
+  ).toEqual(["N10 T0305 M06"]);
   await expect(
-    linesOf(inTool, [{ kind: "select-tool", tool: 100 }, { kind: "change-tool" }]),
+    linesOf(inTool, [{ kind: "select-tool", tool: 100, offset: 1 }, { kind: "change-tool" }]),
   ).rejects.toThrow("numbers.code-width.T");
+  await expect(linesOf(inTool, [{ kind: "select-tool", tool: 3 }, { kind: "change-tool" }])).rejects.toThrow(
+    "numbers.code-width.T",
+  );
   await expect(linesOf(inTool, [{ kind: "length-offset", number: 3 }])).rejects.toThrow("length-offset.on");
   const oneDigit: Format = {
     ...inTool,
@@ -165,7 +168,17 @@ test("a length offset in a block of its own, or in the tool word", async () => {
 });
 
 test("the change code first where the dialect says so", async () => {
-  const format: Format = { ...plain, tools: { blocks: "together", order: "change-first" } };
+  const format: Format = {
+    ...plain,
+    tools: {
+      blocks: "together",
+      order: "change-first",
+      preselect: undefined,
+      changedBy: "code",
+      named: true,
+      empty: undefined,
+    },
+  };
   expect(await linesOf(format, [{ kind: "select-tool", tool: 3 }, { kind: "change-tool" }])).toEqual([
     "M6 T3",
   ]);

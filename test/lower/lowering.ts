@@ -83,6 +83,10 @@ export function capabilities(changes: Partial<Capabilities> = {}): Capabilities 
     spindleBlocks: "together",
     gears: [],
     stopComment: "own-block",
+    toolDigits: 0,
+    emptyTool: 0,
+    freeOffsets: true,
+    cancelsBeforeChange: false,
     preselect: false,
     ...changes,
   };

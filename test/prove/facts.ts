@@ -154,6 +154,7 @@ export function machineFacts(changes: Partial<MachineFacts> = {}): MachineFacts 
     lengths: "table",
     swap: "controller",
     changeEffects: unchanged,
+    endsEmpty: false,
     opaqueEffects: {},
     drawbar: undefined,
     rack: undefined,

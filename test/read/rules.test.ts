@@ -18,6 +18,20 @@ const modal = (change: Partial<typeof format.modal>): Reading => ({
   format: formatWith({ modal: { ...format.modal, ...change } }),
 });
 
+const tools = (change: Partial<NonNullable<typeof format.tools>>): Reading => ({
+  format: formatWith({
+    tools: {
+      blocks: "together",
+      order: "select-first",
+      preselect: undefined,
+      changedBy: "code",
+      named: true,
+      empty: undefined,
+      ...change,
+    },
+  }),
+});
+
 const formCases: readonly Case[] = [
   { rule: "block/motion-word", blocks: "G0 X1\nX2", on: "X2", reading: modal({ motion: "each-block" }) },
   { rule: "block/motion-word", blocks: "G0 X1\nT1 M6\nX2", on: "X2" },
@@ -35,8 +49,46 @@ const formCases: readonly Case[] = [
     rule: "block/word-order",
     blocks: "T1 M6",
     on: "M6",
-    reading: { format: formatWith({ tools: { blocks: "together", order: "change-first" } }) },
+    reading: {
+      format: formatWith({
+        tools: {
+          blocks: "together",
+          order: "change-first",
+          preselect: undefined,
+          changedBy: "code",
+          named: true,
+          empty: undefined,
+        },
+      }),
+    },
   },
+  { rule: "block/tool-words", blocks: "T1\nM6", on: "M6" },
+  { rule: "block/tool-words", blocks: "T1 M6", on: "M6", reading: tools({ blocks: "apart" }) },
+  { rule: "block/tool-words", blocks: "T1\nT2 M6", on: "T2 M6", reading: tools({ preselect: false }) },
+  { rule: "block/tool-words", blocks: "T1 M6\nT2 M6", on: "M6", reading: tools({ preselect: true }) },
+  { rule: "block/length-block", blocks: "G43 H1\nG0 Z1", on: "G0 Z1" },
+  {
+    rule: "block/length-block",
+    blocks: "G43 G0 Z1 H1",
+    reading: { format: formatWith({ lengthOffset: { ...format.lengthOffset!, form: "own-block" } }) },
+  },
+  { rule: "block/tool-words", blocks: "S9 T1", on: "T1", reading: tools({ changedBy: "tool-word" }) },
+  { rule: "block/tool-words", blocks: "T1\nM0", reading: tools({ named: false }) },
+  {
+    rule: "block/cancelled",
+    blocks: "G40\nT1 M6",
+    on: "M6",
+    reading: { format: formatWith({ cancelsBeforeChange: true }) },
+  },
+  {
+    rule: "block/offset-number",
+    blocks: "T1 M6\nG43 G0 Z1 H2",
+    on: "G43",
+    reading: { format: formatWith({ lengthOffset: { ...format.lengthOffset!, free: false } }) },
+  },
+  { rule: "block/digits", blocks: "T01" },
+  { rule: "block/digits", blocks: "G43 H01", on: "H01" },
+  { rule: "block/digits", blocks: "G41 D01", on: "D01" },
   { rule: "block/feed-word", blocks: "G1 X1 F10\nX2", on: "X2", reading: modal({ feed: "each-block" }) },
   {
     rule: "block/feed-word",
@@ -57,6 +109,11 @@ const formCases: readonly Case[] = [
     blocks: "G0 X0 Y0\nG2 X2 I1 F9",
     on: "G2 X2",
     reading: modal({ arcCentre: "both" }),
+  },
+  {
+    rule: "block/cycle-words",
+    blocks: "G0 X0 Y0 Z3\nG99 G81 X1 Z-1 R1 F9\nX2 Z-1",
+    on: "X2 Z-1",
   },
   {
     rule: "block/cycle-words",
@@ -161,6 +218,7 @@ const meaningCases: readonly Case[] = [
   { rule: "read/unknown-word", blocks: "G0 X1 @", on: "@" },
   { rule: "read/unknown-word", blocks: "G0 X1 DIAMETER", on: "DIAMETER" },
   { rule: "read/number", blocks: "G0 X", on: "X" },
+  { rule: "read/number", blocks: "T0 M6", on: "T0" },
   { rule: "read/decimal", blocks: "G0 X10", on: "X10", reading: { format: pointed("always") } },
   { rule: "read/decimal", blocks: "G0 X1.5", on: "X1.5", reading: { format: pointed("never") } },
   { rule: "read/finer-than-grid", blocks: "G0 X1.00005", on: "X1" },

@@ -103,6 +103,10 @@ export function capabilitiesOf(
     spindleBlocks: "together",
     gears: [],
     stopComment: "own-block",
+    toolDigits: 0,
+    emptyTool: 0,
+    freeOffsets: true,
+    cancelsBeforeChange: false,
     preselect: false,
     ...change,
   };
@@ -212,6 +216,7 @@ export function machineOf(change: Partial<MachineFacts> = {}): MachineFacts {
       coolant: "unchanged",
       lengthOffset: "unchanged",
     },
+    endsEmpty: false,
     opaqueEffects: {},
     drawbar: undefined,
     rack: undefined,

@@ -8,9 +8,11 @@ import { forgetFeed, forgetMotion } from "../write-state.ts";
 /** The change code, with the tool word that waits for it. The dialect says which comes first, whatever the order of other blocks. */
 export function writeChangeTool(context: Context): Statement[] {
   const { tools, codes } = context.format;
+  const forget = [...forgetMotion(), ...forgetFeed()];
+  // The tool word has changed the tool already.
+  if (tools?.changedBy === "tool-word") return [settled(), ...forget];
   const change = codeWord(context, "tools.change", codes.toolChange).statements;
   const alone = [settled(), ...blockOf(context, change)];
-  const forget = [...forgetMotion(), ...forgetFeed()];
   if (tools?.blocks !== "together") return [...alone, ...forget];
   const tool = toolWord(context, get("state", "value")).statements;
   const pair = tools.order === "select-first" ? [...tool, ...change] : [...change, ...tool];

@@ -11,12 +11,19 @@ import { modeWord } from "./mode.ts";
 /** A tool length offset: 0 cancels it, as a mode among others; another one waits for its rapid, or has a block of its own. */
 export function writeLengthOffset(context: Context): Statement[] {
   const number = get("step", "number");
-  const off = modeWord(context, "length-offset", "length-offset.off", context.format.codes.lengthOff);
   return [
-    when(same(number, 0), [off], turnOn(context)),
+    when(same(number, 0), turnOff(context), turnOn(context)),
     when(differs(number, get("state", "lengthOffset")), [forgetPlaces(axisBit.z)]),
     set(get("state", "lengthOffset"), number),
   ];
+}
+
+/** `G49`, or `G43 H0` in a block of its own. */
+function turnOff(context: Context): Statement[] {
+  const { lengthOffset, codes } = context.format;
+  if (lengthOffset?.cancelledBy === "number")
+    return [settled(), ...blockOf(context, inOrder(context, lengthWords(context, 0)))];
+  return [modeWord(context, "length-offset", "length-offset.off", codes.lengthOff)];
 }
 
 function turnOn(context: Context): Statement[] {

@@ -1,15 +1,18 @@
-import { get } from "../builders.ts";
 import type { Statement } from "../builders.ts";
 import type { Context } from "../context.ts";
 import { faultOn } from "../fault.ts";
 import { blockOf, settled } from "../words.ts";
-import { hold, sectionBegins, toolWord } from "../write-held.ts";
+import { hold, sectionBegins, toolNumber, toolWord } from "../write-held.ts";
 
 /** The tool word; where it shares its block with the change code, it waits for that. */
 export function writeSelectTool(context: Context): Statement[] {
   const { tools } = context.format;
-  const tool = get("step", "tool");
+  const { checks, value } = toolNumber(context);
   if (tools === undefined) return [faultOn("tools.blocks")];
-  if (tools.blocks === "together") return [settled(), ...hold("tool", tool)];
-  return [settled(), ...sectionBegins(context), ...blockOf(context, toolWord(context, tool).statements)];
+  // The message before the operator's stop has named the tool.
+  if (!tools.named) return [settled()];
+  if (tools.blocks === "together" && tools.changedBy === "code")
+    return [settled(), ...checks, ...hold("tool", value)];
+  const word = toolWord(context, value).statements;
+  return [settled(), ...checks, ...sectionBegins(context), ...blockOf(context, word)];
 }

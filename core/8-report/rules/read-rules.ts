@@ -9,6 +9,13 @@ export const readRules = {
   "block/axis-words": "A block names the axes that the dialect wants in it.",
   "block/arc-words": "An arc has the words that the dialect wants in it.",
   "block/cycle-words": "A cycle has the words that the dialect wants in it.",
+  "block/tool-words": "Tool words and change codes stand together, apart or ahead as in the dialect.",
+  "block/cancelled":
+    "Compensation and cycles are cancelled anew before each change where the dialect wants it.",
+  "block/offset-number": "A tool has the length offset of its own number where the dialect says so.",
+  "block/length-block":
+    "A length offset stands in the block of the first Z or in its own, as in the dialect.",
+  "block/digits": "Numbers of tools and offsets have the zeros before them that the dialect writes.",
   "block/length": "A block is no longer than the controller takes.",
   "block/number": "Blocks are numbered where the dialect wants it, and nowhere else.",
   "block/separator": "Words are separated as in the dialect.",

@@ -1,0 +1,45 @@
+import type { Dialect } from "./dialect.ts";
+import type { Resolving } from "./resolving.ts";
+import { word } from "./values.ts";
+
+/** Keys of tools and length offsets that contradict one another. */
+export function checkTools(resolving: Resolving, { format, machine }: Dialect): void {
+  const { tools } = format;
+  if (tools?.changedBy === "tool-word") checkToolWord(resolving, tools.preselect === true, machine.swap);
+  if (tools?.named === false && format.idioms.message === undefined) {
+    resolving.fail(
+      "dialect/undeclared",
+      "idioms.message",
+      "The operator changes the tools, no tool word names them, and the dialect has no messages: nobody would know which tool to load.",
+      'Add `idioms: { message: "(MSG, {{text}})" }`, or state `tools: { in-operator-swap: yes }`.',
+    );
+  }
+  checkOffsetZero(resolving);
+}
+
+/** A tool word that changes the tool cannot also name one for later, or for the operator. */
+function checkToolWord({ fail }: Resolving, preselects: boolean, swap: Dialect["machine"]["swap"]): void {
+  if (preselects)
+    fail(
+      "dialect/format",
+      "tools.preselect",
+      "The tool word changes the tool, so it cannot select the next one ahead.",
+      "State `preselect: no`.",
+    );
+  if (swap !== "controller")
+    fail(
+      "dialect/format",
+      "tools.change",
+      "The tool word changes the tool by the controller, but the machine swaps its tools in another way.",
+      "State `machine: { swap: controller }`, or another value of `tools.change`.",
+    );
+}
+
+/** `off: H0` is the number 0 of the word that numbers length offsets. */
+function checkOffsetZero({ tree, fail }: Resolving): void {
+  const off = word(tree, "length-offset.off");
+  const letter = word(tree, "length-offset.word");
+  if (off === undefined || !/^[^GM]0$/.test(off) || off === `${letter ?? ""}0`) return;
+  const message = `\`length-offset.off\` is ${off}, but length offsets are numbered with ${letter ?? "no letter"}.`;
+  fail("dialect/format", "length-offset.off", message, `State \`off: ${letter ?? "H"}0\`, or its code.`);
+}
