@@ -17,6 +17,8 @@ export interface Capabilities {
   readonly words: Readonly<Record<string, boolean>>;
   /** Key "units.programs-in". */
   readonly programsIn: "job" | UnitSystem | undefined;
+  /** Program numbers that are free for programs; absent where programs have none. Keys "file.program-number.from" and "to". */
+  readonly programNumbers?: { readonly from: number; readonly to: number };
   /** Key "distance.programs-in". */
   readonly distance: "absolute" | "incremental" | undefined;
   /** Least increment of X Y Z, atoms. Key "numbers.length". */

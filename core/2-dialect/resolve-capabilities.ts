@@ -6,13 +6,14 @@ import type { NumberKey } from "./resolve-numbers.ts";
 import { decimalsOf } from "./resolve-numbers.ts";
 import type { TreeNode } from "./tree.ts";
 import { isNone, nodeAt } from "./tree.ts";
-import { length, word, wordOrNone, yes } from "./values.ts";
+import { length, number, word, wordOrNone, yes } from "./values.ts";
 
 /** What the dialect can say; nothing is filled in that no file states. */
 export function resolveCapabilities(tree: TreeNode): Capabilities {
   return {
     words: declaredWords(tree),
     programsIn: word<"job" | "mm" | "inch">(tree, "units.programs-in"),
+    ...programNumbers(tree),
     distance: word<"absolute" | "incremental">(tree, "distance.programs-in"),
     lengthGrid: unitGrid(tree, "length"),
     centreGrid: unitGrid(tree, "arc-centre"),
@@ -29,6 +30,12 @@ export function resolveCapabilities(tree: TreeNode): Capabilities {
     spindleBlocks: word<"together" | "apart">(tree, "spindle.blocks"),
     preselect: yes(tree, "tools.preselect"),
   };
+}
+
+function programNumbers(tree: TreeNode): Pick<Capabilities, "programNumbers"> {
+  const from = number(tree, "file.program-number.from");
+  const to = number(tree, "file.program-number.to");
+  return from === undefined || to === undefined ? {} : { programNumbers: { from, to } };
 }
 
 /** Least increment of an address: 3 decimals of 1 mm -> 10,000 atoms. Never below one base unit. */

@@ -4,7 +4,7 @@ import type { Resolving } from "./resolving.ts";
 import { must } from "./resolving.ts";
 import type { TreeNode } from "./tree.ts";
 import { nodeAt } from "./tree.ts";
-import { number, word, yes } from "./values.ts";
+import { number, wordOrNone, yes } from "./values.ts";
 
 /** Addresses with a number format of their own, below `numbers`. */
 export type NumberKey =
@@ -77,7 +77,7 @@ function formatOf(resolving: Resolving, key: NumberKey, decimals: number): Numbe
   const states = (name: string): boolean => nodeAt(tree, `numbers.${key}.${name}`) !== undefined;
   const at = (name: string): string => (states(name) ? `numbers.${key}.${name}` : `numbers.${name}`);
   const choice = <T extends string>(name: string, example: T): T =>
-    must(resolving, word<T>, at(name), example);
+    must(resolving, wordOrNone<T>, at(name), example) as T;
   const point = choice<NumberFormat["point"]>("point", "always");
   const implied = point === "never";
   // A whole number has no zeros that an implied point could be counted from, unless the file says so for this address.

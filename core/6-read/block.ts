@@ -30,6 +30,8 @@ export interface Block {
   readonly point: Uint8Array;
   /** Digits written, zeros included. */
   readonly digits: Uint8Array;
+  /** Letters whose number has a zero at its end, behind the point; the plain scanner alone keeps them. */
+  tails: number;
   /** Where the word stands, bytes from `start`. */
   readonly at: Int32Array;
   gCount: number;
@@ -76,6 +78,7 @@ export function createBlock(): Block {
     mantissa: new Float64Array(26),
     point: new Uint8Array(26),
     digits: new Uint8Array(26),
+    tails: 0,
     at: new Int32Array(26),
     gCount: 0,
     gCode: new Int32Array(mostCodes),
@@ -101,7 +104,7 @@ export function createBlock(): Block {
 
 /** Empties the block for the careful scanner; `start` stays. */
 export function clearBlock(block: Block): void {
-  block.mask = block.unknown = block.used = block.reserved = 0;
+  block.mask = block.unknown = block.used = block.reserved = block.tails = 0;
   block.gCount = block.mCount = block.wordCount = 0;
   block.careful = true;
   block.unclear = false;

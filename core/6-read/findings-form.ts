@@ -117,6 +117,12 @@ export function blockNumber(offset: number, missing: boolean): Finding {
   );
 }
 
+/** A number whose value is clear, written otherwise than the dialect writes numbers. */
+export function numberForm(offset: number, word: string, what: string, key: string): Finding {
+  const fix = "Write all such numbers as the dialect does.";
+  return { ...form("number-form", offset, `${word} ${what}.`, fix, key), severity: "warning" };
+}
+
 /** Words that are not set apart as the dialect does. */
 export function separator(offset: number, between: string): Finding {
   return form(

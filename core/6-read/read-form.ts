@@ -2,6 +2,7 @@ import { rowKind } from "#base";
 import * as formFindings from "./findings-form.ts";
 import { letterN, letterO, letterS, letterT } from "./letters.ts";
 import type { Group, Slot } from "./modal-groups.ts";
+import { checkWidths } from "./code-width.ts";
 import { readWhole, textAt } from "./read-number.ts";
 import type { Reader } from "./reader.ts";
 
@@ -25,6 +26,7 @@ export function checkWriting(reader: Reader): void {
   if (block.separatorAt >= 0)
     reader.report(formFindings.separator(block.start + block.separatorAt, separatorNames[format.separator]));
   checkOrder(reader);
+  checkWidths(reader);
 }
 
 const separatorNames = { "": "nothing", " ": "one blank", "\t": "one tab" } as const;

@@ -1,6 +1,7 @@
 import { largestLength } from "#base";
 import { placeOf } from "./block.ts";
 import * as findings from "./findings-meaning.ts";
+import { checkNumberForm } from "./number-form.ts";
 import type { Quantity } from "./quantities.ts";
 import type { Reader } from "./reader.ts";
 import { isBlank } from "./scan-bytes.ts";
@@ -14,7 +15,8 @@ export function readNumber(reader: Reader, letter: number, quantity: Quantity): 
   const { block } = reader;
   const factor = quantity.factors[block.point[letter]];
   const value = block.mantissa[letter] * factor;
-  if (factor === 0 || value > largestLength || value < -largestLength)
+  const looks = block.careful || quantity.looks || ((block.tails >> letter) & quantity.tails) !== 0;
+  if (factor === 0 || looks || value > largestLength || value < -largestLength)
     return readClosely(reader, letter, quantity);
   return value;
 }
@@ -26,6 +28,9 @@ function readClosely(reader: Reader, letter: number, quantity: Quantity): number
   const mantissa = block.mantissa[letter];
   const decimals = Math.max(0, block.point[letter] - 1);
   const hasPoint = block.point[letter] > 0;
+  const excess = 10 ** Math.max(0, decimals - format.decimals);
+  const isFiner = mantissa % excess !== 0;
+  if (!isFiner) checkNumberForm(reader, letter, wordText(reader, letter), quantity);
   if (format.point === "never" && !hasPoint)
     return inRange(reader, letter, impliedValue(reader, letter, quantity));
   const missing = format.point === "always" && !hasPoint && format.decimals > 0;
@@ -33,8 +38,7 @@ function readClosely(reader: Reader, letter: number, quantity: Quantity): number
   if ((missing && mantissa !== 0) || (format.point === "never" && hasPoint))
     reader.report(findings.decimalPoint(placeOf(block, letter), wordText(reader, letter), missing, key));
   if (decimals <= format.decimals) return inRange(reader, letter, mantissa * (unit / 10 ** decimals));
-  const excess = 10 ** (decimals - format.decimals);
-  if (mantissa % excess !== 0) {
+  if (isFiner) {
     const step = `${1 / 10 ** format.decimals} ${quantity.name}`;
     reader.report(findings.finerThanGrid(placeOf(block, letter), wordText(reader, letter), step, key));
   }

@@ -44,6 +44,8 @@ export function* read(
   if (rest) yield* readRegion(reader, rest);
   if (open && format.lastLineEnd && !reader.fragment && !reader.refused)
     reader.report(formFindings.lineEnds(lines.next, "The last line has no line end.", "file.last-line-end"));
+  if (!open && lines.next > 0 && !format.lastLineEnd && !reader.fragment && !reader.refused)
+    reader.report(formFindings.lineEnds(lines.next, "The last line is ended.", "file.last-line-end"));
   finishProgram(reader, lines.next);
   reader.closeReport();
   if (reader.batch.count > 0) yield reader.batch;

@@ -1,4 +1,4 @@
-import type { ExtraCode, Format } from "#dialect";
+import type { ExtraCode, Format, NumberFormat } from "#dialect";
 import { letterBit, letterG, letterNumber, letterR } from "./letters.ts";
 import type { CodeMeaning, Meaning } from "./meanings.ts";
 import { meaningsOf } from "./meanings.ts";
@@ -24,6 +24,12 @@ export interface Tables {
   readonly extras: ReadonlyMap<number, readonly ExtraCode[]>;
   /** Place of a letter in the order of a block, from 1 on; 0 for a letter that the dialect does not know. */
   readonly ranks: Uint8Array;
+  /** Least digits of the whole number of a letter; 0 for letters whose numbers have a format of their own. */
+  readonly widths: Uint8Array;
+  /** Whether some numbers have a plus sign, have zeros put before them, and whether all have a zero before the point. */
+  readonly plus: boolean;
+  readonly padded: boolean;
+  readonly leadingZeros: boolean;
   /** Byte between words; -1 for none, which no byte is. */
   readonly separator: number;
   /** Byte at the end of a block; -1 for none. */
@@ -55,11 +61,16 @@ export function codeIndex(letter: number, tenths: number): number {
 export function createTables(format: Format, fragment: boolean): Tables {
   const meanings = meaningsOf(format);
   const number = 1 << letterNumber("N");
+  const formats = numberFormats(format);
   return {
     meaningOf: meaningTable(meanings),
     motionOf: motionTable(meanings),
     extras: extraTable(format.extraCodes),
     ranks: rankTable(format.order),
+    widths: widthTable(format),
+    plus: formats.some(({ plus }) => plus),
+    padded: formats.some(({ digits }) => digits > 0),
+    leadingZeros: formats.every(({ leadingZero }) => leadingZero),
     separator: byteOf(format.separator),
     blockEnd: byteOf(format.blockEnd),
     longest: format.longest === 0 ? longestLine : Math.min(format.longest, longestLine),
@@ -105,6 +116,30 @@ function rankTable(order: readonly string[]): Uint8Array {
   const ranks = new Uint8Array(26);
   order.forEach((letter, index) => (ranks[letterNumber(letter)] = index + 1));
   return ranks;
+}
+
+/** All number formats of a dialect. */
+function numberFormats({ numbers }: Format): NumberFormat[] {
+  const { length, arcCentre, feedPerMinute, feedPerRevolution } = numbers;
+  const byUnits = [length, arcCentre, feedPerMinute, feedPerRevolution].flatMap((one) =>
+    one === undefined ? [] : [one.mm, one.inch],
+  );
+  const { angle, inverseTime, speed, dwell, cycleDwell, timeout } = numbers;
+  return [...byUnits, ...[angle, inverseTime, speed, dwell, cycleDwell, timeout].flatMap((one) => one ?? [])];
+}
+
+/** Codes, tools and offsets; a tool word that holds its offset has the digits of both. */
+function widthTable({ numbers, blockNumber, lengthOffset, compensationWord }: Format): Uint8Array {
+  const { G, M, T, H, D } = numbers.width;
+  const widths = new Uint8Array(26);
+  const set = (letter: string, width: number): void => void (widths[letterNumber(letter)] = width);
+  if (compensationWord) set(compensationWord, D);
+  if (lengthOffset && lengthOffset.word !== "") set(lengthOffset.word, H);
+  set("G", G);
+  set("M", M);
+  set("T", lengthOffset?.form === "in-tool-word" && T > 1 ? 2 * T : T);
+  set("N", Math.max(1, blockNumber?.width ?? 1));
+  return widths;
 }
 
 /** The first literal of the message idiom, such as "(MSG, ": a mark for a comment and a prefix that tells it apart. */

@@ -23,6 +23,6 @@ describe.each(groups)("$name", ({ cases }) => {
     if (axisCase.otherRefuses === undefined) expect(result.otherText).not.toBe(result.oneText);
     else expect(result.otherRules).toEqual([axisCase.otherRefuses]);
     expect(result.otherDisagrees, "the other reads what the one wrote").toBe(true);
-    expect(result.oneDisagrees, "the one reads what the other wrote").toBe(true);
+    expect(result.oneDisagrees, "the one reads what the other wrote").toBe(axisCase.limit !== true);
   });
 });

@@ -25,6 +25,8 @@ export interface AxisCase {
   readonly otherRefuses?: string;
   /** Where text alone does not show it: a program that the two read in different ways. */
   readonly program?: string;
+  /** The axis is a limit, the other's the narrower: what the other writes suits the one, too, which then has nothing to say. */
+  readonly limit?: true;
 }
 
 /** What became of a case: texts, and how each reader takes the other's text. */

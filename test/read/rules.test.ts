@@ -75,6 +75,12 @@ const formCases: readonly Case[] = [
     blocks: "(THIS IS LONG)",
     reading: { format: formatWith({ comments: { style: "parentheses", longest: 5 } }) },
   },
+  { rule: "block/number-form", blocks: "G0 X+1", on: "X+1" },
+  { rule: "block/number-form", blocks: "G0 X.5", on: "X.5" },
+  { rule: "block/number-form", blocks: "G0 X01", on: "X01" },
+  { rule: "block/number-form", blocks: "G0 X1.50", on: "X1.50" },
+  { rule: "block/number-form", blocks: "S100.0 M3", on: "S100.0" },
+  { rule: "block/number-form", blocks: "G000 X1", on: "G000" },
   { rule: "block/separator", blocks: "G0X1", on: "X1" },
   { rule: "block/separator", blocks: "G0 X 1", on: " 1" },
   {

@@ -11,6 +11,7 @@ export const readRules = {
   "block/cycle-words": "A cycle has the words that the dialect wants in it.",
   "block/length": "A block is no longer than the controller takes.",
   "block/number": "Blocks are numbered where the dialect wants it, and nowhere else.",
+  "block/number-form": "A number has the zeros, the sign and the point that the dialect writes.",
   "block/separator": "Words are separated as in the dialect.",
   "block/characters": "A text holds only characters that the controller takes.",
   "block/g-words": "A block has no more G words than the controller takes.",

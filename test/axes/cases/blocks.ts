@@ -1,0 +1,90 @@
+import type { AxisCase } from "../axis-case.ts";
+import { pausingJob } from "../sample-job.ts";
+
+/** Group B: blocks and comments. */
+export const cases: readonly AxisCase[] = [
+  {
+    axis: 11,
+    title: "each block has a number, or none has",
+    base: "rs274ngc",
+    one: "blocks: { number: { on: all, start: 5, step: 5, to: 9999, width: 4 } }",
+    other: "blocks: { number: none }",
+  },
+  {
+    axis: 15,
+    title: "a blank between words, or nothing",
+    base: "rs274ngc",
+    one: "blocks: { separator: blank }",
+    other: "blocks: { separator: none }",
+  },
+  {
+    axis: 15,
+    title: "a tab between words, or a blank",
+    base: "explicit-words",
+    one: "blocks: { separator: tab }",
+    other: "blocks: { separator: blank }",
+  },
+  {
+    axis: 16,
+    title: "the feed behind the axes, or before them",
+    base: "rs274ngc",
+    one: "blocks: { order: [N, G, X, Y, Z, A, B, C, I, J, K, R, P, Q, L, F, S, T, H, D, M] }",
+    other: "blocks: { order: [N, G, F, X, Y, Z, A, B, C, I, J, K, R, P, Q, L, S, T, H, D, M] }",
+  },
+  {
+    axis: 17,
+    title: "blocks of 80 characters, or of 32",
+    base: "rs274ngc",
+    one: "blocks: { longest: 80 }",
+    other: "blocks: { longest: 32 }",
+    limit: true,
+  },
+  {
+    axis: 19,
+    title: "G words of several groups in a block, or one G word",
+    base: "rs274ngc",
+    one: "blocks: { g-words: any }",
+    other: "blocks: { g-words: one }",
+    limit: true,
+  },
+  {
+    axis: 20,
+    title: "several M words in a block, or one",
+    base: "rs274ngc",
+    both: "units: { mm: M21, inch: M20 }",
+    one: "blocks: { m-words: 4 }",
+    other: "blocks: { m-words: 1 }",
+    limit: true,
+  },
+  {
+    axis: 22,
+    title: "comments in parentheses, or behind a semicolon",
+    base: "rs274ngc",
+    one: "comments: { style: parentheses }",
+    other: 'comments: { style: semicolon }\nidioms: { message: ";MSG {{text}}" }',
+  },
+  {
+    axis: 22,
+    title: "comments, or none",
+    base: "rs274ngc",
+    one: "comments: { style: parentheses }",
+    other: "comments: { style: none }\nidioms: { message: none }",
+    limit: true,
+  },
+  {
+    axis: 23,
+    title: "comments of 60 characters, or of 24",
+    base: "rs274ngc",
+    one: "comments: { longest: 60 }",
+    other: "comments: { longest: 24 }",
+    limit: true,
+  },
+  {
+    axis: 24,
+    title: "a mark for messages to the operator, or another",
+    base: "rs274ngc",
+    one: 'idioms: { message: "(MSG, {{text}})" }',
+    other: 'idioms: { message: "(OPERATOR {{text}})" }',
+    job: pausingJob,
+  },
+];
