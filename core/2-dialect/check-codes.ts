@@ -2,7 +2,7 @@ import { allCodeKeys, codeAt } from "./code-keys.ts";
 import type { ExtraCode } from "./dialect.ts";
 import type { Resolving } from "./resolving.ts";
 import { standardCodes } from "./standard-codes.ts";
-import { codeText } from "./values.ts";
+import { blockDeleteMark, codeText } from "./values.ts";
 
 /** A code with the key that gives it. */
 interface Use {
@@ -32,7 +32,11 @@ export function checkCodes(resolving: Resolving, extraCodes: readonly ExtraCode[
 function keyUses({ tree }: Resolving): Use[] {
   return allCodeKeys().flatMap((key) => {
     const code = codeAt(tree, key);
-    return code === undefined || code === null ? [] : [{ code: codeText(code), key, extra: undefined }];
+    // A stop with a block delete mark is told from the stop by that mark.
+    const isMarked = blockDeleteMark(tree, key) !== "";
+    return code === undefined || code === null || isMarked
+      ? []
+      : [{ code: codeText(code), key, extra: undefined }];
   });
 }
 

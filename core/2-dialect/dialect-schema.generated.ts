@@ -103,6 +103,26 @@ export type LowestProgramNumber = number;
  */
 export type HighestProgramNumber = number;
 /**
+ * Whether the file begins with the three bytes that mark UTF-8.
+ *
+ * If wrong: the first block is rejected, or read without its first word.
+ */
+export type ByteOrderMark = "yes" | "no";
+/**
+ * Blank lines before the first line of the program.
+ *
+ * Unit: lines.
+ *
+ * If wrong: the controller misses the first block, or takes the blank line for the end of the program.
+ */
+export type Leader = number;
+/**
+ * between-sections: one stands before each section of the program; skipped: none is written, and the controller passes over one; none: the controller takes one for the end of the program.
+ *
+ * If wrong: the program ends at the first tool change, with the spindle running.
+ */
+export type BlankLines = "between-sections" | "skipped" | "none";
+/**
  * What the text may hold: upper (capital letters, digits and the marks of the code, in comments, too), ascii, or utf-8 (any character in comments).
  *
  * If wrong: the block is rejected, or the comment on the screen is garbled so that an instruction to the operator is lost.
@@ -123,6 +143,12 @@ export type CommentStyle = "parentheses" | "semicolon" | "none";
  */
 export type LongestComment = number;
 /**
+ * anywhere: a comment may share its block with words; own-block: a comment has a block of its own.
+ *
+ * If wrong: the words behind the comment are dropped, or the block alarms.
+ */
+export type PlaceOfComments = "anywhere" | "own-block";
+/**
  * Which blocks have a number (N word), or none.
  */
 export type BlockNumbers =
@@ -139,7 +165,7 @@ export type BlockNumbers =
  */
 export type None1 = "none";
 /**
- * all: every block; sections: only the first block of each operation.
+ * all: every block; sections: only the first block of each section.
  *
  * If wrong: block search and restart do not find the place.
  */
@@ -231,11 +257,41 @@ export type MWordsInABlock = number;
  */
 export type ModesInABlock = "together" | "apart";
 /**
- * Whether the controller understands `/` at the start of a block. Programs are written without it; it is accepted in programs that are read.
+ * operation: each operation of the job begins one; tool: only one with another tool does.
+ *
+ * If wrong: the search for a block stops at a place where tool and offsets are not stated.
+ */
+export type BeginningOfASection = "operation" | "tool";
+/**
+ * Address of the block number where a section begins: N as everywhere, or colon (the alignment function).
+ *
+ * If wrong: the block alarms, or a search does not find the place.
+ */
+export type MarkOfASection = "N" | "colon";
+/**
+ * none: there is no such switch; slash: `/`; numbered: `/` or `/1` to `/9`, with a switch for each.
  *
  * If wrong: a block that should be skipped is executed, or the other way round.
  */
-export type BlockDelete = "yes" | "no";
+export type BlockDeleteMark = "none" | "slash" | "numbered";
+/**
+ * before-number: /N10; after-number: N10/
+ *
+ * If wrong: the mark is not seen, and the block is executed although its switch is on.
+ */
+export type PlaceOfTheBlockDeleteMark = "before-number" | "after-number";
+/**
+ * Most words in one block, the block number not counted, or none.
+ *
+ * Unit: words.
+ *
+ * If wrong: the block alarms, or words at its end are not executed.
+ */
+export type WordsInABlock = None3 | number;
+/**
+ * Any number of words.
+ */
+export type None3 = "none";
 /**
  * Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. They are written in blocks of their own; this decides what a program from elsewhere means.
  *
@@ -280,6 +336,18 @@ export type ZerosLeftOut = "leading" | "trailing" | "none";
  * If wrong: every coordinate is wrong by powers of ten.
  */
 export type DigitsOfANumber = number;
+/**
+ * Most digits before the point, or none for no limit.
+ *
+ * Unit: digits.
+ *
+ * If wrong: the word alarms, or its first digits are lost and the axis goes to another place.
+ */
+export type DigitsBeforeThePoint = None4 | number;
+/**
+ * As many as the number has.
+ */
+export type None4 = "none";
 /**
  * Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.
  *
@@ -350,6 +418,21 @@ export type ZerosLeftOut1 = "leading" | "trailing" | "none";
  */
 export type DigitsOfANumber1 = number;
 /**
+ * Most digits before the point, or none for no limit.
+ *
+ * Unit: digits.
+ *
+ * If wrong: the word alarms, or its first digits are lost and the axis goes to another place.
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "own-whole-digits".
+ */
+export type DigitsBeforeThePoint1 = None5 | number;
+/**
+ * As many as the number has.
+ */
+export type None5 = "none";
+/**
  * Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.
  *
  * Unit: digits behind the point of a length in mm.
@@ -382,6 +465,7 @@ export type RotaryWords =
       plus?: PlusSign1;
       "suppressed-zeros"?: ZerosLeftOut1;
       digits?: DigitsOfANumber1;
+      "whole-digits"?: DigitsBeforeThePoint1;
     };
 /**
  * The least increment as a number of decimals.
@@ -440,6 +524,7 @@ export type InverseTimeFeed =
       plus?: PlusSign1;
       "suppressed-zeros"?: ZerosLeftOut1;
       digits?: DigitsOfANumber1;
+      "whole-digits"?: DigitsBeforeThePoint1;
     };
 /**
  * The least increment as a number of decimals.
@@ -466,6 +551,7 @@ export type SpindleSpeed =
       plus?: PlusSign1;
       "suppressed-zeros"?: ZerosLeftOut1;
       digits?: DigitsOfANumber1;
+      "whole-digits"?: DigitsBeforeThePoint1;
     };
 /**
  * The least increment as a number of decimals.
@@ -492,6 +578,7 @@ export type Dwell =
       plus?: PlusSign1;
       "suppressed-zeros"?: ZerosLeftOut1;
       digits?: DigitsOfANumber1;
+      "whole-digits"?: DigitsBeforeThePoint1;
     };
 /**
  * The least increment as a number of decimals.
@@ -518,6 +605,7 @@ export type DwellInACycle =
       plus?: PlusSign1;
       "suppressed-zeros"?: ZerosLeftOut1;
       digits?: DigitsOfANumber1;
+      "whole-digits"?: DigitsBeforeThePoint1;
     };
 /**
  * The least increment as a number of decimals.
@@ -544,6 +632,7 @@ export type TimeoutOfAWait =
       plus?: PlusSign1;
       "suppressed-zeros"?: ZerosLeftOut1;
       digits?: DigitsOfANumber1;
+      "whole-digits"?: DigitsBeforeThePoint1;
     };
 /**
  * The least increment as a number of decimals.
@@ -885,7 +974,7 @@ export type DwellUnit = "s" | "ms";
  * Words for compensation by the tool's radius, or none.
  */
 export type CutterRadiusCompensation =
-  | None3
+  | None6
   | {
       off?: CompensationOff;
       left?: CompensationLeft;
@@ -895,7 +984,7 @@ export type CutterRadiusCompensation =
 /**
  * The controller does not compensate.
  */
-export type None3 = "none";
+export type None6 = "none";
 /**
  * Code that ends compensation.
  *
@@ -924,7 +1013,7 @@ export type RadiusOffsetWord = string;
  * Words that make the length of the tool act, or none.
  */
 export type ToolLengthOffset =
-  | None4
+  | None7
   | {
       on?: LengthOffsetOn;
       off?: LengthOffsetOff;
@@ -933,7 +1022,7 @@ export type ToolLengthOffset =
 /**
  * No word makes a tool length act; the operator sets Z.
  */
-export type None4 = "none";
+export type None7 = "none";
 /**
  * Code that makes a length offset act.
  *
@@ -956,7 +1045,7 @@ export type LengthOffsetWord = string;
  * If wrong: the work is cut at the place of another set-up.
  */
 export type WorkOffsets =
-  | None5
+  | None8
   | [CodeOrNone]
   | [CodeOrNone, CodeOrNone]
   | [CodeOrNone, CodeOrNone, CodeOrNone]
@@ -979,7 +1068,7 @@ export type WorkOffsets =
 /**
  * There are no words for work offsets; the operator sets the origin.
  */
-export type None5 = "none";
+export type None8 = "none";
 /**
  * a code such as G54 or M6, or none
  *
@@ -1019,7 +1108,7 @@ export type OverridesOn = string;
  * Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.
  */
 export type FixedCycles =
-  | None6
+  | None9
   | {
       drill?: Drill;
       dwell?: DrillWithDwell;
@@ -1041,7 +1130,7 @@ export type FixedCycles =
 /**
  * The controller has no fixed cycles.
  */
-export type None6 = "none";
+export type None9 = "none";
 /**
  * a code such as G54 or M6, or none
  */
@@ -1225,7 +1314,9 @@ export type Preselection = "yes" | "no";
  */
 export type ProgramStop = string;
 /**
- * a code such as G54 or M6, or none
+ * Code of a stop that acts when its switch is on, or none. A code behind a block delete mark, such as /M0 or /2 M0, is a stop that acts while that switch is off.
+ *
+ * If wrong: the program runs on although a check was meant.
  */
 export type OptionalStop = string;
 /**
@@ -1688,7 +1779,7 @@ export type ToolLengths = "table" | "measured" | "operator";
  * How the drawbar is worked at a rack, or none.
  */
 export type Drawbar =
-  | None7
+  | None10
   | {
       travels?: TravelOfAnEmptySpindle;
       "taper-air"?: TaperAir;
@@ -1696,7 +1787,7 @@ export type Drawbar =
 /**
  * There is no drawbar that the program works.
  */
-export type None7 = "none";
+export type None10 = "none";
 /**
  * Whether an empty spindle travels along the rack clamped or released.
  *
@@ -1713,7 +1804,7 @@ export type TaperAir = "yes" | "no";
  * Where tools wait and how they are fetched, or none.
  */
 export type Rack =
-  | None8
+  | None11
   | {
       style?: StyleOfTheRack;
       "clear-z"?: ClearHeight;
@@ -1731,7 +1822,7 @@ export type Rack =
 /**
  * There is no rack that the program drives to.
  */
-export type None8 = "none";
+export type None11 = "none";
 /**
  * drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.
  *
@@ -2087,6 +2178,13 @@ export type YesNo = "yes" | "no";
  */
 export type Code = string;
 /**
+ * a code such as M1, one behind a block delete mark such as /M0 or /2 M0, or none
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "optionalStop".
+ */
+export type OptionalStop1 = string;
+/**
  * one capital letter, or none
  *
  * This interface was referenced by `DialectSchema`'s JSON-Schema
@@ -2189,6 +2287,9 @@ export interface File {
   "end-of-block"?: EndOfBlockMark;
   delimiter?: ProgramDelimiter;
   "program-number"?: ProgramNumber;
+  "byte-order-mark"?: ByteOrderMark;
+  leader?: Leader;
+  "blank-lines"?: BlankLines;
   characters?: Characters;
 }
 /**
@@ -2197,6 +2298,7 @@ export interface File {
 export interface Comments {
   style?: CommentStyle;
   longest?: LongestComment;
+  place?: PlaceOfComments;
 }
 /**
  * How words make up a block and blocks follow one another.
@@ -2209,11 +2311,27 @@ export interface Blocks {
   "g-words"?: GWordsInABlock;
   "m-words"?: MWordsInABlock;
   modes?: ModesInABlock;
+  sections?: Sections;
   delete?: BlockDelete;
+  "most-words"?: WordsInABlock;
   "stops-act"?: WhenStopsAct;
 }
 /**
- * How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros` and `digits` hold for all; a single address may state its own.
+ * The parts of a program at which it can be taken up again: what begins one, and how its first block is marked.
+ */
+export interface Sections {
+  "begin-at"?: BeginningOfASection;
+  mark?: MarkOfASection;
+}
+/**
+ * Marks by which the operator's switch skips a block. Programs are written with one only where `stops.optional` asks for it; in programs that are read they are understood.
+ */
+export interface BlockDelete {
+  mark?: BlockDeleteMark;
+  place?: PlaceOfTheBlockDeleteMark;
+}
+/**
+ * How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros`, `digits` and `whole-digits` hold for all; a single address may state its own.
  */
 export interface Numbers {
   point?: DecimalPoint;
@@ -2222,6 +2340,7 @@ export interface Numbers {
   plus?: PlusSign;
   "suppressed-zeros"?: ZerosLeftOut;
   digits?: DigitsOfANumber;
+  "whole-digits"?: DigitsBeforeThePoint;
   length?: AxisWords;
   "arc-centre"?: ArcCentreAndRadiusWords;
   angle?: RotaryWords;
@@ -2246,6 +2365,7 @@ export interface AxisWords {
   plus?: PlusSign1;
   "suppressed-zeros"?: ZerosLeftOut1;
   digits?: DigitsOfANumber1;
+  "whole-digits"?: DigitsBeforeThePoint1;
 }
 /**
  * Numbers of I J K and of the radius. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.
@@ -2259,6 +2379,7 @@ export interface ArcCentreAndRadiusWords {
   plus?: PlusSign1;
   "suppressed-zeros"?: ZerosLeftOut1;
   digits?: DigitsOfANumber1;
+  "whole-digits"?: DigitsBeforeThePoint1;
 }
 /**
  * Numbers of F in feed per minute. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.
@@ -2272,6 +2393,7 @@ export interface FeedPerMinute {
   plus?: PlusSign1;
   "suppressed-zeros"?: ZerosLeftOut1;
   digits?: DigitsOfANumber1;
+  "whole-digits"?: DigitsBeforeThePoint1;
 }
 /**
  * Numbers of F in feed per revolution. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.
@@ -2285,6 +2407,7 @@ export interface FeedPerRevolution {
   plus?: PlusSign1;
   "suppressed-zeros"?: ZerosLeftOut1;
   digits?: DigitsOfANumber1;
+  "whole-digits"?: DigitsBeforeThePoint1;
 }
 /**
  * Least digits of codes and of tool and offset numbers; zeros are put in front: 2 writes G00, M06, T01.

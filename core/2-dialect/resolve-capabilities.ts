@@ -14,6 +14,7 @@ export function resolveCapabilities(tree: TreeNode): Capabilities {
     words: declaredWords(tree),
     programsIn: word<"job" | "mm" | "inch">(tree, "units.programs-in"),
     ...programNumbers(tree),
+    ...sections(tree),
     distance: word<"absolute" | "incremental">(tree, "distance.programs-in"),
     lengthGrid: unitGrid(tree, "length"),
     centreGrid: unitGrid(tree, "arc-centre"),
@@ -36,6 +37,11 @@ function programNumbers(tree: TreeNode): Pick<Capabilities, "programNumbers"> {
   const from = number(tree, "file.program-number.from");
   const to = number(tree, "file.program-number.to");
   return from === undefined || to === undefined ? {} : { programNumbers: { from, to } };
+}
+
+function sections(tree: TreeNode): Pick<Capabilities, "sectionsBeginAt"> {
+  const beginAt = word<"operation" | "tool">(tree, "blocks.sections.begin-at");
+  return beginAt === undefined ? {} : { sectionsBeginAt: beginAt };
 }
 
 /** Least increment of an address: 3 decimals of 1 mm -> 10,000 atoms. Never below one base unit. */

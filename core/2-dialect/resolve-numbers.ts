@@ -90,8 +90,14 @@ function formatOf(resolving: Resolving, key: NumberKey, decimals: number): Numbe
     leadingZero: implied || choice<"keep" | "drop">("leading-zero", "keep") === "keep",
     plus: (directed.has(key) || states("plus")) && must(resolving, yes, at("plus"), "no"),
     suppressed,
+    wholeDigits: wholeDigits(resolving, at("whole-digits")),
     digits: suppressed === "trailing" || suppressed === "none" ? must(resolving, number, at("digits"), 7) : 0,
   };
+}
+
+/** Most digits before the point; 0 for no limit. */
+function wholeDigits(resolving: Resolving, path: string): number {
+  return must(resolving, wordOrNone, path, "none") === "none" ? 0 : (number(resolving.tree, path) ?? 0);
 }
 
 /** Addresses whose numbers have a direction, so that a sign means something. */

@@ -35,7 +35,12 @@ export function number(tree: TreeNode, path: string): number | undefined {
 export function code(tree: TreeNode, path: string): Code | null | undefined {
   const node = scalarAt(tree, path);
   if (node === undefined) return undefined;
-  return isNone(node) ? null : parseCode(String(node.value));
+  return isNone(node) ? null : parseCode(String(node.value).replace(/^\/(\d )?/, ""));
+}
+
+/** The block delete mark before a code, "/2 M00" -> "/2"; empty where there is none. */
+export function blockDeleteMark(tree: TreeNode, path: string): string {
+  return /^\/\d?/.exec(word(tree, path) ?? "")?.[0] ?? "";
 }
 
 /** G59.1 -> { letter: "G", value: 591 }. */

@@ -29,6 +29,7 @@ export const names = [
   "turns",
   "aside",
   "asides",
+  "sections",
   // The fields of steps.
   "step",
   "value",
@@ -81,6 +82,8 @@ export const names = [
   "width",
   "miscellaneous",
   "numbered",
+  "section",
+  "opening",
   "fresh",
   "initial",
   "returnCode",

@@ -1,4 +1,4 @@
-import { atLeast, call, cases, func, get, more, mul, not, run, set, str, when } from "./builders.ts";
+import { atLeast, call, cases, func, get, more, mul, run, set, str, when } from "./builders.ts";
 import type { Case, FunctionDeclaration, Statement, Value } from "./builders.ts";
 import type { Context } from "./context.ts";
 import { faultOn } from "./fault.ts";
@@ -34,10 +34,7 @@ export function defineSettle(context: Context): FunctionDeclaration {
       ? [
           {
             of: str("tool"),
-            statements: [
-              ...sectionBegins(context),
-              ...blockOf(context, toolWord(context, get("state", "value")).statements),
-            ],
+            statements: blockOf(context, toolWord(context, get("state", "value")).statements),
           },
         ]
       : []),
@@ -91,11 +88,4 @@ export function lengthWords(context: Context, offset: Value): [Word, Word] {
     codeWord(context, "length-offset.on", codes.lengthOn),
     wholeWord(context, "length-offset.word", lengthOffset?.word ?? "", offset, numbers.width.H),
   ];
-}
-
-/** A block with the tool word begins a section, which is numbered where only sections are. */
-export function sectionBegins({ format }: Context): Statement[] {
-  return format.blockNumber?.on === "sections"
-    ? [set(get("state", "numbered"), not(get("state", "fragment")))]
-    : [];
 }

@@ -161,6 +161,33 @@ export function mWords(offset: number, count: number, most: number): Finding {
   );
 }
 
+/** More words than a block of the dialect has. */
+export function mostWords(offset: number, count: number, most: number): Finding {
+  return form(
+    "words",
+    offset,
+    `The block has ${count} words; this dialect takes ${most}.`,
+    "Spread them over several blocks.",
+    "blocks.most-words",
+  );
+}
+
+/** The first block of a section that is not marked as such, or another that is. */
+export function section(offset: number, message: string, fix: string, key: string): Finding {
+  return { ...form("section", offset, message, fix, key), severity: "warning" };
+}
+
+/** A comment in a block with words, where it must have a block of its own. */
+export function commentPlace(offset: number): Finding {
+  return form(
+    "own-block",
+    offset,
+    "A comment shares its block with words.",
+    "Put it in a block of its own.",
+    "comments.place",
+  );
+}
+
 /** A stop, swap, spindle or coolant action in a block with motion: controllers differ about which comes first. */
 export function ownBlock(offset: number, word: string): Finding {
   return form(

@@ -74,7 +74,7 @@ function modeEntries({ codes }: Format): Entry[] {
   ];
 }
 
-function machineEntries({ codes }: Format): Entry[] {
+function machineEntries({ codes, optionalStopMark }: Format): Entry[] {
   return [
     [codes.toolChange, { kind: "tool-change" }],
     [codes.spindleCw, { kind: "spindle-start", direction: "cw" }],
@@ -84,7 +84,7 @@ function machineEntries({ codes }: Format): Entry[] {
     ...entriesOf(codes.coolant).map(([medium, code]): Entry => [code, { kind: "coolant", medium }]),
     [codes.coolantOff, { kind: "coolant-off" }],
     [codes.stop, { kind: "stop", optional: false }],
-    [codes.optionalStop, { kind: "stop", optional: true }],
+    ...(optionalStopMark === "" ? [[codes.optionalStop, { kind: "stop", optional: true }] as Entry] : []),
     [codes.end, { kind: "end" }],
   ];
 }

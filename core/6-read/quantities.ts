@@ -1,5 +1,5 @@
 import type { UnitSystem } from "#base";
-import { atomsPerUnit, inverseTimeUnit, milliPerRpm } from "#base";
+import { atomsPerUnit, largestLength, inverseTimeUnit, milliPerRpm } from "#base";
 import type { Format, NumberFormat, UnitFormats } from "#dialect";
 
 /** How the numbers of one address become whole base units. */
@@ -18,6 +18,8 @@ export interface Quantity {
   readonly tails: 0 | 1;
   /** Whether the form of each number needs a closer look: a sign, or a zero that must not stand before the point. */
   readonly looks: boolean;
+  /** The largest number in base units: what stays exact, and what the digits before the point can say. */
+  readonly most: number;
   /** Key that states the format. */
   readonly key: string;
   /** Unit for messages. */
@@ -44,7 +46,11 @@ export function quantity(format: NumberFormat, unit: number, key: string, name: 
     for (let decimals = least; decimals <= format.decimals; decimals++)
       factors[1 + decimals] = unit / 10 ** decimals;
   const tails = implied || isKept ? 0 : 1;
-  return { format, unit, grid, factors, tails, looks: format.plus || !format.leadingZero, key, name };
+  const most =
+    format.wholeDigits === 0
+      ? largestLength
+      : Math.min(largestLength, unit * 10 ** format.wholeDigits - grid);
+  return { format, unit, grid, factors, tails, looks: format.plus || !format.leadingZero, most, key, name };
 }
 
 /** The quantities of a dialect. */

@@ -21,6 +21,9 @@ export function checkWriting(reader: Reader): void {
   if (block.lowerAt >= 0 && format.characters === "upper")
     reader.report(formFindings.characters(block.start + block.lowerAt, "lower-case letters"));
   checkNumber(reader);
+  checkWordCount(reader);
+  if (block.commentAt >= 0 && format.comments.place === "own-block" && hasWords(reader))
+    reader.report(formFindings.commentPlace(block.start + block.commentAt));
   // An idiom states the order and the blanks of its block itself.
   if (extras.length > 0 || block.unclear) return;
   if (block.separatorAt >= 0)
@@ -29,13 +32,22 @@ export function checkWriting(reader: Reader): void {
   checkWidths(reader);
 }
 
+/** The words of a block, its number not counted. */
+function checkWordCount(reader: Reader): void {
+  const { block, format } = reader;
+  if (format.mostWords === 0) return;
+  const count = block.words.subarray(0, block.wordCount).filter((letter) => letter !== letterN).length;
+  if (count > format.mostWords) reader.report(formFindings.mostWords(block.start, count, format.mostWords));
+}
+
 const separatorNames = { "": "nothing", " ": "one blank", "\t": "one tab" } as const;
 
 function checkNumber(reader: Reader): void {
   const { block, tables } = reader;
   const has = (block.mask & (1 << letterN)) !== 0;
   if (has) readWhole(reader, letterN);
-  if (has && tables.refused) reader.report(formFindings.blockNumber(block.start + block.at[letterN], false));
+  if (has && reader.format.blockNumber === null)
+    reader.report(formFindings.blockNumber(block.start + block.at[letterN], false));
   if (!has && tables.required && hasWords(reader)) reader.report(formFindings.blockNumber(block.start, true));
 }
 

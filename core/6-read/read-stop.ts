@@ -12,7 +12,8 @@ export function readStop(reader: Reader): void {
     state.phase = "ended";
   }
   if (meaning?.kind !== "stop") return;
-  pushStep(reader, { kind: "pause", optional: meaning.optional });
+  const isMarked = reader.block.careful && reader.block.optionalStop;
+  pushStep(reader, { kind: "pause", optional: meaning.optional || isMarked });
   state.motionForgotten = true;
   forgetFeed(reader);
   // The operator may move the machine by hand meanwhile.

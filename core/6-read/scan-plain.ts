@@ -111,6 +111,13 @@ function takeCode(block: Block, letter: number, count: number, code: number, at:
   }
 }
 
+/** How many words have these letters, the block number not counted. */
+function wordsOf(mask: number): number {
+  let count = 0;
+  for (let rest = mask & ~(1 << letterN); rest !== 0; rest &= rest - 1) count++;
+  return count;
+}
+
 /** The end of a plain line: the sign for the end of the block, the length, the block number. */
 function closePlain(
   block: Block,
@@ -128,6 +135,7 @@ function closePlain(
   if (byte !== lineFeed && byte !== carriageReturn) return -1;
   if (end - start > tables.longest || (mask & tables.required) !== tables.required) return -1;
   if (mask & tables.refused) return -1;
+  if (tables.mostWords !== Infinity && wordsOf(mask) + gCount + mCount > tables.mostWords) return -1;
   if (mask & (1 << letterN) && (block.point[letterN] > 0 || block.mantissa[letterN] < 0)) return -1;
   block.mask = mask;
   block.gCount = gCount;

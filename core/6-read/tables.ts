@@ -39,6 +39,8 @@ export interface Tables {
   /** Letters that a block must have for the plain scanner (N), and those that send it to the careful one. */
   readonly required: number;
   readonly refused: number;
+  /** Most words of a block that the plain scanner takes, its number not counted; Infinity for any. */
+  readonly mostWords: number;
   readonly message: MessageForm | undefined;
   /** Letter of the radius of an arc: the dialect's, or R as everywhere (NISTIR 6556 3.5.3.1). */
   readonly radiusLetter: number;
@@ -75,7 +77,9 @@ export function createTables(format: Format, fragment: boolean): Tables {
     blockEnd: byteOf(format.blockEnd),
     longest: format.longest === 0 ? longestLine : Math.min(format.longest, longestLine),
     required: format.blockNumber?.on === "all" && !fragment ? number : 0,
-    refused: format.blockNumber === null ? number : 0,
+    // A number that only some blocks have is looked at more closely.
+    refused: format.blockNumber?.on === "all" ? 0 : number,
+    mostWords: format.mostWords === 0 ? Infinity : format.mostWords,
     message: messageForm(format),
     radiusLetter: format.arc.radiusWord === "" ? letterR : letterNumber(format.arc.radiusWord),
     turnsBit: letterBit(format.arc.turnsWord),

@@ -27,6 +27,8 @@ export interface AxisCase {
   readonly program?: string;
   /** The axis is a limit, the other's the narrower: what the other writes suits the one, too, which then has nothing to say. */
   readonly limit?: true;
+  /** The key is about programs from elsewhere alone: both write the same text, and the other objects to `program`. */
+  readonly sameText?: true;
 }
 
 /** What became of a case: texts, and how each reader takes the other's text. */

@@ -70,6 +70,15 @@ export const modalJob: string = withMoves(sampleJob, [
   { rapid: { z: 15 } },
 ]);
 
+/** The same with a further operation of its last tool. */
+export const twiceJob: string = again(sampleJob);
+
+function again(text: string): string {
+  const job = JSON.parse(text) as { operations: { id: string; name: string }[] };
+  job.operations.push({ ...job.operations[1], id: "op30", name: "Holes again" });
+  return JSON.stringify(job, undefined, 2);
+}
+
 /** A job with moves put in behind all others of its first operation. */
 function withMoves(text: string, moves: readonly object[]): string {
   const job = JSON.parse(text) as { operations: [{ moves: object[] }] };

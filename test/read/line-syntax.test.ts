@@ -52,7 +52,7 @@ describe("block delete", () => {
   });
 
   test("a dialect that does not understand it", () => {
-    expect(readBlocks("/G0 X1", { format: formatWith({ blockDelete: false }) }).rules).toEqual([
+    expect(readBlocks("/G0 X1", { format: formatWith({ blockDelete: null }) }).rules).toEqual([
       "read/unknown-word",
     ]);
   });
@@ -84,7 +84,7 @@ describe("comments", () => {
 
   test("semicolons", () => {
     const format = formatWith({
-      comments: { style: "semicolon", longest: 80 },
+      comments: { style: "semicolon", longest: 80, place: "anywhere" },
       idioms: { message: { blocks: [[{ literal: ";MSG " }, { value: "text" }]] } },
     });
     expect(readBlocks("G0 X1 ; to the left\n;MSG CHECK", { format })).toMatchObject({

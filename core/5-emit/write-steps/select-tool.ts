@@ -3,7 +3,7 @@ import type { Statement } from "../builders.ts";
 import type { Context } from "../context.ts";
 import { faultOn } from "../fault.ts";
 import { blockOf, settled } from "../words.ts";
-import { hold, sectionBegins, toolWord } from "../write-held.ts";
+import { hold, toolWord } from "../write-held.ts";
 
 /** The tool word; where it shares its block with the change code, it waits for that. */
 export function writeSelectTool(context: Context): Statement[] {
@@ -11,5 +11,5 @@ export function writeSelectTool(context: Context): Statement[] {
   const tool = get("step", "tool");
   if (tools === undefined) return [faultOn("tools.blocks")];
   if (tools.blocks === "together") return [settled(), ...hold("tool", tool)];
-  return [settled(), ...sectionBegins(context), ...blockOf(context, toolWord(context, tool).statements)];
+  return [settled(), ...blockOf(context, toolWord(context, tool).statements)];
 }

@@ -16,7 +16,10 @@ export const readRules = {
   "block/characters": "A text holds only characters that the controller takes.",
   "block/g-words": "A block has no more G words than the controller takes.",
   "block/m-words": "A block has no more M words than the controller takes.",
-  "block/own-block": "A stop, swap, spindle or coolant action has a block of its own.",
+  "block/own-block":
+    "A stop, swap, spindle or coolant action has a block of its own, and so has a comment where the dialect wants it.",
+  "block/words": "A block has no more words than the controller takes.",
+  "block/section": "The first block of a section, and no other, is marked as the dialect marks it.",
   "block/framing": "A program begins and ends as the dialect wants it.",
   "read/unknown-code": "A code has a meaning in the dialect.",
   "read/unknown-word": "A letter is an address of the dialect.",

@@ -1,5 +1,5 @@
 import type { AxisCase } from "../axis-case.ts";
-import { pausingJob } from "../sample-job.ts";
+import { pausingJob, twiceJob } from "../sample-job.ts";
 
 /** Group B: blocks and comments. */
 export const cases: readonly AxisCase[] = [
@@ -9,6 +9,58 @@ export const cases: readonly AxisCase[] = [
     base: "rs274ngc",
     one: "blocks: { number: { on: all, start: 5, step: 5, to: 9999, width: 4 } }",
     other: "blocks: { number: none }",
+  },
+  {
+    axis: 11,
+    title: "each block has a number, or the first of each section",
+    base: "rs274ngc",
+    one: "blocks: { number: { on: all, start: 10, step: 10, to: 9990, width: 0 } }",
+    other: "blocks: { number: { on: sections, start: 10, step: 10, to: 9990, width: 0 } }",
+  },
+  {
+    axis: 11,
+    title: "a section begins at each operation, or at each tool",
+    base: "rs274ngc",
+    job: twiceJob,
+    one: "blocks: { number: { on: sections, start: 10, step: 10, to: 9990, width: 0 }, sections: { begin-at: operation } }",
+    other:
+      "blocks: { number: { on: sections, start: 10, step: 10, to: 9990, width: 0 }, sections: { begin-at: tool } }",
+    limit: true,
+  },
+  {
+    axis: 12,
+    title: "the block delete mark before the block number, or behind it",
+    base: "rs274ngc",
+    job: pausingJob,
+    both: 'stops: { optional: "/M0" }',
+    one: "blocks: { number: { on: all, start: 10, step: 10, to: 9990, width: 0 }, delete: { place: before-number } }",
+    other:
+      "blocks: { number: { on: all, start: 10, step: 10, to: 9990, width: 0 }, delete: { place: after-number } }",
+  },
+  {
+    axis: 13,
+    title: "N before the number of each section, or a colon",
+    base: "rs274ngc",
+    one: "blocks: { number: { on: all, start: 10, step: 10, to: 9990, width: 0 }, sections: { mark: N } }",
+    other:
+      "blocks: { number: { on: all, start: 10, step: 10, to: 9990, width: 0 }, sections: { mark: colon } }",
+  },
+  {
+    axis: 14,
+    title: "an optional stop of its own, or the stop with a block delete mark",
+    base: "rs274ngc",
+    job: pausingJob,
+    one: "stops: { optional: M1 }",
+    other: 'stops: { optional: "/M0" }',
+  },
+  {
+    axis: 14,
+    title: "one block delete switch, or several",
+    base: "rs274ngc",
+    job: pausingJob,
+    both: "blocks: { delete: { mark: numbered } }",
+    one: 'stops: { optional: "/M0" }',
+    other: 'stops: { optional: "/2 M0" }',
   },
   {
     axis: 15,
@@ -38,6 +90,22 @@ export const cases: readonly AxisCase[] = [
     one: "blocks: { longest: 80 }",
     other: "blocks: { longest: 32 }",
     limit: true,
+  },
+  {
+    axis: 18,
+    title: "any number of words in a block, or eight",
+    base: "rs274ngc",
+    one: "blocks: { most-words: none }",
+    other: "blocks: { most-words: 8 }",
+    limit: true,
+  },
+  {
+    axis: 18,
+    title: "any number of words in a block, or fewer than a hole has",
+    base: "rs274ngc",
+    one: "blocks: { most-words: none }",
+    other: "blocks: { most-words: 5 }",
+    otherRefuses: "block/words",
   },
   {
     axis: 19,
@@ -72,6 +140,15 @@ export const cases: readonly AxisCase[] = [
     limit: true,
   },
   {
+    axis: 22,
+    title: "comments anywhere in a block, or in blocks of their own",
+    base: "rs274ngc",
+    one: "comments: { place: anywhere }",
+    other: "comments: { place: own-block }",
+    program: "%\nG17 G21 G94 G90 (MODES)\nM5 (STOP)\nM2\n%\n",
+    sameText: true,
+  },
+  {
     axis: 23,
     title: "comments of 60 characters, or of 24",
     base: "rs274ngc",
@@ -86,5 +163,12 @@ export const cases: readonly AxisCase[] = [
     one: 'idioms: { message: "(MSG, {{text}})" }',
     other: 'idioms: { message: "(OPERATOR {{text}})" }',
     job: pausingJob,
+  },
+  {
+    axis: 25,
+    title: "a blank line before each section, or one that would end the program",
+    base: "rs274ngc",
+    one: "file: { blank-lines: between-sections }",
+    other: "file: { blank-lines: none }",
   },
 ];

@@ -21,6 +21,13 @@ export const cases: readonly AxisCase[] = [
     limit: true,
   },
   {
+    axis: 1,
+    title: "a byte order mark at the head of the file, or none",
+    base: "rs274ngc",
+    one: "file: { byte-order-mark: yes }",
+    other: "file: { byte-order-mark: no }",
+  },
+  {
     axis: 2,
     title: "lines end with a line feed, or with a carriage return before it",
     base: "rs274ngc",
@@ -84,5 +91,12 @@ export const cases: readonly AxisCase[] = [
     one: "file: { program-number: { letter: O, digits: 4, from: 1, to: 7999 } }",
     other: "file: { program-number: { letter: O, digits: 4, from: 1000, to: 7999 } }",
     otherRefuses: "lower/program-number",
+  },
+  {
+    axis: 9,
+    title: "blank lines before the program, or none",
+    base: "rs274ngc",
+    one: "file: { leader: 3 }",
+    other: "file: { leader: 0 }",
   },
 ];

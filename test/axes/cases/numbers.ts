@@ -117,4 +117,12 @@ export const cases: readonly AxisCase[] = [
     one: "numbers: { speed: 0 }",
     other: "numbers: { speed: 1 }",
   },
+  {
+    axis: 38,
+    title: "any number of digits before the point, or one",
+    base: "rs274ngc",
+    one: "numbers: { length: { whole-digits: none } }",
+    other: "numbers: { length: { whole-digits: 1 } }",
+    otherRefuses: "read/number",
+  },
 ];
