@@ -1,4 +1,5 @@
 import type { Batch, ByteSource, JobFacts, MachineFacts, Place, Report, UnitSystem } from "#base";
+import type { Format } from "#dialect";
 import type { Job, Operation } from "#job";
 import { chooseOperations, readJob, readMoves } from "#job";
 import { lower, onProgramGrid, programUnits } from "#lower";
@@ -60,9 +61,14 @@ export function undertake(input: JobInput, means: Means, findings: Gathering): U
     moves: counts.moves,
     tools: toolsUsed(operations),
     units,
-    assumptions: assumptions({ job, operations, machine, facts }),
+    assumptions: [...assumptions({ job, operations, machine, facts }), ...stopSentence(means.dialect.format)],
   });
   return { job, operations, units, machine, facts, batches, summary };
+}
+
+/** A stop with a block delete mark is skipped, not made, while the switch is on. */
+function stopSentence({ optionalStopMark: mark }: Format): string[] {
+  return mark === "" ? [] : [`Block delete ${mark} is off: with it on, optional stops do not stop.`];
 }
 
 /** What is known of a job when there is none: a program from elsewhere. */

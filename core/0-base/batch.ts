@@ -70,6 +70,8 @@ export interface Batch<Aside = Step> {
   readonly source: Float64Array;
   /** The rare steps of this batch. */
   asides: Aside[];
+  /** Rows before which a section of the program begins, rising. Form alone: neither guard nor comparison looks at it. */
+  sections: number[];
 }
 
 /** The columns that every batch has, for who copies rows. */
@@ -115,6 +117,7 @@ export function createBatch<Aside = Step>(rows: number = batchRows, rotary = fal
     aside: new Int32Array(rows),
     source: column(),
     asides: [],
+    sections: [],
   };
 }
 
@@ -127,6 +130,7 @@ export function capacity(batch: Batch<unknown>): number {
 export function clearBatch(batch: Batch<unknown>): void {
   batch.count = 0;
   batch.asides = [];
+  batch.sections = [];
 }
 
 /** Appends a rare step; the caller has seen to it that there is room. */

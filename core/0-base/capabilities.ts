@@ -17,6 +17,10 @@ export interface Capabilities {
   readonly words: Readonly<Record<string, boolean>>;
   /** Key "units.programs-in". */
   readonly programsIn: "job" | UnitSystem | undefined;
+  /** Program numbers that are free for programs; absent where programs have none. Keys "file.program-number.from" and "to". */
+  readonly programNumbers?: { readonly from: number; readonly to: number };
+  /** What begins a section of the program. Key "blocks.sections.begin-at". */
+  readonly sectionsBeginAt?: "operation" | "tool";
   /** Key "distance.programs-in". */
   readonly distance: "absolute" | "incremental" | undefined;
   /** Least increment of X Y Z, atoms. Key "numbers.length". */

@@ -2,7 +2,7 @@ import { allCodeKeys, codeAt } from "./code-keys.ts";
 import type { ExtraCode } from "./dialect.ts";
 import type { Resolving } from "./resolving.ts";
 import { standardCodes } from "./standard-codes.ts";
-import { codeText } from "./values.ts";
+import { blockDeleteMark, codeText } from "./values.ts";
 
 /** A code with the key that gives it. */
 interface Use {
@@ -33,7 +33,8 @@ export function checkCodes(resolving: Resolving, extraCodes: readonly ExtraCode[
 function keyUses({ tree }: Resolving): Use[] {
   return allCodeKeys().flatMap((key) => {
     const code = codeAt(tree, key);
-    if (code === undefined || code === null) return [];
+    // A stop with a block delete mark is told from the stop by that mark.
+    if (code === undefined || code === null || blockDeleteMark(tree, key) !== "") return [];
     const word = code.word ? code.word.letter + String(Number(code.word.digits)) : "";
     return [{ code: codeText(code), word, key, extra: undefined }];
   });

@@ -7,6 +7,8 @@ import { word } from "./values.ts";
 export function checkFormat(resolving: Resolving, { format }: Dialect): void {
   checkFile(resolving, format);
   checkBlockNumbers(resolving, format);
+  checkBlockDelete(resolving, format);
+  checkMostWords(resolving, format);
   checkMessage(resolving, format);
   checkStopMessage(resolving, format);
   checkResume(resolving, format);
@@ -16,7 +18,10 @@ export function checkFormat(resolving: Resolving, { format }: Dialect): void {
   checkGears(resolving, format);
 }
 
-function checkFile({ fail }: Resolving, { blockEnd, comments, programNumber, delimiter }: Format): void {
+function checkFile(
+  { fail }: Resolving,
+  { blockEnd, comments, programNumber, delimiter, sections }: Format,
+): void {
   if (blockEnd === ";" && comments.style === "semicolon") {
     fail(
       "dialect/format",
@@ -26,6 +31,9 @@ function checkFile({ fail }: Resolving, { blockEnd, comments, programNumber, del
     );
   }
   if (programNumber === null) return;
+  if (programNumber.letter === ":" && sections.mark === ":") {
+    fail("dialect/format", "blocks.sections.mark", "A colon marks the program number and each section.");
+  }
   const path = "file.program-number";
   if (programNumber.from > programNumber.to) {
     fail("dialect/format", `${path}.to`, "The highest program number is below the lowest one.");
@@ -59,6 +67,35 @@ function checkBlockNumbers({ fail }: Resolving, { blockNumber }: Format): void {
   if (blockNumber.width > 0 && String(blockNumber.to).length > blockNumber.width) {
     fail("dialect/format", "blocks.number.width", "The highest block number has more digits than `width`.");
   }
+}
+
+/** An optional stop that is a stop with a block delete mark needs that mark, and the code of the stop. */
+function checkBlockDelete({ tree, fail }: Resolving, { optionalStopMark, blockDelete, codes }: Format): void {
+  const fault = (message: string, fix: string): void =>
+    fail("dialect/format", "stops.optional", message, fix);
+  if (optionalStopMark === "") return;
+  if (blockDelete === null || (optionalStopMark.length > 1 && blockDelete.mark === "slash"))
+    fault(
+      `\`${optionalStopMark}\` is no block delete mark of this dialect.`,
+      "State `blocks: { delete: { mark: slash } }`, or `numbered` for /1 to /9.",
+    );
+  if (codes.optionalStop?.value !== codes.stop?.value || codes.optionalStop?.letter !== codes.stop?.letter)
+    fault(
+      "With a block delete mark the optional stop is the stop itself, and has its code.",
+      `Write \`optional: ${optionalStopMark} ${word(tree, "stops.stop") ?? "M00"}\`.`,
+    );
+}
+
+/** The words that each line and each arc has whatever the job is. */
+function checkMostWords({ fail }: Resolving, { mostWords, modal, arc }: Format): void {
+  const motion = (modal.motion === "each-block" ? 1 : 0) + (modal.feed === "each-block" ? 1 : 0);
+  const line = motion + (modal.axes === "all" ? 3 : 1);
+  const ends = modal.axes === "all" ? 3 : modal.arcEnd === "both" ? 2 : 1;
+  const shape = arc.form === "radius" ? 1 : modal.arcCentre === "both" ? 2 : 1;
+  const least = arc.form === "none" || arc.form === undefined ? line : Math.max(line, motion + ends + shape);
+  if (mostWords === 0 || least <= mostWords) return;
+  const message = `A block of motion has ${least} words, and \`most-words\` leaves ${mostWords}.`;
+  fail("dialect/format", "blocks.most-words", message, "State what is repeated under `modal` otherwise.");
 }
 
 /** The message's own mark is written as it stands, so it must be made of characters that the controller takes. */

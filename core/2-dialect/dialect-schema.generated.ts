@@ -103,6 +103,26 @@ export type LowestProgramNumber = number;
  */
 export type HighestProgramNumber = number;
 /**
+ * Whether the file begins with the three bytes that mark UTF-8.
+ *
+ * If wrong: the first block is rejected, or read without its first word.
+ */
+export type ByteOrderMark = "yes" | "no";
+/**
+ * Blank lines before the first line of the program.
+ *
+ * Unit: lines.
+ *
+ * If wrong: the controller misses the first block, or takes the blank line for the end of the program.
+ */
+export type Leader = number;
+/**
+ * between-sections: one stands before each section of the program; skipped: none is written, and the controller passes over one; none: the controller takes one for the end of the program.
+ *
+ * If wrong: the program ends at the first tool change, with the spindle running.
+ */
+export type BlankLines = "between-sections" | "skipped" | "none";
+/**
  * What the text may hold: upper (capital letters, digits and the marks of the code, in comments, too), ascii, or utf-8 (any character in comments).
  *
  * If wrong: the block is rejected, or the comment on the screen is garbled so that an instruction to the operator is lost.
@@ -123,6 +143,12 @@ export type CommentStyle = "parentheses" | "semicolon" | "none";
  */
 export type LongestComment = number;
 /**
+ * anywhere: a comment may share its block with words; own-block: a comment has a block of its own.
+ *
+ * If wrong: the words behind the comment are dropped, or the block alarms.
+ */
+export type PlaceOfComments = "anywhere" | "own-block";
+/**
  * Which blocks have a number (N word), or none.
  */
 export type BlockNumbers =
@@ -139,7 +165,7 @@ export type BlockNumbers =
  */
 export type None1 = "none";
 /**
- * all: every block; sections: only the first block of each operation.
+ * all: every block; sections: only the first block of each section.
  *
  * If wrong: block search and restart do not find the place.
  */
@@ -231,11 +257,41 @@ export type MWordsInABlock = number;
  */
 export type ModesInABlock = "together" | "apart";
 /**
- * Whether the controller understands `/` at the start of a block. Programs are written without it; it is accepted in programs that are read.
+ * operation: each operation of the job begins one; tool: only one with another tool does.
+ *
+ * If wrong: the search for a block stops at a place where tool and offsets are not stated.
+ */
+export type BeginningOfASection = "operation" | "tool";
+/**
+ * Address of the block number where a section begins: N as everywhere, or colon (the alignment function).
+ *
+ * If wrong: the block alarms, or a search does not find the place.
+ */
+export type MarkOfASection = "N" | "colon";
+/**
+ * none: there is no such switch; slash: `/`; numbered: `/` or `/1` to `/9`, with a switch for each.
  *
  * If wrong: a block that should be skipped is executed, or the other way round.
  */
-export type BlockDelete = "yes" | "no";
+export type BlockDeleteMark = "none" | "slash" | "numbered";
+/**
+ * before-number: /N10; after-number: N10/
+ *
+ * If wrong: the mark is not seen, and the block is executed although its switch is on.
+ */
+export type PlaceOfTheBlockDeleteMark = "before-number" | "after-number";
+/**
+ * Most words in one block, the block number not counted, or none.
+ *
+ * Unit: words.
+ *
+ * If wrong: the block alarms, or words at its end are not executed.
+ */
+export type WordsInABlock = None3 | number;
+/**
+ * Any number of words.
+ */
+export type None3 = "none";
 /**
  * Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. They are written in blocks of their own; this decides what a program from elsewhere means.
  *
@@ -280,6 +336,18 @@ export type ZerosLeftOut = "leading" | "trailing" | "none";
  * If wrong: every coordinate is wrong by powers of ten.
  */
 export type DigitsOfANumber = number;
+/**
+ * Most digits before the point, or none for no limit.
+ *
+ * Unit: digits.
+ *
+ * If wrong: the word alarms, or its first digits are lost and the axis goes to another place.
+ */
+export type DigitsBeforeThePoint = None4 | number;
+/**
+ * As many as the number has.
+ */
+export type None4 = "none";
 /**
  * Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.
  *
@@ -350,6 +418,21 @@ export type ZerosLeftOut1 = "leading" | "trailing" | "none";
  */
 export type DigitsOfANumber1 = number;
 /**
+ * Most digits before the point, or none for no limit.
+ *
+ * Unit: digits.
+ *
+ * If wrong: the word alarms, or its first digits are lost and the axis goes to another place.
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "own-whole-digits".
+ */
+export type DigitsBeforeThePoint1 = None5 | number;
+/**
+ * As many as the number has.
+ */
+export type None5 = "none";
+/**
  * Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.
  *
  * Unit: digits behind the point of a length in mm.
@@ -382,6 +465,7 @@ export type RotaryWords =
       plus?: PlusSign1;
       "suppressed-zeros"?: ZerosLeftOut1;
       digits?: DigitsOfANumber1;
+      "whole-digits"?: DigitsBeforeThePoint1;
     };
 /**
  * The least increment as a number of decimals.
@@ -440,6 +524,7 @@ export type InverseTimeFeed =
       plus?: PlusSign1;
       "suppressed-zeros"?: ZerosLeftOut1;
       digits?: DigitsOfANumber1;
+      "whole-digits"?: DigitsBeforeThePoint1;
     };
 /**
  * The least increment as a number of decimals.
@@ -466,6 +551,7 @@ export type SpindleSpeed =
       plus?: PlusSign1;
       "suppressed-zeros"?: ZerosLeftOut1;
       digits?: DigitsOfANumber1;
+      "whole-digits"?: DigitsBeforeThePoint1;
     };
 /**
  * The least increment as a number of decimals.
@@ -492,6 +578,7 @@ export type Dwell =
       plus?: PlusSign1;
       "suppressed-zeros"?: ZerosLeftOut1;
       digits?: DigitsOfANumber1;
+      "whole-digits"?: DigitsBeforeThePoint1;
     };
 /**
  * The least increment as a number of decimals.
@@ -518,6 +605,7 @@ export type DwellInACycle =
       plus?: PlusSign1;
       "suppressed-zeros"?: ZerosLeftOut1;
       digits?: DigitsOfANumber1;
+      "whole-digits"?: DigitsBeforeThePoint1;
     };
 /**
  * The least increment as a number of decimals.
@@ -544,6 +632,7 @@ export type TimeoutOfAWait =
       plus?: PlusSign1;
       "suppressed-zeros"?: ZerosLeftOut1;
       digits?: DigitsOfANumber1;
+      "whole-digits"?: DigitsBeforeThePoint1;
     };
 /**
  * The least increment as a number of decimals.
@@ -891,7 +980,7 @@ export type BlendToleranceWord = string;
  * Codes that turn looking ahead over many blocks on, for operations that are blended, and off, for those on the exact path; or none.
  */
 export type LookAhead =
-  | None3
+  | None6
   | {
       on?: LookAheadOn;
       off?: LookAheadOff;
@@ -899,7 +988,7 @@ export type LookAhead =
 /**
  * The control looks ahead by itself, or not at all.
  */
-export type None3 = "none";
+export type None6 = "none";
 /**
  * Code that turns look-ahead on.
  *
@@ -958,7 +1047,7 @@ export type DwellUnit = "s" | "ms";
  * Words for compensation by the tool's radius, or none.
  */
 export type CutterRadiusCompensation =
-  | None4
+  | None7
   | {
       off?: CompensationOff;
       left?: CompensationLeft;
@@ -969,7 +1058,7 @@ export type CutterRadiusCompensation =
 /**
  * The controller does not compensate.
  */
-export type None4 = "none";
+export type None7 = "none";
 /**
  * Code that ends compensation.
  *
@@ -998,7 +1087,7 @@ export type RadiusOffsetWord = string;
  * Codes that turn the slowing at inside corners on, where compensation begins, and off, where it has ended; or none.
  */
 export type FeedAtInsideCorners =
-  | None5
+  | None8
   | {
       on?: SlowAtInsideCorners;
       off?: FeedAsStated;
@@ -1006,7 +1095,7 @@ export type FeedAtInsideCorners =
 /**
  * There are no words for it.
  */
-export type None5 = "none";
+export type None8 = "none";
 /**
  * Code that has the feed lowered at inside corners.
  *
@@ -1023,7 +1112,7 @@ export type FeedAsStated = string;
  * Words that make the length of the tool act, or none.
  */
 export type ToolLengthOffset =
-  | None6
+  | None9
   | {
       on?: LengthOffsetOn;
       off?: LengthOffsetOff;
@@ -1034,7 +1123,7 @@ export type ToolLengthOffset =
 /**
  * No word makes a tool length act; the operator sets Z.
  */
-export type None6 = "none";
+export type None9 = "none";
 /**
  * Code that makes a length offset act.
  *
@@ -1071,7 +1160,7 @@ export type AddedToTheNumberOfTheLengthOffset = number;
  * If wrong: the work is cut at the place of another set-up.
  */
 export type WorkOffsets =
-  | None7
+  | None10
   | [CodeWithWordOrNone]
   | [CodeWithWordOrNone, CodeWithWordOrNone]
   | [CodeWithWordOrNone, CodeWithWordOrNone, CodeWithWordOrNone]
@@ -1118,7 +1207,7 @@ export type WorkOffsets =
 /**
  * There are no words for work offsets; the operator sets the origin.
  */
-export type None7 = "none";
+export type None10 = "none";
 /**
  * a code such as G53, if need be with a word that belongs to it (G54.1 P2), or none
  *
@@ -1174,7 +1263,7 @@ export type CancellingBeforeAToolChange = "yes" | "no";
  * Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.
  */
 export type FixedCycles =
-  | None8
+  | None11
   | {
       drill?: Drill;
       dwell?: DrillWithDwell;
@@ -1196,7 +1285,7 @@ export type FixedCycles =
 /**
  * The controller has no fixed cycles.
  */
-export type None8 = "none";
+export type None11 = "none";
 /**
  * Feed in, rapid out, or none: it is written longhand.
  *
@@ -1375,7 +1464,7 @@ export type UnitOfTheSpeedWord = "rpm" | "percent";
  * If wrong: the speed ends at the top of the range in force, or the gear is shifted while it turns.
  */
 export type GearRanges =
-  | None9
+  | None12
   | [GearRange]
   | [GearRange, GearRange]
   | [GearRange, GearRange, GearRange]
@@ -1385,7 +1474,7 @@ export type GearRanges =
 /**
  * One range, or the control shifts by itself.
  */
-export type None9 = "none";
+export type None12 = "none";
 /**
  * Code that selects it.
  *
@@ -1516,11 +1605,11 @@ export type ToolWordInASwapByTheOperator = "yes" | "no";
  *
  * If wrong: the last tool stays in the spindle where the next program expects none, or a tool of that number is put in.
  */
-export type ToolWordOfAnEmptySpindle = None10 | number;
+export type ToolWordOfAnEmptySpindle = None13 | number;
 /**
  * The last tool stays in the spindle.
  */
-export type None10 = "none";
+export type None13 = "none";
 /**
  * Code of a stop that the operator ends.
  *
@@ -1528,7 +1617,7 @@ export type None10 = "none";
  */
 export type ProgramStop = string;
 /**
- * Code of a stop that acts when its switch is on, or none.
+ * Code of a stop that acts when its switch is on, or none. A code behind a block delete mark, such as /M0 or /2 M0, is a stop that acts while that switch is off.
  *
  * If wrong: the program runs on although a check was meant.
  */
@@ -2007,7 +2096,7 @@ export type ToolLengths = "table" | "measured" | "operator";
  * How the drawbar is worked at a rack, or none.
  */
 export type Drawbar =
-  | None11
+  | None14
   | {
       travels?: TravelOfAnEmptySpindle;
       "taper-air"?: TaperAir;
@@ -2015,7 +2104,7 @@ export type Drawbar =
 /**
  * There is no drawbar that the program works.
  */
-export type None11 = "none";
+export type None14 = "none";
 /**
  * Whether an empty spindle travels along the rack clamped or released.
  *
@@ -2032,7 +2121,7 @@ export type TaperAir = "yes" | "no";
  * Where tools wait and how they are fetched, or none.
  */
 export type Rack =
-  | None12
+  | None15
   | {
       style?: StyleOfTheRack;
       "clear-z"?: ClearHeight;
@@ -2050,7 +2139,7 @@ export type Rack =
 /**
  * There is no rack that the program drives to.
  */
-export type None12 = "none";
+export type None15 = "none";
 /**
  * drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.
  *
@@ -2413,6 +2502,13 @@ export type Code = string;
  */
 export type CodeOrNone = string;
 /**
+ * a code such as M1, one behind a block delete mark such as /M0 or /2 M0, or none
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "optionalStop".
+ */
+export type OptionalStop1 = string;
+/**
  * one of X Y Z A B C U V W
  *
  * This interface was referenced by `DialectSchema`'s JSON-Schema
@@ -2523,6 +2619,9 @@ export interface File {
   "end-of-block"?: EndOfBlockMark;
   delimiter?: ProgramDelimiter;
   "program-number"?: ProgramNumber;
+  "byte-order-mark"?: ByteOrderMark;
+  leader?: Leader;
+  "blank-lines"?: BlankLines;
   characters?: Characters;
 }
 /**
@@ -2531,6 +2630,7 @@ export interface File {
 export interface Comments {
   style?: CommentStyle;
   longest?: LongestComment;
+  place?: PlaceOfComments;
 }
 /**
  * How words make up a block and blocks follow one another.
@@ -2543,11 +2643,27 @@ export interface Blocks {
   "g-words"?: GWordsInABlock;
   "m-words"?: MWordsInABlock;
   modes?: ModesInABlock;
+  sections?: Sections;
   delete?: BlockDelete;
+  "most-words"?: WordsInABlock;
   "stops-act"?: WhenStopsAct;
 }
 /**
- * How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros` and `digits` hold for all; a single address may state its own.
+ * The parts of a program at which it can be taken up again: what begins one, and how its first block is marked.
+ */
+export interface Sections {
+  "begin-at"?: BeginningOfASection;
+  mark?: MarkOfASection;
+}
+/**
+ * Marks by which the operator's switch skips a block. Programs are written with one only where `stops.optional` asks for it; in programs that are read they are understood.
+ */
+export interface BlockDelete {
+  mark?: BlockDeleteMark;
+  place?: PlaceOfTheBlockDeleteMark;
+}
+/**
+ * How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros`, `digits` and `whole-digits` hold for all; a single address may state its own.
  */
 export interface Numbers {
   point?: DecimalPoint;
@@ -2556,6 +2672,7 @@ export interface Numbers {
   plus?: PlusSign;
   "suppressed-zeros"?: ZerosLeftOut;
   digits?: DigitsOfANumber;
+  "whole-digits"?: DigitsBeforeThePoint;
   length?: AxisWords;
   "arc-centre"?: ArcCentreAndRadiusWords;
   angle?: RotaryWords;
@@ -2580,6 +2697,7 @@ export interface AxisWords {
   plus?: PlusSign1;
   "suppressed-zeros"?: ZerosLeftOut1;
   digits?: DigitsOfANumber1;
+  "whole-digits"?: DigitsBeforeThePoint1;
 }
 /**
  * Numbers of I J K and of the radius. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.
@@ -2593,6 +2711,7 @@ export interface ArcCentreAndRadiusWords {
   plus?: PlusSign1;
   "suppressed-zeros"?: ZerosLeftOut1;
   digits?: DigitsOfANumber1;
+  "whole-digits"?: DigitsBeforeThePoint1;
 }
 /**
  * Numbers of F in feed per minute. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.
@@ -2606,6 +2725,7 @@ export interface FeedPerMinute {
   plus?: PlusSign1;
   "suppressed-zeros"?: ZerosLeftOut1;
   digits?: DigitsOfANumber1;
+  "whole-digits"?: DigitsBeforeThePoint1;
 }
 /**
  * Numbers of F in feed per revolution. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.
@@ -2619,6 +2739,7 @@ export interface FeedPerRevolution {
   plus?: PlusSign1;
   "suppressed-zeros"?: ZerosLeftOut1;
   digits?: DigitsOfANumber1;
+  "whole-digits"?: DigitsBeforeThePoint1;
 }
 /**
  * Least digits of codes and of tool and offset numbers; zeros are put in front: 2 writes G00, M06, T01.

@@ -53,6 +53,8 @@ export interface NumberFormat {
   /** Implied point: which zeros are left out, and how many digits stand if not both ends are free. */
   readonly suppressed: "leading" | "trailing" | "none";
   readonly digits: number;
+  /** Most digits before the point; 0: no limit. */
+  readonly wholeDigits: number;
 }
 
 /** A number format that differs by the program's units. */
@@ -63,6 +65,12 @@ export interface Format {
   readonly extension: string;
   readonly lineEnd: "\n" | "\r\n" | "\r";
   readonly lastLineEnd: boolean;
+  /** Whether the text begins with the three bytes that mark UTF-8. */
+  readonly byteOrderMark: boolean;
+  /** Blank lines before the first line. */
+  readonly leader: number;
+  /** Whether a blank line stands before each section, is passed over, or ends the program. */
+  readonly blankLines: "between-sections" | "skipped" | "none";
   /** Text at the end of each block, before the line end. */
   readonly blockEnd: "" | ";" | "*";
   /** A `%` line of its own first and last. */
@@ -79,6 +87,8 @@ export interface Format {
     readonly style: "parentheses" | "semicolon" | "none";
     /** Most characters in one comment, marks not counted. */
     readonly longest: number;
+    /** Whether a comment may share its block with words. */
+    readonly place: "anywhere" | "own-block";
   };
   readonly blockNumber: {
     readonly on: "all" | "sections";
@@ -89,18 +99,27 @@ export interface Format {
     /** Digits; 0: as many as needed. */
     readonly width: number;
   } | null;
+  /** What begins a section, and the address of the block number of its first block. */
+  readonly sections: { readonly beginAt: "operation" | "tool"; readonly mark: "N" | ":" };
   readonly separator: "" | " " | "\t";
   /** Addresses in the order in which a block has them; G and M once each, "N" first. */
   readonly order: readonly string[];
   /** Most characters of a block, its line end not counted; 0: no limit. */
   readonly longest: number;
+  /** Most words of a block, its number not counted; 0: no limit. */
+  readonly mostWords: number;
   /** One G word a block, or one of each modal group. */
   readonly gWords: "one" | "any";
   readonly mWords: number;
   /** Whether consecutive modes share a block. */
   readonly modes: "together" | "apart";
-  /** Whether `/` at the start of a block is understood. */
-  readonly blockDelete: boolean;
+  /** The mark of a block that the operator's switch skips, and whether it stands before or behind the block number. */
+  readonly blockDelete: {
+    readonly mark: "slash" | "numbered";
+    readonly place: "before-number" | "after-number";
+  } | null;
+  /** The mark of an optional stop that is a stop with a block delete mark: "/" or "/2"; "" where it has a code of its own. */
+  readonly optionalStopMark: string;
   /** Whether M05 and M09 act before or after the motion of their block; M00, M01 and the end act after it in any case. */
   readonly stopsAct: "before-motion" | "after-motion";
   readonly numbers: {

@@ -13,6 +13,8 @@ export function resolveCapabilities(tree: TreeNode): Capabilities {
   return {
     words: declaredWords(tree),
     programsIn: word<"job" | "mm" | "inch">(tree, "units.programs-in"),
+    ...programNumbers(tree),
+    ...sections(tree),
     distance: word<"absolute" | "incremental">(tree, "distance.programs-in"),
     lengthGrid: unitGrid(tree, "length"),
     centreGrid: unitGrid(tree, "arc-centre"),
@@ -41,6 +43,17 @@ export function resolveCapabilities(tree: TreeNode): Capabilities {
 function toolDigits(tree: TreeNode): number {
   const digits = number(tree, "numbers.code-width.T") ?? 0;
   return word(tree, "machine.length-offset.form") === "in-tool-word" && digits > 1 ? digits : 0;
+}
+
+function programNumbers(tree: TreeNode): Pick<Capabilities, "programNumbers"> {
+  const from = number(tree, "file.program-number.from");
+  const to = number(tree, "file.program-number.to");
+  return from === undefined || to === undefined ? {} : { programNumbers: { from, to } };
+}
+
+function sections(tree: TreeNode): Pick<Capabilities, "sectionsBeginAt"> {
+  const beginAt = word<"operation" | "tool">(tree, "blocks.sections.begin-at");
+  return beginAt === undefined ? {} : { sectionsBeginAt: beginAt };
 }
 
 /** Least increment of an address: 3 decimals of 1 mm -> 10,000 atoms. Never below one base unit. */

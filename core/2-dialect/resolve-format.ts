@@ -6,7 +6,7 @@ import { resolveNumbers } from "./resolve-numbers.ts";
 import type { Resolving } from "./resolving.ts";
 import type { TreeNode } from "./tree.ts";
 import { isNone, nodeAt } from "./tree.ts";
-import { angle, length, number, speed, word, wordOrNone, yes } from "./values.ts";
+import { angle, blockDeleteMark, length, number, speed, word, wordOrNone, yes } from "./values.ts";
 
 /** The parts of the format that idioms and `codes` add. */
 type IdiomParts = Pick<Format, "idioms" | "extraCodes">;
@@ -65,6 +65,9 @@ type FileParts = Pick<
   | "extension"
   | "lineEnd"
   | "lastLineEnd"
+  | "byteOrderMark"
+  | "leader"
+  | "blankLines"
   | "blockEnd"
   | "delimiter"
   | "programNumber"
@@ -77,6 +80,9 @@ function resolveFile(resolving: Resolving): FileParts {
     extension: choice(resolving, "file.extension", "nc"),
     lineEnd: lineEnds[choice<keyof typeof lineEnds>(resolving, "file.line-end", "lf")],
     lastLineEnd: flag(resolving, "file.last-line-end"),
+    byteOrderMark: flag(resolving, "file.byte-order-mark"),
+    leader: count(resolving, "file.leader", 0),
+    blankLines: choice(resolving, "file.blank-lines", "skipped"),
     blockEnd: blockEnds[choice<keyof typeof blockEnds>(resolving, "file.end-of-block", "none")],
     delimiter: choice(resolving, "file.delimiter", "percent"),
     programNumber: resolveProgramNumber(resolving),
@@ -84,6 +90,7 @@ function resolveFile(resolving: Resolving): FileParts {
     comments: {
       style: choice(resolving, "comments.style", "parentheses"),
       longest: count(resolving, "comments.longest", 60),
+      place: choice(resolving, "comments.place", "anywhere"),
     },
   };
 }
@@ -103,13 +110,16 @@ function resolveProgramNumber(resolving: Resolving): Format["programNumber"] {
 type BlockParts = Pick<
   Format,
   | "blockNumber"
+  | "sections"
   | "separator"
   | "order"
   | "longest"
+  | "mostWords"
   | "gWords"
   | "mWords"
   | "modes"
   | "blockDelete"
+  | "optionalStopMark"
   | "stopsAct"
 >;
 
@@ -123,14 +133,29 @@ function resolveBlocks(resolving: Resolving): BlockParts {
     blockNumber: resolveBlockNumber(resolving),
     separator: separators[choice<keyof typeof separators>(resolving, "blocks.separator", "blank")],
     order: resolving.need(letters, "blocks.order", "[N, G, X, Y, Z, I, J, K, R, F, S, T, M]"),
-    longest:
-      choice(resolving, "blocks.longest", "none") === "none" ? 0 : count(resolving, "blocks.longest", 80),
+    sections: {
+      beginAt: choice(resolving, "blocks.sections.begin-at", "operation"),
+      mark: choice(resolving, "blocks.sections.mark", "N") === "N" ? "N" : ":",
+    },
+    longest: limit(resolving, "blocks.longest", 80),
+    mostWords: limit(resolving, "blocks.most-words", 6),
     gWords: choice(resolving, "blocks.g-words", "any"),
     mWords: count(resolving, "blocks.m-words", 1),
     modes: choice(resolving, "blocks.modes", "together"),
-    blockDelete: flag(resolving, "blocks.delete"),
+    blockDelete: resolveBlockDelete(resolving),
+    optionalStopMark: blockDeleteMark(resolving.tree, "stops.optional"),
     stopsAct: choice(resolving, "blocks.stops-act", "after-motion"),
   };
+}
+
+/** A number, or `none` for no limit, which is 0. */
+function limit(resolving: Resolving, path: string, example: number): number {
+  return choice(resolving, path, "none") === "none" ? 0 : count(resolving, path, example);
+}
+
+function resolveBlockDelete(resolving: Resolving): Format["blockDelete"] {
+  const mark = choice<"none" | "slash" | "numbered">(resolving, "blocks.delete.mark", "slash");
+  return mark === "none" ? null : { mark, place: choice(resolving, "blocks.delete.place", "before-number") };
 }
 
 function resolveBlockNumber(resolving: Resolving): Format["blockNumber"] {

@@ -4,7 +4,7 @@ import type { Resolving } from "./resolving.ts";
 import { must } from "./resolving.ts";
 import type { TreeNode } from "./tree.ts";
 import { nodeAt } from "./tree.ts";
-import { number, word, wordOrNone, yes } from "./values.ts";
+import { number, wordOrNone, yes } from "./values.ts";
 
 /** Addresses with a number format of their own, below `numbers`. */
 export type NumberKey =
@@ -77,7 +77,7 @@ function formatOf(resolving: Resolving, key: NumberKey, decimals: number): Numbe
   const states = (name: string): boolean => nodeAt(tree, `numbers.${key}.${name}`) !== undefined;
   const at = (name: string): string => (states(name) ? `numbers.${key}.${name}` : `numbers.${name}`);
   const choice = <T extends string>(name: string, example: T): T =>
-    must(resolving, word<T>, at(name), example);
+    must(resolving, wordOrNone<T>, at(name), example) as T;
   const point = choice<NumberFormat["point"]>("point", "always");
   const implied = point === "never";
   // A whole number has no zeros that an implied point could be counted from, unless the file says so for this address.
@@ -93,8 +93,14 @@ function formatOf(resolving: Resolving, key: NumberKey, decimals: number): Numbe
     leadingZero: implied || choice<"keep" | "drop">("leading-zero", "keep") === "keep",
     plus: (directed.has(key) || states("plus")) && must(resolving, yes, at("plus"), "no"),
     suppressed,
+    wholeDigits: wholeDigits(resolving, at("whole-digits")),
     digits: suppressed === "trailing" || suppressed === "none" ? must(resolving, number, at("digits"), 7) : 0,
   };
+}
+
+/** Most digits before the point; 0 for no limit. */
+function wholeDigits(resolving: Resolving, path: string): number {
+  return must(resolving, wordOrNone, path, "none") === "none" ? 0 : (number(resolving.tree, path) ?? 0);
 }
 
 /** Addresses whose numbers have a direction, so that a sign means something. */

@@ -35,7 +35,13 @@ export function number(tree: TreeNode, path: string): number | undefined {
 export function code(tree: TreeNode, path: string): Code | null | undefined {
   const node = scalarAt(tree, path);
   if (node === undefined) return undefined;
-  return isCode(String(node.value)) ? parseCode(String(node.value)) : null;
+  const text = String(node.value).replace(/^\/(\d )?/, "");
+  return isCode(text) ? parseCode(text) : null;
+}
+
+/** The block delete mark before a code, "/2 M00" -> "/2"; empty where there is none. */
+export function blockDeleteMark(tree: TreeNode, path: string): string {
+  return /^\/\d?/.exec(word(tree, path) ?? "")?.[0] ?? "";
 }
 
 /** Whether a text is a code; a key may also take `none`, or a word for another way to say the same. */

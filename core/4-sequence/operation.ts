@@ -17,6 +17,7 @@ import {
   stopSpindle,
   turnsSpindle,
 } from "./spindle.ts";
+import { beginSection } from "./writer.ts";
 import { keepTool, measureTool, swapTool } from "./swap.ts";
 
 /** Enters an operation: with another tool by way of a swap, with the same one by what differs. */
@@ -26,7 +27,9 @@ export function enterOperation(run: Run, index: number): void {
   state.operation = index;
   const operation = operationInHand(run);
   state.source = operation.source;
-  if (entered && state.held === operation.tool) continueWithTool(run, operation);
+  const continues = entered && state.held === operation.tool;
+  if (!continues || run.request.capabilities.sectionsBeginAt === "operation") beginSection(run.writer);
+  if (continues) continueWithTool(run, operation);
   else enterToolSection(run, operation);
 }
 

@@ -24,7 +24,7 @@ export function startProgram(run: Run): void {
     run.report(remark("dialect/no-machine", "warning", message, state.source, "machine"));
   }
   const numbered = request.capabilities.words["file.program-number"] === true;
-  if (numbered && job.program.number === undefined) refuseUnnumbered(run);
+  if (numbered) checkProgramNumber(run);
   put(run, { kind: "program-start", number: numbered ? (job.program.number ?? 0) : 0 });
   stateAllModes(run, first);
   stopSpindle(run);
@@ -49,13 +49,23 @@ function askForEmptySpindle(run: Run): void {
   state.fresh = false;
 }
 
-/** A controller that stores programs by number cannot take one without. */
-function refuseUnnumbered(run: Run): void {
-  refuse(
-    run,
-    "lower/program-number",
-    "the controller wants a program number, and the job states none",
-    'state one in the job: "program": { "number": 1 }',
-    "file.program-number",
-  );
+/** A controller that stores programs by number cannot take one without, nor one that it keeps to itself. */
+function checkProgramNumber(run: Run): void {
+  const { job, request } = run;
+  const { from, to } = request.capabilities.programNumbers ?? { from: 0, to: Infinity };
+  const { number } = job.program;
+  const key = "file.program-number";
+  if (number === undefined) {
+    const example = 'state one in the job: "program": { "number": 1 }';
+    refuse(
+      run,
+      "lower/program-number",
+      "the controller wants a program number, and the job states none",
+      example,
+      key,
+    );
+  } else if (number < from || number > to) {
+    const what = `program number ${String(number)} is none that the controller has for programs`;
+    refuse(run, "lower/program-number", what, `take one from ${String(from)} to ${String(to)}`, key);
+  }
 }

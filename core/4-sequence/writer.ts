@@ -34,10 +34,12 @@ export function createWriter(): Writer {
 /** From here on batches have rotary columns. */
 export function useRotary(writer: Writer): void {
   if (writer.rotary) return;
-  if (writer.batch.count > 0) writer.full.push(writer.batch);
+  const { batch } = writer;
+  if (batch.count > 0) writer.full.push(batch);
   writer.rotary = true;
   writer.spare.length = 0;
   writer.batch = createBatch(batchRows, true);
+  if (batch.count === 0) writer.batch.sections = batch.sections;
 }
 
 /** Makes room for at least one row. */
@@ -45,6 +47,13 @@ function makeRoom(writer: Writer): void {
   if (writer.batch.count < capacity(writer.batch)) return;
   writer.full.push(writer.batch);
   writer.batch = writer.spare.pop() ?? createBatch(batchRows, writer.rotary);
+}
+
+/** A section of the program begins before the next row. */
+export function beginSection(writer: Writer): void {
+  makeRoom(writer);
+  const { sections, count } = writer.batch;
+  if (sections.at(-1) !== count) sections.push(count);
 }
 
 /** Appends a rare step. */

@@ -17,6 +17,7 @@ const emitterFunctions = {
   writeDelimiter: "",
   finish: "Ends the text.",
   settle: "Writes what has waited to share the block of the next step.",
+  beginSection: "A section of the program begins before the next block.",
   beginBlock: "Writes the block number.",
   endBlock: "Takes back the separator behind the last word, and ends the block.",
   writeModes: "Writes the modes that share a block.",

@@ -18,6 +18,7 @@ import { defineHole } from "./write-hole.ts";
 import { defineCleanText } from "./write-idiom.ts";
 import { defineNumbers } from "./write-number.ts";
 import { defineEmit, defineRowKinds, defineRows, defineStep } from "./write-rows.ts";
+import { defineSection } from "./write-section.ts";
 import { defineState } from "./write-state.ts";
 import { defineStraights } from "./write-straight.ts";
 import { defineComment, defineTexts } from "./write-text.ts";
@@ -56,10 +57,15 @@ function print(statements: readonly Statement[]): string {
 
 /** All functions, from the page down to the digits. */
 function defineFunctions(context: Context): FunctionDeclaration[] {
-  const page = [defineEmit(), defineCleanText(context), defineRows(context), defineStep()];
+  const page = [defineEmit(context), defineCleanText(context), defineRows(context), defineStep()];
   const rows = [...defineStraights(context), ...defineArcs(context), defineHole(context)];
   const steps = [...defineSteps(context), ...defineFrame(context), defineSettle(context)];
-  const blocks = [...defineBlocks(context), ...defineState(context), ...defineComment(context)];
+  const blocks = [
+    ...defineBlocks(context),
+    ...defineSection(context),
+    ...defineState(context),
+    ...defineComment(context),
+  ];
   const numbers = [defineFeed(context), ...defineNumbers(context)];
   const printers = [...context.printers].map(([name, format]) => defineDecimals(name, format));
   return [

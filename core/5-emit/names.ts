@@ -29,6 +29,7 @@ export const names = [
   "turns",
   "aside",
   "asides",
+  "sections",
   // The fields of steps.
   "step",
   "value",
@@ -82,6 +83,8 @@ export const names = [
   "miscellaneous",
   "numbered",
   "gear",
+  "section",
+  "opening",
   "fresh",
   "initial",
   "returnCode",

@@ -32,6 +32,7 @@ import type { Expression, FunctionDeclaration, Statement } from "./builders.ts";
 import { character } from "./characters.ts";
 import type { Context } from "./context.ts";
 import type { Name } from "./names.ts";
+import { numbersSections } from "./write-section.ts";
 import { beginning, blockOf, separating, settled, tracing, tracingIndex } from "./words.ts";
 
 /** How blocks begin and end, and how consecutive modes share one. */
@@ -49,11 +50,14 @@ export function sharesModes({ modes, gWords }: Format): boolean {
   return modes === "together" && gWords === "any";
 }
 
-/** The block number; under "sections" only where a section begins. */
+/** The block number; under "sections" only where a section begins, and there with the mark of a section. */
 function defineBeginBlock(context: Context): FunctionDeclaration[] {
-  const { blockNumber } = context.format;
+  const { blockNumber, sections } = context.format;
   if (blockNumber === null) return [];
   const { on, start, step, to, width } = blockNumber;
+  const opens = numbersSections(blockNumber, sections.mark);
+  const opening = get("state", "opening");
+  const address = sections.mark === ":" ? choose(opening, character(":"), character("N")) : character("N");
   const number = get("state", "number");
   const digits =
     width > 1 ? call("writePadded", "bytes", "at", number, width) : call("writeLarge", "bytes", "at", number);
@@ -62,12 +66,12 @@ function defineBeginBlock(context: Context): FunctionDeclaration[] {
       "beginBlock",
       ["state"],
       [
-        when(not(get("state", "numbered")), [back(get("state", "at"))]),
-        ...(on === "sections" ? [set(get("state", "numbered"), false)] : []),
+        when(not(on === "sections" ? opening : get("state", "numbered")), [back(get("state", "at"))]),
         constant("bytes", get("state", "bytes")),
         variable("at", get("state", "at")),
         ...tracing(context, "blocks.number"),
-        put(character("N")),
+        put(address),
+        ...(opens ? [set(opening, false)] : []),
         set("at", digits),
         set(number, choose(more(add(number, step), to), start, add(number, step))),
         ...separating(context),
@@ -162,10 +166,12 @@ function waitForMore({ format, traced }: Context): Statement[] {
 
 /** Tests of whether a mode needs a block behind the one that waits. */
 function isFull(format: Format): Expression[] {
-  const { longest, mWords, separator, blockEnd } = format;
+  const { longest, mWords, mostWords, separator, blockEnd } = format;
+  const count = (name: "early" | "late"): Expression => get(get("state", name), "length");
   const tests = [
     atMost("group", get("state", "group")),
     and(same(send("text", "charAt", 0), str("M")), atLeast(get("state", "miscellaneous"), mWords)),
+    ...(mostWords === 0 ? [] : [atLeast(add(count("early"), count("late")), mostWords)]),
   ];
   if (longest === 0) return tests;
   const room = longest - numberLength(format) - blockEnd.length + separator.length;

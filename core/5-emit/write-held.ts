@@ -53,10 +53,7 @@ export function defineSettle(context: Context): FunctionDeclaration {
       ? [
           {
             of: str("tool"),
-            statements: [
-              ...sectionBegins(context),
-              ...blockOf(context, toolWord(context, get("state", "value")).statements),
-            ],
+            statements: blockOf(context, toolWord(context, get("state", "value")).statements),
           },
         ]
       : []),
@@ -156,11 +153,4 @@ function endCoolant({ format }: Context): Statement[] {
 function writtenOffset({ format }: Context, offset: Value): Value {
   const added = format.lengthOffset?.added ?? 0;
   return added === 0 ? offset : choose(same(offset, 0), 0, add(offset, added));
-}
-
-/** A block with the tool word begins a section, which is numbered where only sections are. */
-export function sectionBegins({ format }: Context): Statement[] {
-  return format.blockNumber?.on === "sections"
-    ? [set(get("state", "numbered"), not(get("state", "fragment")))]
-    : [];
 }

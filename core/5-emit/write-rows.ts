@@ -33,10 +33,11 @@ import type { Context } from "./context.ts";
 import { faultOn } from "./fault.ts";
 import { arcWriters } from "./write-arc.ts";
 import { column } from "./write-motion.ts";
+import { marksSections } from "./write-section.ts";
 import { chunkSize } from "./write-state.ts";
 
 /** The exported function: rows in, chunks out. */
-export function defineEmit(): FunctionDeclaration {
+export function defineEmit(context: Context): FunctionDeclaration {
   const rowsToCome = choose(get("state", "fragment"), add("row", 1), get("batch", "count"));
   return func(
     "emitUnproved",
@@ -45,6 +46,7 @@ export function defineEmit(): FunctionDeclaration {
       constant("state", call("createState", "options")),
       each("batch", "batches", [
         variable("row", 0),
+        ...(marksSections(context.format) ? [set(get("state", "section"), 0)] : []),
         loop(less("row", get("batch", "count")), [
           when(atLeast(get("state", "at"), chunkSize), [hand(call("take", "state"))]),
           when(get("state", "fragment"), [run(call("restate", "state"))]),
@@ -65,12 +67,19 @@ export function defineRows(context: Context): FunctionDeclaration {
     ["state", "batch", "row", "end"],
     [
       loop(and(less("row", "end"), less(get("state", "at"), chunkSize)), [
+        ...(marksSections(context.format) ? [atSection()] : []),
         cases(column("kind"), rowBranches(context), [faultOn("motion")]),
         increase("row", 1),
       ]),
       back("row"),
     ],
   );
+}
+
+/** Where a section begins, the block of the row is marked as its first. */
+function atSection(): Statement {
+  const next = pick(get("batch", "sections"), get("state", "section"));
+  return when(same("row", next), [increase(get("state", "section"), 1), run(call("beginSection", "state"))]);
 }
 
 /** Constants that name the row kinds. */

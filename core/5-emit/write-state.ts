@@ -25,6 +25,7 @@ import type { Context } from "./context.ts";
 import { canBeIncremental } from "./context.ts";
 import { faultOn } from "./fault.ts";
 import type { Name } from "./names.ts";
+import { marksSections } from "./write-section.ts";
 import { blockRoom } from "./write-text.ts";
 
 /** Size of a chunk in bytes; it is handed on as soon as it is passed. */
@@ -107,6 +108,7 @@ function textFields(format: Format): [Name, Value][] {
     ["header", get("options", "header")],
     ["fragment", "fragment"],
     ["numbered", not("fragment")],
+    ...sectionFields(format),
     ["number", format.blockNumber?.start ?? 0],
     ["waiting", false],
     ["held", str("")],
@@ -117,6 +119,16 @@ function textFields(format: Format): [Name, Value][] {
     ["early", list([])],
     ["late", list([])],
   ];
+}
+
+/** The next section of the batch, and whether the next block begins one. */
+function sectionFields(format: Format): [Name, Value][] {
+  return marksSections(format)
+    ? [
+        ["section", 0],
+        ["opening", false],
+      ]
+    : [];
 }
 
 function modeFields(format: Format): [Name, Value][] {

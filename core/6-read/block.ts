@@ -30,6 +30,8 @@ export interface Block {
   readonly point: Uint8Array;
   /** Digits written, zeros included. */
   readonly digits: Uint8Array;
+  /** Letters whose number has a zero at its end, behind the point; the plain scanner alone keeps them. */
+  tails: number;
   /** Where the word stands, bytes from `start`. */
   readonly at: Int32Array;
   gCount: number;
@@ -42,9 +44,16 @@ export interface Block {
   /** Whether the careful scanner has read it: only then the fields below hold. */
   careful: boolean;
   /** What the line is. */
-  line: "words" | "nothing" | "delimiter";
-  /** Whether it may be skipped by the operator's switch. */
-  deleted: boolean;
+  line: "words" | "nothing" | "blank" | "delimiter";
+  /** The mark by which the operator's switch skips it, "/" or "/2", and where it stands; empty for none. */
+  deleted: string;
+  deletedAt: number;
+  /** Whether it is a stop with the mark by which this dialect says an optional stop. */
+  optionalStop: boolean;
+  /** Whether its number begins with a colon. */
+  aligned: boolean;
+  /** Place of the first comment; -1 for none. */
+  commentAt: number;
   /** What stands before the program number. */
   programMark: "O" | ":" | "%";
   /** Text for the operator; undefined for none. */
@@ -76,6 +85,7 @@ export function createBlock(): Block {
     mantissa: new Float64Array(26),
     point: new Uint8Array(26),
     digits: new Uint8Array(26),
+    tails: 0,
     at: new Int32Array(26),
     gCount: 0,
     gCode: new Int32Array(mostCodes),
@@ -85,7 +95,11 @@ export function createBlock(): Block {
     mAt: new Int32Array(mostCodes),
     careful: false,
     line: "nothing",
-    deleted: false,
+    deleted: "",
+    deletedAt: 0,
+    optionalStop: false,
+    aligned: false,
+    commentAt: -1,
     programMark: "O",
     message: undefined,
     messageAt: 0,
@@ -101,16 +115,17 @@ export function createBlock(): Block {
 
 /** Empties the block for the careful scanner; `start` stays. */
 export function clearBlock(block: Block): void {
-  block.mask = block.unknown = block.used = block.reserved = 0;
+  block.mask = block.unknown = block.used = block.reserved = block.tails = 0;
   block.gCount = block.mCount = block.wordCount = 0;
   block.careful = true;
   block.unclear = false;
   block.line = "nothing";
-  block.deleted = block.ended = false;
+  block.deleted = "";
+  block.ended = block.optionalStop = block.aligned = false;
   block.programMark = "O";
   block.message = undefined;
   block.messageAt = 0;
-  block.separatorAt = block.lowerAt = -1;
+  block.separatorAt = block.lowerAt = block.commentAt = -1;
   block.length = 0;
 }
 

@@ -117,6 +117,12 @@ export function blockNumber(offset: number, missing: boolean): Finding {
   );
 }
 
+/** A number whose value is clear, written otherwise than the dialect writes numbers. */
+export function numberForm(offset: number, word: string, what: string, key: string): Finding {
+  const fix = "Write all such numbers as the dialect does.";
+  return { ...form("number-form", offset, `${word} ${what}.`, fix, key), severity: "warning" };
+}
+
 /** Words that are not set apart as the dialect does. */
 export function separator(offset: number, between: string): Finding {
   return form(
@@ -200,6 +206,33 @@ export function mWords(offset: number, count: number, most: number): Finding {
     `The block has ${count} M words; this dialect takes ${most}.`,
     "Spread them over several blocks.",
     "blocks.m-words",
+  );
+}
+
+/** More words than a block of the dialect has. */
+export function mostWords(offset: number, count: number, most: number): Finding {
+  return form(
+    "words",
+    offset,
+    `The block has ${count} words; this dialect takes ${most}.`,
+    "Spread them over several blocks.",
+    "blocks.most-words",
+  );
+}
+
+/** The first block of a section that is not marked as such, or another that is. */
+export function section(offset: number, message: string, fix: string, key: string): Finding {
+  return { ...form("section", offset, message, fix, key), severity: "warning" };
+}
+
+/** A comment in a block with words, where it must have a block of its own. */
+export function commentPlace(offset: number): Finding {
+  return form(
+    "own-block",
+    offset,
+    "A comment shares its block with words.",
+    "Put it in a block of its own.",
+    "comments.place",
   );
 }
 

@@ -207,18 +207,17 @@ export function badBytes(offset: number, what: string): Finding {
   );
 }
 
-/** A block that the operator's switch can skip. It is read as one that runs. */
-export function blockDelete(offset: number): Finding {
-  return {
-    ...unclear(
-      "block-delete",
-      offset,
-      "This block runs only while the block delete switch is off; it is read as one that runs.",
-      "Take the `/` off, or the block out.",
-      "blocks.delete",
-    ),
-    severity: "warning",
-  };
+/**
+ * A block that the operator's switch can skip: it is read as one that runs. Where the switch decides about optional stops, a
+ * block that is none would be skipped with them.
+ */
+export function blockDelete(offset: number, isSwitchForStops: boolean): Finding {
+  const message = isSwitchForStops
+    ? "The block delete switch is that of the optional stops, and this block is none: the operator would skip it with them."
+    : "This block runs only while the block delete switch is off; it is read as one that runs.";
+  const fix = "Take the `/` off, or the block out.";
+  const finding = unclear("block-delete", offset, message, fix, "blocks.delete");
+  return isSwitchForStops ? finding : { ...finding, severity: "warning" };
 }
 
 /** A number format that the dialect lacks for a word it declares. */

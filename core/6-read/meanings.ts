@@ -75,7 +75,7 @@ function modeEntries({ codes }: Format): Entry[] {
   ];
 }
 
-function machineEntries({ codes, gears }: Format): Entry[] {
+function machineEntries({ codes, gears, optionalStopMark }: Format): Entry[] {
   return [
     [codes.toolChange, { kind: "tool-change" }],
     [codes.spindleCw, { kind: "spindle-start", direction: "cw" }],
@@ -87,7 +87,7 @@ function machineEntries({ codes, gears }: Format): Entry[] {
     [codes.coolantOff, { kind: "coolant-off", medium: "all" }],
     ...entriesOf(codes.coolantOffOne).map(([medium, code]): Entry => [code, { kind: "coolant-off", medium }]),
     [codes.stop, { kind: "stop", optional: false }],
-    [codes.optionalStop, { kind: "stop", optional: true }],
+    ...(optionalStopMark === "" ? [[codes.optionalStop, { kind: "stop", optional: true }] as Entry] : []),
     [codes.end, { kind: "end" }],
   ];
 }

@@ -1,5 +1,5 @@
 import type { UnitSystem } from "#base";
-import { atomsPerUnit, inverseTimeUnit, milliPerRpm } from "#base";
+import { atomsPerUnit, largestLength, inverseTimeUnit, milliPerRpm } from "#base";
 import type { Format, NumberFormat, UnitFormats } from "#dialect";
 
 /** How the numbers of one address become whole base units. */
@@ -11,9 +11,15 @@ export interface Quantity {
   readonly grid: number;
   /**
    * Factor by the block's `point`: base units = mantissa * factor. 0 where the number needs a closer look: a point that
-   * must not be there, one that is missing, digits beyond the grid, suppressed zeros.
+   * must not be there, one that is missing, digits beyond the grid, suppressed zeros, another form than the dialect's.
    */
   readonly factors: Float64Array;
+  /** 1 where a zero at the end, behind the point, is not as the dialect writes it; otherwise 0. */
+  readonly tails: 0 | 1;
+  /** Whether the form of each number needs a closer look: a sign, or a zero that must not stand before the point. */
+  readonly looks: boolean;
+  /** The largest number in base units: what stays exact, and what the digits before the point can say. */
+  readonly most: number;
   /** Key that states the format. */
   readonly key: string;
   /** Unit for messages. */
@@ -30,9 +36,21 @@ export function quantity(format: NumberFormat, unit: number, key: string, name: 
   const implied = format.point === "never";
   if (implied) factors[0] = format.suppressed === "leading" || format.digits === 0 ? grid : 0;
   else factors[0] = format.point === "always" && format.decimals > 0 ? 0 : unit;
-  const last = implied ? -1 : format.decimals;
-  for (let decimals = 0; decimals <= last; decimals++) factors[1 + decimals] = unit / 10 ** decimals;
-  return { format, unit, grid, factors, key, name };
+  const isKept = format.trailingZeros === "keep";
+  const least = isKept
+    ? format.decimals
+    : format.trailingZeros === "one" || format.point === "when-needed"
+      ? 1
+      : 0;
+  if (!implied && format.decimals > 0)
+    for (let decimals = least; decimals <= format.decimals; decimals++)
+      factors[1 + decimals] = unit / 10 ** decimals;
+  const tails = implied || isKept ? 0 : 1;
+  const most =
+    format.wholeDigits === 0
+      ? largestLength
+      : Math.min(largestLength, unit * 10 ** format.wholeDigits - grid);
+  return { format, unit, grid, factors, tails, looks: format.plus || !format.leadingZero, most, key, name };
 }
 
 /** The quantities of a dialect. */

@@ -17,6 +17,7 @@ import { wordText } from "./read-number.ts";
 import { readLengthOffset, readWorkOffset } from "./read-offsets.ts";
 import { readProgramNumber, startProgram } from "./read-framing.ts";
 import { readReference } from "./read-reference.ts";
+import { checkSections } from "./read-section.ts";
 import { readEarlyStop, readGear, readLateStop, readSpeed, readSpindleStart } from "./read-spindle.ts";
 import { readStop } from "./read-stop.ts";
 import { readToolChange, readToolSelection } from "./read-tool.ts";
@@ -102,6 +103,7 @@ function readAnyBlock(reader: Reader): void {
   for (const act of orderOfExecution) act(reader);
   if (block.careful) checkWriting(reader);
   checkSharing(reader, rowsBefore);
+  if (!reader.fragment) checkSections(reader, rowsBefore);
   if (block.mask & ~block.used) reportUnused(reader);
 }
 

@@ -2,6 +2,7 @@ import { rowKind } from "#base";
 import * as formFindings from "./findings-form.ts";
 import { letterN, letterO, letterS, letterT } from "./letters.ts";
 import type { Group, Slot } from "./modal-groups.ts";
+import { checkWidths } from "./code-width.ts";
 import { readWhole, textAt } from "./read-number.ts";
 import type { Reader } from "./reader.ts";
 
@@ -20,11 +21,23 @@ export function checkWriting(reader: Reader): void {
   if (block.lowerAt >= 0 && format.characters === "upper")
     reader.report(formFindings.characters(block.start + block.lowerAt, "lower-case letters"));
   checkNumber(reader);
+  checkWordCount(reader);
+  if (block.commentAt >= 0 && format.comments.place === "own-block" && hasWords(reader))
+    reader.report(formFindings.commentPlace(block.start + block.commentAt));
   // An idiom states the order and the blanks of its block itself.
   if (extras.length > 0 || block.unclear) return;
   if (block.separatorAt >= 0)
     reader.report(formFindings.separator(block.start + block.separatorAt, separatorNames[format.separator]));
   checkOrder(reader);
+  checkWidths(reader);
+}
+
+/** The words of a block, its number not counted. */
+function checkWordCount(reader: Reader): void {
+  const { block, format } = reader;
+  if (format.mostWords === 0) return;
+  const count = block.words.subarray(0, block.wordCount).filter((letter) => letter !== letterN).length;
+  if (count > format.mostWords) reader.report(formFindings.mostWords(block.start, count, format.mostWords));
 }
 
 const separatorNames = { "": "nothing", " ": "one blank", "\t": "one tab" } as const;

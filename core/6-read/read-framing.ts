@@ -3,6 +3,7 @@ import * as formFindings from "./findings-form.ts";
 import * as findings from "./findings-meaning.ts";
 import { letterO } from "./letters.ts";
 import { readWhole, wordText } from "./read-number.ts";
+import { checkLastSection } from "./read-section.ts";
 import type { Reader } from "./reader.ts";
 import { firstTime } from "./reader.ts";
 import { pushStep } from "./rows.ts";
@@ -75,6 +76,15 @@ export function startProgram(reader: Reader): void {
   state.phase = "body";
   if (fragment) return;
   pushStep(reader, { kind: "program-start", number: state.programNumber });
+  if (format.byteOrderMark && !state.byteOrderMark)
+    reader.report(
+      formFindings.framing(
+        0,
+        "The file has no byte order mark.",
+        "Save it with one.",
+        "file.byte-order-mark",
+      ),
+    );
   if (format.delimiter === "percent" && !state.opened)
     reader.report(
       formFindings.framing(
@@ -105,6 +115,7 @@ export function finishProgram(reader: Reader, size: number): void {
   const { state, format, fragment } = reader;
   reader.block.start = size;
   startProgram(reader);
+  if (!fragment && !reader.refused) checkLastSection(reader, size);
   if (state.phase !== "ended" && !reader.refused) endWithoutCode(reader, size);
   if (!fragment && format.delimiter === "percent" && !state.closed && !reader.refused)
     reader.report(

@@ -2,6 +2,7 @@ import { largestLength } from "#base";
 import { placeOf } from "./block.ts";
 import * as formFindings from "./findings-form.ts";
 import * as findings from "./findings-meaning.ts";
+import { checkNumberForm } from "./number-form.ts";
 import type { Quantity } from "./quantities.ts";
 import type { Reader } from "./reader.ts";
 import { isBlank } from "./scan-bytes.ts";
@@ -15,7 +16,8 @@ export function readNumber(reader: Reader, letter: number, quantity: Quantity): 
   const { block } = reader;
   const factor = quantity.factors[block.point[letter]];
   const value = block.mantissa[letter] * factor;
-  if (factor === 0 || value > largestLength || value < -largestLength)
+  const looks = block.careful || quantity.looks || ((block.tails >> letter) & quantity.tails) !== 0;
+  if (factor === 0 || looks || value > quantity.most || value < -quantity.most)
     return readClosely(reader, letter, quantity);
   return value;
 }
@@ -27,19 +29,22 @@ function readClosely(reader: Reader, letter: number, quantity: Quantity): number
   const mantissa = block.mantissa[letter];
   const decimals = Math.max(0, block.point[letter] - 1);
   const hasPoint = block.point[letter] > 0;
+  const excess = 10 ** Math.max(0, decimals - format.decimals);
+  const isFiner = mantissa % excess !== 0;
+  if (!isFiner) checkNumberForm(reader, letter, wordText(reader, letter), quantity);
   if (format.point === "never" && !hasPoint)
-    return inRange(reader, letter, impliedValue(reader, letter, quantity));
+    return inRange(reader, letter, impliedValue(reader, letter, quantity), quantity);
   const missing = format.point === "always" && !hasPoint && format.decimals > 0;
   // Zero is zero with and without a point.
   if ((missing && mantissa !== 0) || (format.point === "never" && hasPoint))
     reader.report(findings.decimalPoint(placeOf(block, letter), wordText(reader, letter), missing, key));
-  if (decimals <= format.decimals) return inRange(reader, letter, mantissa * (unit / 10 ** decimals));
-  const excess = 10 ** (decimals - format.decimals);
-  if (mantissa % excess !== 0) {
+  if (decimals <= format.decimals)
+    return inRange(reader, letter, mantissa * (unit / 10 ** decimals), quantity);
+  if (isFiner) {
     const step = `${1 / 10 ** format.decimals} ${quantity.name}`;
     reader.report(findings.finerThanGrid(placeOf(block, letter), wordText(reader, letter), step, key));
   }
-  return inRange(reader, letter, Math.round(mantissa / excess) * grid + 0);
+  return inRange(reader, letter, Math.round(mantissa / excess) * grid + 0, quantity);
 }
 
 /** An implied point: 4.3 with trailing zeros left out reads X00125 as 0012.500, with leading ones X12500 (from memory). */
@@ -57,11 +62,14 @@ function impliedValue(reader: Reader, letter: number, { format, grid }: Quantity
   return mantissa * 10 ** (format.digits - digits) * grid;
 }
 
-/** Refuses what would not stay exact. */
-function inRange(reader: Reader, letter: number, value: number): number {
-  if (Math.abs(value) <= largestLength) return value;
-  reader.report(findings.badNumber(placeOf(reader.block, letter), wordText(reader, letter), "is too large"));
-  return 0;
+/** Refuses what would not stay exact, and what has more digits before the point than the address can hold. */
+function inRange(reader: Reader, letter: number, value: number, { most, format, key }: Quantity): number {
+  if (Math.abs(value) <= most) return value;
+  const isExact = Math.abs(value) <= largestLength;
+  const reason = isExact ? `has more than ${format.wholeDigits} digits before the point` : "is too large";
+  const finding = findings.badNumber(placeOf(reader.block, letter), wordText(reader, letter), reason);
+  reader.report(isExact ? { ...finding, key } : finding);
+  return isExact ? value : 0;
 }
 
 /**

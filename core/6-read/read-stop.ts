@@ -15,9 +15,11 @@ export function readStop(reader: Reader): void {
   }
   if (meaning?.kind !== "stop") return;
   checkMessage(reader);
-  if (!meaning.optional) readToolAsked(reader);
+  const isMarked = reader.block.careful && reader.block.optionalStop;
+  const optional = meaning.optional || isMarked;
+  if (!optional) readToolAsked(reader);
   if (machine.swap === "operator" && state.selections > 0) checkCancelled(reader, reader.block.start);
-  pushStep(reader, { kind: "pause", optional: meaning.optional });
+  pushStep(reader, { kind: "pause", optional });
   // The operator puts in the tool that was selected.
   if (machine.swap === "operator") {
     state.selections = 0;

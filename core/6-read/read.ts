@@ -8,6 +8,7 @@ import { createLines, cutChunk, endsOpen, lastLine } from "./lines.ts";
 import { readBlock } from "./read-block.ts";
 import { pushRepeat } from "./read-cycle.ts";
 import { finishProgram, readAfterEnd, readDelimiter } from "./read-framing.ts";
+import { readBlankLine, readLeader } from "./read-blank-line.ts";
 import type { ReadOptions, Reader } from "./reader.ts";
 import { createReader, firstTime } from "./reader.ts";
 import { rowsOfBlock } from "./rows.ts";
@@ -44,6 +45,8 @@ export function* read(
   if (rest) yield* readRegion(reader, rest);
   if (open && format.lastLineEnd && !reader.fragment && !reader.refused)
     reader.report(formFindings.lineEnds(lines.next, "The last line has no line end.", "file.last-line-end"));
+  if (!open && lines.next > 0 && !format.lastLineEnd && !reader.fragment && !reader.refused)
+    reader.report(formFindings.lineEnds(lines.next, "The last line is ended.", "file.last-line-end"));
   finishProgram(reader, lines.next);
   reader.closeReport();
   if (reader.batch.count > 0) yield reader.batch;
@@ -90,8 +93,10 @@ function readLines(reader: Reader, from: number, to: number, base: number): numb
 
 function readLine(reader: Reader): void {
   const { block, state } = reader;
+  if (state.leader !== undefined) readLeader(reader);
   if (block.careful && block.line !== "words") {
     if (block.line === "delimiter") readDelimiter(reader);
+    else if (block.line === "blank") readBlankLine(reader);
   } else if (state.phase === "ended") readAfterEnd(reader);
   else readBlock(reader);
 }

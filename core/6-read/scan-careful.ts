@@ -5,6 +5,8 @@ import { letterO } from "./letters.ts";
 import type { Reader } from "./reader.ts";
 import { isBlank, isLetter, isLineEnd, skipBlanks, textBetween } from "./scan-bytes.ts";
 import { scanParentheses, scanSemicolon } from "./scan-comment.ts";
+import { checkDelete, deletesHere, scanDelete } from "./scan-delete.ts";
+import { marksSection, scanAlignment } from "./scan-alignment.ts";
 import { isNumberByte, scanNumber, skipValue } from "./scan-number.ts";
 import { noteBlank, scanWord, skipLooseNumber } from "./scan-word.ts";
 import { longestLine } from "./tables.ts";
@@ -32,17 +34,31 @@ export function scanCareful(reader: Reader, start: number, to: number): number {
   while (end < last && !isLineEnd(bytes[end])) end++;
   if (end === last && (end === to ? end - start > longestLine : true)) return refuse(reader);
   block.length = characterCount(bytes, start, end);
-  let index = skipBlanks(bytes, start, end);
+  let index = skipBlanks(bytes, scanByteOrderMark(reader, start, end), end);
+  if (index === end) block.line = "blank";
   if (index === end) return end;
   if (bytes[index] === percent) return scanDelimiter(reader, index, end);
-  if (bytes[index] === slash) index = scanDelete(reader, index);
+  if (bytes[index] === slash) index = scanDelete(reader, index, end);
   scanWords(reader, index, end);
+  if (block.deleted !== "") checkDelete(reader);
   if (
     block.line === "nothing" &&
     (block.mask || block.unknown || block.gCount || block.mCount || block.message !== undefined)
   )
     block.line = "words";
   return end;
+}
+
+/** The three bytes that mark UTF-8 at the head of the file, where this dialect has them. */
+function scanByteOrderMark({ bytes, block, format, state }: Reader, start: number, end: number): number {
+  const isMark = block.start === 0 && end - start >= 3 && isByteOrderMark(bytes, start);
+  if (!isMark || !format.byteOrderMark) return start;
+  state.byteOrderMark = true;
+  return start + 3;
+}
+
+function isByteOrderMark(bytes: Uint8Array, index: number): boolean {
+  return bytes[index] === 0xef && bytes[index + 1] === 0xbb && bytes[index + 2] === 0xbf;
 }
 
 /** A line that would have to be held in memory whole, however long it is, is no block. */
@@ -79,16 +95,6 @@ function scanDelimiter(reader: Reader, index: number, end: number): number {
     ),
   );
   return end;
-}
-
-/** `/` at the head of a block: the operator's switch decides whether it runs. */
-function scanDelete(reader: Reader, index: number): number {
-  const { block, format, from } = reader;
-  const at = block.start + index - from;
-  block.deleted = true;
-  if (format.blockDelete) reader.report(findings.blockDelete(at));
-  else reader.report(findings.unknownWord(at, "/"));
-  return index + 1;
 }
 
 /** Everything behind the `/` of a line. */
@@ -137,7 +143,9 @@ function scanOther(reader: Reader, index: number, end: number): number {
     return index + 1;
   }
   if (byte === semicolon) return scanSemicolon(reader, index, end);
+  if (byte === slash && deletesHere(reader)) return scanDelete(reader, index, end);
   if (byte === colon && format.programNumber?.letter === ":") return scanColon(reader, index, end);
+  if (byte === colon && marksSection(reader)) return scanAlignment(reader, index, end);
   if (isNumberByte(byte)) return scanLoose(reader, index, end);
   if (byte === hash || byte === 91 || byte === 60 || byte === 61) {
     reader.report(findings.variable(at, textBetween(bytes, index, end).trim()));
@@ -188,7 +196,7 @@ function scanOddBytes(reader: Reader, index: number, end: number): number {
   const odd = (byte: number): boolean => byte >= 128 || (byte < 32 && !isBlank(byte)) || byte === 127;
   let next = index;
   while (next < end && odd(bytes[next])) next++;
-  const isMark = at === 0 && bytes[index] === 0xef && bytes[index + 1] === 0xbb && bytes[index + 2] === 0xbf;
+  const isMark = at === 0 && isByteOrderMark(bytes, index);
   reader.report(
     findings.badBytes(at, isMark ? "a byte order mark" : "bytes that are no characters of a block"),
   );

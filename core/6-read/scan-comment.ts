@@ -42,6 +42,7 @@ export function scanSemicolon(reader: Reader, index: number, end: number): numbe
 function readComment(reader: Reader, from: number, to: number, mark: "(" | ";"): void {
   const { block, format } = reader;
   const at = block.start + from - reader.from - 1;
+  if (block.commentAt < 0) block.commentAt = at - block.start;
   checkCharacters(reader, from, to);
   const most = format.comments.longest;
   if (to - from > most) {

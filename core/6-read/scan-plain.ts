@@ -20,8 +20,8 @@ const carriageReturn = 13;
  * @returns the index of the line end; -1 for a line that is not plain
  */
 export function scanPlain(block: Block, bytes: Uint8Array, start: number, tables: Tables): number {
-  const { ranks, separator } = tables;
-  const { mantissa: mantissas, point: points, digits: counts, at: places } = block;
+  const { ranks, widths, separator } = tables;
+  block.tails = 0;
   let index = start;
   let mask = 0;
   let rank = 1;
@@ -37,6 +37,7 @@ export function scanPlain(block: Block, bytes: Uint8Array, start: number, tables
     const at = index - start;
     byte = bytes[++index];
     const negative = byte === minus;
+    if (byte === plus && !tables.plus) return -1;
     if (negative || byte === plus) byte = bytes[++index];
     let value = 0;
     let from = index;
@@ -46,8 +47,10 @@ export function scanPlain(block: Block, bytes: Uint8Array, start: number, tables
       digit = bytes[++index] - 48;
     }
     let digits = index - from;
+    if (digits < widths[letter] || (bytes[from] === 48 && isPadded(letter, digits, tables))) return -1;
     let point = 0;
     if (digit === -2) {
+      if (digits === 0 && tables.leadingZeros) return -1;
       from = ++index;
       digit = bytes[index] - 48;
       while (digit >= 0 && digit <= 9) {
@@ -56,6 +59,7 @@ export function scanPlain(block: Block, bytes: Uint8Array, start: number, tables
       }
       point = index - from + 1;
       digits += point - 1;
+      if (point > 1 && bytes[index - 1] === 48) block.tails |= 1 << letter;
     }
     if (digits === 0 || digits > mostDigits) return -1;
     if (letter === letterG || letter === letterM) {
@@ -66,10 +70,7 @@ export function scanPlain(block: Block, bytes: Uint8Array, start: number, tables
       const bit = 1 << letter;
       if (mask & bit) return -1;
       mask |= bit;
-      mantissas[letter] = negative ? 0 - value : value;
-      points[letter] = point;
-      counts[letter] = digits;
-      places[letter] = at;
+      takeNumber(block, letter, negative ? 0 - value : value, point, digits, at);
     }
     byte = digit + 48;
     if (byte === separator) byte = bytes[++index];
@@ -77,6 +78,26 @@ export function scanPlain(block: Block, bytes: Uint8Array, start: number, tables
     else if (separator !== -1) return -1;
   }
   return closePlain(block, bytes, start, index, mask, gCount, mCount, tables);
+}
+
+/** Whether a number that begins with a zero has more digits than it needs, and than the dialect gives it. */
+function isPadded(letter: number, digits: number, { widths, padded }: Tables): boolean {
+  return digits > 1 && digits > widths[letter] && (widths[letter] > 0 || !padded);
+}
+
+/** Puts a number into the block. */
+function takeNumber(
+  block: Block,
+  letter: number,
+  value: number,
+  point: number,
+  digits: number,
+  at: number,
+): void {
+  block.mantissa[letter] = value;
+  block.point[letter] = point;
+  block.digits[letter] = digits;
+  block.at[letter] = at;
 }
 
 /** Puts a code into the block, in tenths. */
@@ -88,6 +109,13 @@ function takeCode(block: Block, letter: number, count: number, code: number, at:
     block.mCode[count] = code;
     block.mAt[count] = at;
   }
+}
+
+/** How many words have these letters, the block number not counted. */
+function wordsOf(mask: number): number {
+  let count = 0;
+  for (let rest = mask & ~(1 << letterN); rest !== 0; rest &= rest - 1) count++;
+  return count;
 }
 
 /** The end of a plain line: the sign for the end of the block, the length, the block number. */
@@ -107,6 +135,7 @@ function closePlain(
   if (byte !== lineFeed && byte !== carriageReturn) return -1;
   if (end - start > tables.longest || (mask & tables.required) !== tables.required) return -1;
   if (mask & tables.refused) return -1;
+  if (tables.mostWords !== Infinity && wordsOf(mask) + gCount + mCount > tables.mostWords) return -1;
   if (mask & (1 << letterN) && (block.point[letterN] > 0 || block.mantissa[letterN] < 0)) return -1;
   block.mask = mask;
   block.gCount = gCount;

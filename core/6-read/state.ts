@@ -46,6 +46,15 @@ export interface State {
   phase: "head" | "body" | "ended";
   /** Program number; 0 until one is said. */
   programNumber: number;
+  /** Whether the mark of UTF-8 stands at the head. */
+  byteOrderMark: boolean;
+  /** Lines before the first that is not blank; undefined once that has been read. */
+  leader: number | undefined;
+  /** What has stood since the last tool change: a block number, one that a colon begins, a blank line; whether there was one. */
+  readonly section: { numbered: boolean; aligned: boolean; blank: boolean; changed: boolean };
+  /** Rows when the last block ended that had a block number, and the last that had a colon; -1 for none. */
+  numberedRows: number;
+  alignedRows: number;
   /** Whether the delimiter at the head, and the one at the end, have been read. */
   opened: boolean;
   closed: boolean;
@@ -112,6 +121,11 @@ export function createState(format: Format, quantities: Quantities, units: UnitS
   return {
     phase: "head",
     programNumber: 0,
+    byteOrderMark: false,
+    leader: 0,
+    section: { numbered: false, aligned: false, blank: false, changed: false },
+    numberedRows: -1,
+    alignedRows: -1,
     opened: false,
     closed: false,
     motion: motion.none,

@@ -1,5 +1,5 @@
 import { axes } from "#base";
-import type { ExtraCode, Format } from "#dialect";
+import type { ExtraCode, Format, NumberFormat } from "#dialect";
 import { letterBit, letterG, letterNumber, letterR } from "./letters.ts";
 import type { CodeMeaning, Meaning } from "./meanings.ts";
 import { meaningsOf } from "./meanings.ts";
@@ -36,6 +36,12 @@ export interface Tables {
   readonly letters: Uint8Array;
   /** Place of a letter in the order of a block, from 1 on; 0 for a letter that the dialect does not know. */
   readonly ranks: Uint8Array;
+  /** Least digits of the whole number of a letter; 0 for letters whose numbers have a format of their own. */
+  readonly widths: Uint8Array;
+  /** Whether some numbers have a plus sign, have zeros put before them, and whether all have a zero before the point. */
+  readonly plus: boolean;
+  readonly padded: boolean;
+  readonly leadingZeros: boolean;
   /** Byte between words; -1 for none, which no byte is. */
   readonly separator: number;
   /** Byte at the end of a block; -1 for none. */
@@ -45,6 +51,8 @@ export interface Tables {
   /** Letters that a block must have for the plain scanner (N), and those that send it to the careful one. */
   readonly required: number;
   readonly refused: number;
+  /** Most words of a block that the plain scanner takes, its number not counted; Infinity for any. */
+  readonly mostWords: number;
   readonly message: MessageForm | undefined;
   /** Letter of the radius of an arc: the dialect's, or R as everywhere (NISTIR 6556 3.5.3.1). */
   readonly radiusLetter: number;
@@ -72,6 +80,7 @@ export function createTables(format: Format, fragment: boolean): Tables {
   const letters = letterTable(format.motion.letters);
   const renamed = letters.some((letter, index) => letter !== index);
   const number = 1 << letterNumber("N");
+  const formats = numberFormats(format);
   return {
     meaningOf: meaningTable(meanings),
     worded: wordedTable(meanings),
@@ -79,12 +88,18 @@ export function createTables(format: Format, fragment: boolean): Tables {
     extras: extraTable(format.extraCodes),
     letters,
     ranks: rankTable(format.order, letters),
+    widths: widthTable(format),
+    plus: formats.some(({ plus }) => plus),
+    padded: formats.some(({ digits }) => digits > 0),
+    leadingZeros: formats.every(({ leadingZero }) => leadingZero),
     separator: byteOf(format.separator),
     blockEnd: byteOf(format.blockEnd),
     longest: format.longest === 0 ? longestLine : Math.min(format.longest, longestLine),
     required: format.blockNumber?.on === "all" && !fragment ? number : 0,
-    // The plain scanner knows no letters but those of ISO 841; every block has a letter or is not plain at all.
-    refused: renamed ? everyLetter : format.blockNumber === null ? number : 0,
+    // The plain scanner knows no letters but those of ISO 841; every block has a letter or is not plain at all. A number
+    // that only some blocks have is looked at more closely.
+    refused: renamed ? everyLetter : format.blockNumber?.on === "all" ? 0 : number,
+    mostWords: format.mostWords === 0 ? Infinity : format.mostWords,
     message: messageForm(format),
     radiusLetter: format.arc.radiusWord === "" ? letterR : letterNumber(format.arc.radiusWord),
     turnsBit: letterBit(format.arc.turnsWord),
@@ -149,6 +164,30 @@ function letterTable(names: Format["motion"]["letters"]): Uint8Array {
   taken.forEach((letter, axis) => (letters[letter] = standard[axis]));
   freed.forEach((letter, index) => (letters[letter] = unused[index]));
   return letters;
+}
+
+/** All number formats of a dialect. */
+function numberFormats({ numbers }: Format): NumberFormat[] {
+  const { length, arcCentre, feedPerMinute, feedPerRevolution } = numbers;
+  const byUnits = [length, arcCentre, feedPerMinute, feedPerRevolution].flatMap((one) =>
+    one === undefined ? [] : [one.mm, one.inch],
+  );
+  const { angle, inverseTime, speed, dwell, cycleDwell, timeout } = numbers;
+  return [...byUnits, ...[angle, inverseTime, speed, dwell, cycleDwell, timeout].flatMap((one) => one ?? [])];
+}
+
+/** Codes, tools and offsets; a tool word that holds its offset has the digits of both. */
+function widthTable({ numbers, blockNumber, lengthOffset, compensationWord }: Format): Uint8Array {
+  const { G, M, T, H, D } = numbers.width;
+  const widths = new Uint8Array(26);
+  const set = (letter: string, width: number): void => void (widths[letterNumber(letter)] = width);
+  if (compensationWord) set(compensationWord, D);
+  if (lengthOffset && lengthOffset.word !== "") set(lengthOffset.word, H);
+  set("G", G);
+  set("M", M);
+  set("T", lengthOffset?.form === "in-tool-word" && T > 1 ? 2 * T : T);
+  set("N", Math.max(1, blockNumber?.width ?? 1));
+  return widths;
 }
 
 /** The first literal of the message idiom, such as "(MSG, ": a mark for a comment and a prefix that tells it apart. */

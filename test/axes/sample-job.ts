@@ -53,3 +53,35 @@ export const sampleJob: string = JSON.stringify(
   undefined,
   2,
 );
+
+/** The same with stops for the operator: one that always stops, and one that a switch decides about. */
+export const pausingJob: string = withMoves(sampleJob, [
+  { pause: "Look at the clamps" },
+  { pause: "Measure the edge", optional: true },
+]);
+
+/** The same with an arc that moves one axis alone, and a cut behind a rapid at the feed of the cut before it. */
+export const modalJob: string = withMoves(sampleJob, [
+  { rapid: { x: 30, y: 30 } },
+  { line: { z: -2.5 }, feed: 300 },
+  { arc: { x: 40, y: 30, cx: 35, cy: 30 }, turn: "cw" },
+  { rapid: { z: 15 } },
+  { line: { z: 1 }, feed: 300 },
+  { rapid: { z: 15 } },
+]);
+
+/** The same with a further operation of its last tool. */
+export const twiceJob: string = again(sampleJob);
+
+function again(text: string): string {
+  const job = JSON.parse(text) as { operations: { id: string; name: string }[] };
+  job.operations.push({ ...job.operations[1], id: "op30", name: "Holes again" });
+  return JSON.stringify(job, undefined, 2);
+}
+
+/** A job with moves put in behind all others of its first operation. */
+function withMoves(text: string, moves: readonly object[]): string {
+  const job = JSON.parse(text) as { operations: [{ moves: object[] }] };
+  job.operations[0].moves.push(...moves);
+  return JSON.stringify(job, undefined, 2);
+}

@@ -19,6 +19,7 @@ const plain: NumberFormat = {
   plus: false,
   suppressed: "leading",
   digits: 0,
+  wholeDigits: 0,
 };
 
 describe("number formats", () => {

@@ -16,6 +16,7 @@ function pointed(decimals: number, changes: Partial<NumberFormat> = {}): NumberF
     plus: false,
     suppressed: "leading",
     digits: 0,
+    wholeDigits: 0,
     ...changes,
   };
 }
@@ -31,7 +32,7 @@ export const plain: Format = {
   delimiter: "percent",
   programNumber: null,
   characters: "upper",
-  comments: { style: "parentheses", longest: 60 },
+  comments: { style: "parentheses", longest: 60, place: "anywhere" },
   blockNumber: null,
   separator: " ",
   order: [
@@ -61,7 +62,13 @@ export const plain: Format = {
   gWords: "any",
   mWords: 4,
   modes: "together",
-  blockDelete: true,
+  blockDelete: { mark: "slash", place: "before-number" },
+  optionalStopMark: "",
+  mostWords: 0,
+  sections: { beginAt: "operation", mark: "N" },
+  byteOrderMark: false,
+  leader: 0,
+  blankLines: "skipped",
   stopsAct: "before-motion",
   numbers: {
     length: { mm: pointed(3, short), inch: pointed(4, short) },
@@ -305,7 +312,7 @@ export const leastIncrement: Format = {
   blockEnd: "*",
   delimiter: "percent",
   programNumber: { letter: "%", digits: 4, from: 1, to: 9999 },
-  comments: { style: "none", longest: 0 },
+  comments: { style: "none", longest: 0, place: "anywhere" },
   blockNumber: { on: "all", start: 1, step: 1, to: 999, width: 3 },
   separator: "",
   longest: 40,

@@ -50,6 +50,7 @@ const pointed: NumberFormat[] = [0, 1, 2, 3, 4, 5, 6, 7].flatMap((decimals) =>
           plus,
           suppressed: "leading" as const,
           digits: 0,
+          wholeDigits: 0,
         })),
       ),
     ),
@@ -66,6 +67,7 @@ const implied: NumberFormat[] = [0, 3, 7].flatMap((decimals) =>
       plus,
       suppressed,
       digits: 14,
+      wholeDigits: 0,
     })),
   ),
 );

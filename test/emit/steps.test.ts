@@ -34,7 +34,7 @@ test("text frame: delimiter, program number, header, blocks, delimiter", async (
   ).toBe("M5");
   expect(
     await textOf(
-      { ...plain, comments: { style: "semicolon", longest: 9 } },
+      { ...plain, comments: { style: "semicolon", longest: 9, place: "anywhere" } },
       [{ kind: "program-start", number: 0 }],
       { header: ["Weather plate"] },
     ),

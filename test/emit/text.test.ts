@@ -34,7 +34,7 @@ const nasty = fc.string({
 const formats: Format[] = (["upper", "ascii", "utf-8"] as const).map((characters) => ({
   ...plain,
   characters,
-  comments: { style: "parentheses", longest: 30 },
+  comments: { style: "parentheses", longest: 30, place: "anywhere" },
 }));
 
 test.each(formats.map((format) => [format.characters, format] as const))(
@@ -71,7 +71,7 @@ test("a text longer than a chunk is written whole", async () => {
   const format: Format = {
     ...plain,
     characters: "utf-8",
-    comments: { style: "parentheses", longest: 200_000 },
+    comments: { style: "parentheses", longest: 200_000, place: "anywhere" },
   };
   const text = "Größe ".repeat(20_000).trim();
   expect(

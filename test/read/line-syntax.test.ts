@@ -24,11 +24,12 @@ describe("one block, many forms (NISTIR 6556 3.3)", () => {
     ["lower case", "g1 x10 y-2.5 f100", []],
     ["blanks before and behind", "  G1 X10 Y-2.5 F100  ", []],
     ["a block number", "N10 G1 X10 Y-2.5 F100", []],
-    ["a block number with leading zeros", "N0010 G1 X10 Y-2.5 F100", []],
+    ["a block number with leading zeros", "N0010 G1 X10 Y-2.5 F100", ["block/number-form"]],
     ["a comment first", "(cut) G1 X10 Y-2.5 F100", []],
     ["comments between words", "G1 (a) X10 (b)(c) Y-2.5 F100", []],
     ["a comment last", "G1 X10 Y-2.5 F100 (cut)", []],
-    ["more zeros", "G01 X+010.000 Y-02.50 F0100.", []],
+    // One for each key: of signs, of zeros at the front, and of the digits of G.
+    ["more zeros", "G01 X+010.000 Y-02.50 F0100.", Array<string>(3).fill("block/number-form")],
   ])("%s", (_name, block, form) => {
     expect(meaning(block)).toEqual({ lines: same, read: [], form });
   });
@@ -51,7 +52,7 @@ describe("block delete", () => {
   });
 
   test("a dialect that does not understand it", () => {
-    expect(readBlocks("/G0 X1", { format: formatWith({ blockDelete: false }) }).rules).toEqual([
+    expect(readBlocks("/G0 X1", { format: formatWith({ blockDelete: null }) }).rules).toEqual([
       "read/unknown-word",
     ]);
   });
@@ -83,7 +84,7 @@ describe("comments", () => {
 
   test("semicolons", () => {
     const format = formatWith({
-      comments: { style: "semicolon", longest: 80 },
+      comments: { style: "semicolon", longest: 80, place: "anywhere" },
       idioms: { message: { blocks: [[{ literal: ";MSG " }, { value: "text" }]] } },
     });
     expect(readBlocks("G0 X1 ; to the left\n;MSG CHECK", { format })).toMatchObject({

@@ -3,7 +3,7 @@ import type { NumberFormat } from "#dialect";
 import { format, numberFormats } from "./formats.ts";
 import { formatWith, readBlocks } from "./support.ts";
 
-/** The place of X that a word gives, in atoms, and the rules of the findings. */
+/** The place of X that a word gives, in atoms, and the rules of the findings about what it means. */
 function x(word: string, style: Partial<NumberFormat> = {}): { x: number | undefined; rules: string[] } {
   const reading = {
     format: formatWith({ numbers: { ...numberFormats(style), speed: format.numbers.speed } }),
@@ -11,7 +11,7 @@ function x(word: string, style: Partial<NumberFormat> = {}): { x: number | undef
   const { rows, rules } = readBlocks(`G0 ${word}`, reading);
   return {
     x: rows.find(({ step }) => !step)?.place[0],
-    rules: rules.filter((rule) => rule !== "block/separator"),
+    rules: rules.filter((rule) => rule !== "block/separator" && rule !== "block/number-form"),
   };
 }
 

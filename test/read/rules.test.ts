@@ -124,7 +124,9 @@ const formCases: readonly Case[] = [
   {
     rule: "block/length",
     blocks: "G0 X1 (THIS IS LONG)",
-    reading: { format: formatWith({ longest: 12, comments: { style: "parentheses", longest: 80 } }) },
+    reading: {
+      format: formatWith({ longest: 12, comments: { style: "parentheses", longest: 80, place: "anywhere" } }),
+    },
     on: "G0 X1",
   },
   { rule: "block/stop-message", blocks: "M0 (MSG, TURN)", on: "M0" },
@@ -155,7 +157,25 @@ const formCases: readonly Case[] = [
   {
     rule: "block/length",
     blocks: "(THIS IS LONG)",
-    reading: { format: formatWith({ comments: { style: "parentheses", longest: 5 } }) },
+    reading: { format: formatWith({ comments: { style: "parentheses", longest: 5, place: "anywhere" } }) },
+  },
+  { rule: "block/number-form", blocks: "G0 X+1", on: "X+1" },
+  { rule: "block/number-form", blocks: "G0 X.5", on: "X.5" },
+  { rule: "block/number-form", blocks: "G0 X01", on: "X01" },
+  { rule: "block/number-form", blocks: "G0 X1.50", on: "X1.50" },
+  { rule: "block/number-form", blocks: "S100.0 M3", on: "S100.0" },
+  { rule: "block/number-form", blocks: "G000 X1", on: "G000" },
+  {
+    rule: "block/words",
+    blocks: "G0 X1\nG0 X2 Y2 Z2",
+    on: "G0 X2",
+    reading: { format: formatWith({ mostWords: 3 }) },
+  },
+  {
+    rule: "block/own-block",
+    blocks: "G0 X1 (FAR)",
+    on: "(FAR)",
+    reading: { format: formatWith({ comments: { style: "parentheses", longest: 80, place: "own-block" } }) },
   },
   { rule: "block/separator", blocks: "G0X1", on: "X1" },
   { rule: "block/separator", blocks: "G0 X 1", on: " 1" },
@@ -305,7 +325,7 @@ describe("the catalogue", () => {
   ]);
 
   /** Rules about the whole program, which framing.test.ts and modes.test.ts have cases for. */
-  const elsewhere = ["block/framing", "block/number", "read/mode-unknown", "read/no-end"];
+  const elsewhere = ["block/framing", "block/number", "block/section", "read/mode-unknown", "read/no-end"];
 
   test("each rule has a case", () => {
     const cased = new Set([...formCases, ...meaningCases].map(({ rule }) => rule));

@@ -76,7 +76,14 @@ export function readBlocks(blocks: string, reading: Reading = {}): Read {
     .lines.length;
   const all = readText(`${head}\n${blocks}\nM2\n`, reading);
   const lines = all.lines.slice(headLines + 1);
-  return { ...all, lines: lines.at(-1) === "program-end" ? lines.slice(0, -1) : lines };
+  // Blocks out of the middle do not show where their section begins.
+  const findings = all.findings.filter(({ rule }) => rule !== "block/section");
+  return {
+    ...all,
+    findings,
+    rules: findings.map(({ rule }) => rule),
+    lines: lines.at(-1) === "program-end" ? lines.slice(0, -1) : lines,
+  };
 }
 
 function copyRow(batch: Batch, row: number): Row {

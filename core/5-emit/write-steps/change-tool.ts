@@ -2,7 +2,7 @@ import { get, same, str, when } from "../builders.ts";
 import type { Statement } from "../builders.ts";
 import type { Context } from "../context.ts";
 import { blockOf, codeWord, settled } from "../words.ts";
-import { release, sectionBegins, toolWord } from "../write-held.ts";
+import { release, toolWord } from "../write-held.ts";
 import { forgetFeed, forgetMotion } from "../write-state.ts";
 
 /** The change code, with the tool word that waits for it. The dialect says which comes first, whatever the order of other blocks. */
@@ -17,11 +17,7 @@ export function writeChangeTool(context: Context): Statement[] {
   const tool = toolWord(context, get("state", "value")).statements;
   const pair = tools.order === "select-first" ? [...tool, ...change] : [...change, ...tool];
   return [
-    when(
-      same(get("state", "held"), str("tool")),
-      [...sectionBegins(context), ...blockOf(context, pair), ...release()],
-      alone,
-    ),
+    when(same(get("state", "held"), str("tool")), [...blockOf(context, pair), ...release()], alone),
     ...forget,
   ];
 }

@@ -19,8 +19,15 @@ export function writeProgramStart(context: Context): Statement[] {
   return [
     ...forgetMotion(),
     ...forgetFeed(),
-    when(not(get("state", "fragment")), [...head, ...headerLines(context)]),
+    when(not(get("state", "fragment")), [...leader(context), ...head, ...headerLines(context)]),
   ];
+}
+
+/** The mark of UTF-8, byte by byte, and blank lines. */
+function leader({ format }: Context): Statement[] {
+  const mark = format.byteOrderMark ? "\u00ef\u00bb\u00bf" : "";
+  const text = mark + format.lineEnd.repeat(format.leader);
+  return text === "" ? [] : [set(get("state", "at"), call("write", "state", get("state", "at"), str(text)))];
 }
 
 function numberLine(context: Context, number: NonNullable<Context["format"]["programNumber"]>): Statement[] {

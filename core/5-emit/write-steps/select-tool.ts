@@ -2,7 +2,7 @@ import type { Statement } from "../builders.ts";
 import type { Context } from "../context.ts";
 import { faultOn } from "../fault.ts";
 import { blockOf, settled } from "../words.ts";
-import { hold, sectionBegins, toolNumber, toolWord } from "../write-held.ts";
+import { hold, toolNumber, toolWord } from "../write-held.ts";
 
 /** The tool word; where it shares its block with the change code, it waits for that. */
 export function writeSelectTool(context: Context): Statement[] {
@@ -14,5 +14,5 @@ export function writeSelectTool(context: Context): Statement[] {
   if (tools.blocks === "together" && tools.changedBy === "code")
     return [settled(), ...checks, ...hold("tool", value)];
   const word = toolWord(context, value).statements;
-  return [settled(), ...checks, ...sectionBegins(context), ...blockOf(context, word)];
+  return [settled(), ...checks, ...blockOf(context, word)];
 }

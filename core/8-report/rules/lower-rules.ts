@@ -14,7 +14,8 @@ export const lowerRules = {
   "lower/rounded": "A value is written as stated; otherwise it is said which value takes its place.",
   "lower/work-offset": "The dialect has a word for the work offset.",
   "lower/coolant": "The dialect can switch the coolant on, and off again.",
-  "lower/program-number": "The job states a program number where the controller wants one.",
+  "lower/program-number":
+    "The job states a program number where the controller wants one, and one that is free for programs.",
   "lower/swap": "A program needs no more tools than the machine can swap within it.",
   "lower/hood": "The dialect can work the hood as the operation asks.",
   "lower/no-message": "The dialect can show a message to the operator; without one, notes are left out.",

@@ -18,11 +18,15 @@ export const readRules = {
   "block/digits": "Numbers of tools and offsets have the zeros before them that the dialect writes.",
   "block/length": "A block is no longer than the controller takes.",
   "block/number": "Blocks are numbered where the dialect wants it, and nowhere else.",
+  "block/number-form": "A number has the zeros, the sign and the point that the dialect writes.",
   "block/separator": "Words are separated as in the dialect.",
   "block/characters": "A text holds only characters that the controller takes.",
   "block/g-words": "A block has no more G words than the controller takes.",
   "block/m-words": "A block has no more M words than the controller takes.",
-  "block/own-block": "A stop, swap, spindle or coolant action has a block of its own.",
+  "block/own-block":
+    "A stop, swap, spindle or coolant action has a block of its own, and so has a comment where the dialect wants it.",
+  "block/words": "A block has no more words than the controller takes.",
+  "block/section": "The first block of a section, and no other, is marked as the dialect marks it.",
   "block/gear-range":
     "A gear range is selected while the spindle stands, before its speed, and the speed lies in it.",
   "block/stop-message": "The message of a stop stands in its block or before it, as the dialect wants it.",

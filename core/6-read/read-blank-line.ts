@@ -1,0 +1,34 @@
+import * as formFindings from "./findings-form.ts";
+import type { Reader } from "./reader.ts";
+
+/** Counts the blank lines before the first line, and says once it is there whether they are as many as this dialect has. */
+export function readLeader(reader: Reader): void {
+  const { block, state, format, fragment } = reader;
+  if (state.leader === undefined) return;
+  if (block.careful && block.line === "blank") {
+    state.leader++;
+    return;
+  }
+  const found = state.leader;
+  state.leader = undefined;
+  if (fragment || found === format.leader) return;
+  reader.report({
+    ...formFindings.framing(
+      block.start,
+      `${found} blank lines stand before the program; this dialect has ${format.leader}.`,
+      "Put as many there.",
+      "file.leader",
+    ),
+    severity: "warning",
+  });
+}
+
+/** A blank line inside the program, behind its leader. */
+export function readBlankLine(reader: Reader): void {
+  const { block, state, format, fragment } = reader;
+  state.section.blank = true;
+  if (state.leader !== undefined || format.blankLines !== "none" || fragment || state.phase === "ended")
+    return;
+  const message = "A blank line, which this controller takes for the end of the program.";
+  reader.report(formFindings.framing(block.start, message, "Take it out.", "file.blank-lines"));
+}

@@ -1,0 +1,88 @@
+import * as formFindings from "./findings-form.ts";
+import { letterN } from "./letters.ts";
+import type { Reader } from "./reader.ts";
+
+/**
+ * How the first blocks of sections are marked. The program does not say where a section begins, but a tool change lies in
+ * one of its own, and no section is a single block but in a job that leaves an operation without motion.
+ */
+export function checkSections(reader: Reader, rowsBefore: number): void {
+  const { block, format, state, slots } = reader;
+  const { blockNumber, sections } = format;
+  const isNumbered = (block.mask & (1 << letterN)) !== 0;
+  const isAligned = block.careful && block.aligned;
+  if (isNumbered && blockNumber?.on === "sections") checkNumbered(reader, rowsBefore, isAligned);
+  if (isAligned) checkAligned(reader, rowsBefore);
+  const { section } = state;
+  section.numbered ||= isNumbered;
+  section.aligned ||= isAligned;
+  if (!slots["tool-change"]) return;
+  if (blockNumber?.on === "sections" && !section.numbered)
+    tell(reader, "has no block number", "blocks.number");
+  if (blockNumber !== null && sections.mark === ":" && !section.aligned)
+    tell(reader, "is not marked with a colon", "blocks.sections.mark");
+  if (format.blankLines === "between-sections" && !section.blank)
+    tell(reader, "has no blank line before it", "file.blank-lines");
+  section.numbered = section.aligned = section.blank = false;
+  section.changed = true;
+}
+
+/** A section that a tool change begins has that change in it: seen at the next section, and at the end of the program. */
+export function checkLastSection({ state, format, machine, report }: Reader, offset: number): void {
+  const { numbered, changed } = state.section;
+  const begins = format.sections.beginAt === "tool" && format.blockNumber?.on === "sections";
+  if (!begins || !numbered || !changed || machine.swap !== "controller") return;
+  report(
+    formFindings.section(
+      offset,
+      "A section without a tool change lies before this; this dialect begins one at a tool change alone.",
+      "Take its block number off.",
+      "blocks.sections.begin-at",
+    ),
+  );
+}
+
+/** Under "sections" a block behind a numbered one has no number. */
+function checkNumbered(reader: Reader, rowsBefore: number, isAligned: boolean): void {
+  const { block, format, state, batch, rowsBefore: before } = reader;
+  const place = block.start + block.at[letterN];
+  checkLastSection(reader, place);
+  if (state.numberedRows === before + rowsBefore)
+    reader.report(
+      formFindings.section(
+        place,
+        "Two blocks in a row have a block number; this dialect numbers the first block of a section alone.",
+        "Take the number off the second.",
+        "blocks.number",
+      ),
+    );
+  state.numberedRows = before + batch.count;
+  if (format.sections.mark === ":" && !isAligned)
+    reader.report(
+      formFindings.section(
+        place,
+        "The number of a section begins with N; this dialect has a colon.",
+        "Put a colon in its place.",
+        "blocks.sections.mark",
+      ),
+    );
+}
+
+function checkAligned(reader: Reader, rowsBefore: number): void {
+  const { block, state, batch, rowsBefore: before } = reader;
+  if (state.alignedRows === before + rowsBefore)
+    reader.report(
+      formFindings.section(
+        block.start,
+        "Two blocks in a row begin with a colon, which marks the first block of a section.",
+        "Begin the second with N.",
+        "blocks.sections.mark",
+      ),
+    );
+  state.alignedRows = before + batch.count;
+}
+
+function tell(reader: Reader, what: string, key: string): void {
+  const message = `The section with this tool change ${what}.`;
+  reader.report(formFindings.section(reader.block.start, message, "Mark its first block.", key));
+}
