@@ -6,6 +6,8 @@ import type { Context } from "./context.ts";
 import { createContext } from "./context.ts";
 import { defineCharacters } from "./characters.ts";
 import { defineFault } from "./fault.ts";
+import type { ModuleOrigin } from "./module-header.ts";
+import { moduleHeader } from "./module-header.ts";
 import { reachable } from "./reachable.ts";
 import { defineSteps } from "./step-writers.ts";
 import { defineArcs } from "./write-arc.ts";
@@ -22,24 +24,27 @@ import { defineState } from "./write-state.ts";
 import { defineStraights } from "./write-straight.ts";
 import { defineComment, defineTexts } from "./write-text.ts";
 
-const warning = `// Nothing that this module prints has been guarded or proved: it writes whatever sequence it is given.
-// It was generated from a dialect, and imports nothing.
-`;
+/** What is generated. */
+export interface GenerateOptions {
+  readonly traced: boolean;
+  readonly origin?: ModuleOrigin;
+}
 
 /**
  * Compiles the format of a dialect into an emitter: the source of an ES module that exports `emitUnproved` (see Emitter),
  * the traced one `traceKeys`, too. The dialect is decided here once; what is left for run time is the sequence and the
  * units of the program.
  *
- * @param options traced: each word reports the dialect keys behind it; the text is the same
+ * @param options traced: each word reports the dialect keys behind it, the text is the same; origin: what its header says of
+ * where it comes from
  * @throws where a number format is finer than the base units, which a dialect is refused for
  */
-export function generateEmitter(format: Format, options: { readonly traced: boolean }): string {
+export function generateEmitter(format: Format, options: GenerateOptions): string {
   const context = createContext(format, options.traced);
   const functions = defineFunctions(context);
   const keys = options.traced ? [exported("traceKeys", list(context.keys.map(str)))] : [];
   const statements = reachable([...defineRowKinds(), ...defineCharacters(), ...keys, ...functions]);
-  return `${warning}\n${print(statements)}`;
+  return `${moduleHeader(options.origin, options)}\n${print(statements)}`;
 }
 
 /** Declarations stand line by line, functions apart. */
