@@ -25,11 +25,15 @@ const longest = 160;
  *
  * @param options traced: whether it is of the traced emitter
  */
-export function moduleHeader(origin: ModuleOrigin | undefined, { traced }: { readonly traced: boolean }): string {
-  if (origin === undefined)
-    return `${warning}\n// It was generated from a dialect, and imports nothing.\n`;
+export function moduleHeader(
+  origin: ModuleOrigin | undefined,
+  { traced }: { readonly traced: boolean },
+): string {
+  if (origin === undefined) return `${warning}\n// It was generated from a dialect, and imports nothing.\n`;
   const { name, title, files, version } = origin;
-  const [leaf, ...bases] = files.map(({ name: file, sha256 }) => `${inComment(file)}, sha256 ${inComment(sha256)}`);
+  const [leaf, ...bases] = files.map(
+    ({ name: file, sha256 }) => `${inComment(file)}, sha256 ${inComment(sha256)}`,
+  );
   const lines = [
     "A program of it is proved before it runs: `tapewright prove PROGRAM --dialect D --against JOB`.",
     "",
@@ -61,6 +65,8 @@ function row(name: string, text: string): string {
  *     "Router\u2028 </script>" -> "Router  < /script>"
  */
 function inComment(text: string): string {
-  const visible = text.replace(/[\p{C}\p{Zl}\p{Zp}]/gu, " ").replace(/\/(?=[/*])|\*(?=\/)|<(?=[/!])/gu, "$& ");
+  const visible = text
+    .replace(/[\p{C}\p{Zl}\p{Zp}]/gu, " ")
+    .replace(/\/(?=[/*])|\*(?=\/)|<(?=[/!])/gu, "$& ");
   return Array.from(visible).slice(0, longest).join("");
 }

@@ -33,7 +33,6 @@ import type { Context } from "./context.ts";
 import { faultOn } from "./fault.ts";
 import { arcWriters } from "./write-arc.ts";
 import { column } from "./write-motion.ts";
-import { chunkSize } from "./write-state.ts";
 
 /** The exported function: rows in, chunks out. */
 export function defineEmit(): FunctionDeclaration {
@@ -46,7 +45,7 @@ export function defineEmit(): FunctionDeclaration {
       each("batch", "batches", [
         variable("row", 0),
         loop(less("row", get("batch", "count")), [
-          when(atLeast(get("state", "at"), chunkSize), [hand(call("take", "state"))]),
+          when(atLeast(get("state", "at"), "chunkSize"), [hand(call("take", "state"))]),
           when(get("state", "fragment"), [run(call("restate", "state"))]),
           set("row", call("writeRows", "state", "batch", "row", rowsToCome)),
         ]),
@@ -64,7 +63,7 @@ export function defineRows(context: Context): FunctionDeclaration {
     "writeRows",
     ["state", "batch", "row", "end"],
     [
-      loop(and(less("row", "end"), less(get("state", "at"), chunkSize)), [
+      loop(and(less("row", "end"), less(get("state", "at"), "chunkSize")), [
         cases(column("kind"), rowBranches(context), [faultOn("motion")]),
         increase("row", 1),
       ]),

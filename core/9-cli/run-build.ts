@@ -62,7 +62,10 @@ function generate(
   // A module is handed on; the folders in which its maker keeps the files are nobody's business.
   const files = chain.map(({ path, sha256 }) => ({ name: basename(path), sha256 }));
   const origin: ModuleOrigin = { name: dialect.name, title: dialect.title, files, version: packageVersion() };
-  return { source: generateEmitter(dialect.format, { traced, origin }), types: emitterTypes({ traced, origin }) };
+  return {
+    source: generateEmitter(dialect.format, { traced, origin }),
+    types: emitterTypes({ traced, origin }),
+  };
 }
 
 /** Where a module goes, and its types; a stream gets no types. */
@@ -90,7 +93,8 @@ function targetsOf({ output, force }: BuildArguments, dialect: string, chain: re
 
 /** A file that this command did not generate is somebody's work. */
 function refuseForeign(target: Target): void {
-  if (target.kind === "stream" || target.mode === undefined || isGeneratedModule(beginningOf(target.path))) return;
+  if (target.kind === "stream" || target.mode === undefined || isGeneratedModule(beginningOf(target.path)))
+    return;
   const message = "The file is there already, and its first line does not say that it was generated.";
   const fix = "Name another file with --output FILE.js, or replace it with --force.";
   throw carry(fileFinding("program/not-generated", target.shown, message, fix));

@@ -98,8 +98,12 @@ test("the report for programs says what was written", () => {
 
 test("a generated module is replaced, a file of somebody's only by force", () => {
   const cwd = inside("foreign");
-  const build = (...words: string[]) => runJson(["dialect", "build", "rs274ngc", "-o", "a.js", ...words], { cwd });
-  const refused = { status: 2, report: { verdict: "refused", findings: [{ rule: "program/not-generated" }] } };
+  const build = (...words: string[]) =>
+    runJson(["dialect", "build", "rs274ngc", "-o", "a.js", ...words], { cwd });
+  const refused = {
+    status: 2,
+    report: { verdict: "refused", findings: [{ rule: "program/not-generated" }] },
+  };
   put(cwd, "a.d.ts", "export const mine: 1;\n");
   expect(build()).toMatchObject(refused);
   expect(existsSync(join(cwd, "a.js"))).toBe(false);
@@ -125,8 +129,13 @@ test("the dialect's own file is never replaced, by whatever name", () => {
   symlinkSync("mine.dialect.yaml", join(cwd, "soft.d.ts"));
   for (const output of ["hard.js", "soft.js"]) {
     const { status, report } = runJson(["dialect", "build", mine, "-o", output, "--force"], { cwd });
-    expect({ status, rule: report.findings[0].rule }).toEqual({ status: 2, rule: "program/overwrites-input" });
-    expect(report.findings[0].message).toBe("The module would replace the dialect file that it is made from.");
+    expect({ status, rule: report.findings[0].rule }).toEqual({
+      status: 2,
+      rule: "program/overwrites-input",
+    });
+    expect(report.findings[0].message).toBe(
+      "The module would replace the dialect file that it is made from.",
+    );
   }
   expect(readFileSync(mine, "utf8")).toBe(text);
   expect(existsSync(join(cwd, "soft.js"))).toBe(false);
@@ -140,13 +149,26 @@ test("a link's target is replaced", () => {
   expect(firstLine(cwd, "later.js")).toBe(warning);
 });
 
-const bad: readonly (readonly [what: string, dialect: string, output: string, rule: string, says: RegExp])[] = [
-  ["a missing dialect", "none.dialect.yaml", "a.js", "dialect/file", /no dialect file/],
-  ["a folder as output", "rs274ngc", "folder.js", "program/not-writable", /module cannot be written: it is a folder/],
-  ["a folder as types", "rs274ngc", "types.js", "program/not-writable", /module cannot be written: it is a folder/],
-  ["a missing folder", "rs274ngc", "no/such/a.js", "program/not-writable", /folder does not exist/],
-  ["a full device", "rs274ngc", "/dev/full", "program/disk-full", /no room for the module/],
-];
+const bad: readonly (readonly [what: string, dialect: string, output: string, rule: string, says: RegExp])[] =
+  [
+    ["a missing dialect", "none.dialect.yaml", "a.js", "dialect/file", /no dialect file/],
+    [
+      "a folder as output",
+      "rs274ngc",
+      "folder.js",
+      "program/not-writable",
+      /module cannot be written: it is a folder/,
+    ],
+    [
+      "a folder as types",
+      "rs274ngc",
+      "types.js",
+      "program/not-writable",
+      /module cannot be written: it is a folder/,
+    ],
+    ["a missing folder", "rs274ngc", "no/such/a.js", "program/not-writable", /folder does not exist/],
+    ["a full device", "rs274ngc", "/dev/full", "program/disk-full", /no room for the module/],
+  ];
 
 test.each(bad)("%s is a finding, ends with 2, and leaves nothing", (_what, dialect, output, rule, says) => {
   const cwd = inside("bad");

@@ -94,7 +94,10 @@ export function protectedDialect(paths: readonly string[]): Protected[] {
   });
 }
 
-function overwritesFinding({ product, shown }: Pick<Target, "product" | "shown">, { role }: Protected): Finding {
+function overwritesFinding(
+  { product, shown }: Pick<Target, "product" | "shown">,
+  { role }: Protected,
+): Finding {
   return fileFinding(
     "program/overwrites-input",
     shown,
