@@ -41,7 +41,8 @@ test("without --output the module goes into the current folder, with its types b
 });
 
 test("the first lines warn, and say what the module is of", () => {
-  const cwd = inside("default");
+  const cwd = inside("header");
+  expect(run(["dialect", "build", plateDialect], { cwd }).status).toBe(0);
   for (const file of ["quarry-router.emitter.js", "quarry-router.emitter.d.ts"]) {
     const [header] = readFileSync(join(cwd, file), "utf8").split("\n\n");
     const lines = header.split("\n");
