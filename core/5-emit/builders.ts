@@ -32,6 +32,16 @@ export function num(value: number): Expression {
   return value < 0 ? factory.createPrefixUnaryExpression(SyntaxKind.MinusToken, literal) : literal;
 }
 
+/**
+ * A number that stands for a dialect key, which is named in a comment behind it. A key that the dialect's author made up
+ * could hold anything, and is not.
+ */
+export function keyNumber(index: number, key: string): Expression {
+  const literal = factory.createNumericLiteral(index);
+  if (!/^[a-z][a-z0-9.-]*$/iu.test(key)) return literal;
+  return ts.addSyntheticTrailingComment(literal, SyntaxKind.MultiLineCommentTrivia, ` ${key} `);
+}
+
 /** A text literal: the one way in which text of a dialect gets into generated code. */
 export function str(text: string): ts.StringLiteral {
   return factory.createStringLiteral(text);
@@ -335,7 +345,10 @@ export function func(
     undefined,
     factory.createBlock(statements, true),
   );
-  const about = commentOf(name);
-  if (about === "") return declaration;
-  return ts.addSyntheticLeadingComment(declaration, SyntaxKind.SingleLineCommentTrivia, ` ${about}`, true);
+  return ts.addSyntheticLeadingComment(
+    declaration,
+    SyntaxKind.SingleLineCommentTrivia,
+    ` ${commentOf(name)}`,
+    true,
+  );
 }

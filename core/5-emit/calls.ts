@@ -6,22 +6,23 @@ const emitterFunctions = {
   cleanText: "A text as a message to the operator has it.",
   writeRows: "Writes rows until a chunk is full; returns the row that comes next.",
   writeStep: "Writes a rare step.",
-  writeRapid: "",
-  writeLine: "",
+  writeRapid: "A rapid in work coordinates; a length offset that waits joins it where it states Z.",
+  writeLine: "A line in work coordinates.",
   writeMachineRapid: "A rapid in machine coordinates.",
   writeMachineLine: "A line in machine coordinates.",
-  writeArcXy: "",
-  writeArcZx: "",
-  writeArcYz: "",
+  writeArcXy: "An arc or helix in the XY plane.",
+  writeArcZx: "An arc or helix in the ZX plane.",
+  writeArcYz: "An arc or helix in the YZ plane.",
   writeHole: "A hole of the fixed cycle in force.",
-  writeDelimiter: "",
+  writeDelimiter: "The line that the text begins and ends with.",
   finish: "Ends the text.",
   settle: "Writes what has waited to share the block of the next step.",
   beginSection: "A section of the program begins before the next block.",
   beginBlock: "Writes the block number.",
   endBlock: "Takes back the separator behind the last word, and ends the block.",
   writeModes: "Writes the modes that share a block.",
-  writeMode: "Writes the word of a mode; `group` is its place in the order of execution.",
+  writeMode:
+    "Writes the word of a mode; where modes share a block, `group` is its place in the order of execution.",
   createState: "Everything that is remembered from one row to the next.",
   take: "The bytes written so far, as a chunk.",
   restate: "Makes the next block state all its modal words.",
@@ -29,16 +30,16 @@ const emitterFunctions = {
   requireKnown: "An incremental word needs to know where the axis is.",
   writeComment: "A comment in a line of its own.",
   writeFeed: "The feed word in the unit of the feed mode.",
-  writeLength: "",
-  writeArcCentre: "",
-  writeAngle: "",
-  writeFeedPerMinute: "",
-  writeFeedPerRevolution: "",
-  writeInverseTime: "",
-  writeSpeed: "",
-  writeDwellTime: "",
-  writeCycleDwell: "",
-  writeTimeout: "",
+  writeLength: "A word with a length, in the units of the program.",
+  writeArcCentre: "A word for the shape of an arc: a centre or a radius.",
+  writeAngle: "A word with an angle in degrees.",
+  writeFeedPerMinute: "A feed in lengths a minute.",
+  writeFeedPerRevolution: "A feed in lengths a revolution.",
+  writeInverseTime: "A feed in inverse time: how often a minute the motion would go into.",
+  writeSpeed: "A word with a spindle speed.",
+  writeDwellTime: "A word with the time of a dwell.",
+  writeCycleDwell: "A word with the time of a dwell in a fixed cycle.",
+  writeTimeout: "The longest time of a wait, without a word of its own.",
   writeWholeWord: "A word with a whole number of at least `width` digits.",
   writeWhole: "The digits of a whole number below 2^31.",
   writeLarge: "The digits of a whole number of any size.",
@@ -86,6 +87,51 @@ export const stepFunctions = {
   "program-end": "writeProgramEnd",
 } as const satisfies Record<StepKind, string>;
 
+/** The comment that stands before each of them. */
+const stepComments: Readonly<Record<StepKind, string>> = {
+  "program-start": "Delimiter, program number and header.",
+  units: "Units of the lengths that follow.",
+  plane: "Plane of the arcs and cycles that follow.",
+  distance: "Absolute or incremental words from here on.",
+  "arc-centre": "Whether arc centres are absolute or incremental from here on.",
+  "feed-mode": "What a feed means from here on.",
+  path: "How closely the path is kept from here on.",
+  "look-ahead": "Whether the controller looks ahead of the block it is at.",
+  "corner-feed": "Whether the feed is lowered in inside corners.",
+  overrides: "Whether the operator's overrides act.",
+  cycle: "Cancels the fixed cycle.",
+  "local-shift": "Cancels a local shift of the work coordinates.",
+  rotation: "Cancels a rotation of the work coordinates.",
+  scale: "Cancels a scale of the work coordinates.",
+  compensation: "Cutter compensation on or off.",
+  "work-offset": "Another work offset: where the axes are in it is unknown.",
+  "length-offset": "A tool length offset, or none: where Z is with it is unknown.",
+  "select-tool": "The number of the next tool.",
+  "change-tool": "The controller's own tool change.",
+  "spindle-speed": "The spindle speed.",
+  "spindle-start": "Starts the spindle.",
+  "spindle-stop": "Stops the spindle.",
+  "spindle-orient": "Turns the spindle to its angle and holds it there.",
+  coolant: "A coolant on, or one or all off.",
+  output: "An output of the controller on or off.",
+  wait: "Waits for a signal.",
+  dwell: "Waits for a time.",
+  pause: "Stops for the operator, who may move the axes.",
+  message: "Tells the operator something.",
+  "cycle-definition": "Defines a fixed cycle: kept for its holes, the first of which states it.",
+  auxiliary: "An action that the controller's builder has a code for.",
+  "reference-return": "Sends axes to their reference points.",
+  "program-end": "Ends the program.",
+};
+
+/** Comments by function. */
+const comments = new Map<string, string>([
+  ...Object.entries(emitterFunctions),
+  ...(Object.entries(stepFunctions) as [StepKind, string][]).map(
+    ([kind, name]) => [name, stepComments[kind]] as const,
+  ),
+]);
+
 /** What the generated code may construct. */
 export const constructors = ["Uint8Array", "Error", "TextEncoder"] as const;
 
@@ -124,9 +170,11 @@ export type Constructor = (typeof constructors)[number];
 /** A method that generated code may call. */
 export type Method = (typeof methods)[number];
 
-/** The comment before a function; empty where its name says all. */
+/** The comment before a function. */
 export function commentOf(name: EmitterFunction): string {
-  return name in emitterFunctions ? emitterFunctions[name as keyof typeof emitterFunctions] : "";
+  return (
+    comments.get(name) ?? "The digits of a number that counts grid cells, in one of the dialect's formats."
+  );
 }
 
 /** Names of all functions that a generated emitter may define, number printers apart. */

@@ -1,16 +1,16 @@
+import type { GenerateOptions } from "./generate-emitter.ts";
+import { moduleHeader } from "./module-header.ts";
+
 /**
  * Types of a generated emitter as the text of a declaration file, which stands beside the module and needs nothing of this
  * package. A test holds them against the types that the stages share.
  *
- * @param options traced: the emitter was generated with `traced`
+ * @param options those that the emitter was generated with
  */
-export function emitterTypes(options: { readonly traced: boolean }): string {
-  return `${warning}${options.traced ? traceKeys : ""}${exportsAndOptions}${batch}${step}`;
+export function emitterTypes(options: GenerateOptions): string {
+  const header = moduleHeader(options.origin, options);
+  return `${header}\n${options.traced ? traceKeys : ""}${exportsAndOptions}${batch}${step}`;
 }
-
-const warning = `// Nothing that this module prints has been guarded or proved: it writes whatever sequence it is given.
-
-`;
 
 const traceKeys = `/** The dialect keys that words report, by their index. */
 export const traceKeys: readonly string[];

@@ -114,7 +114,8 @@ export const names = [
   "longest",
   "clean",
   "axis",
-  // Row kinds.
+  // The size of a chunk, and row kinds.
+  "chunkSize",
   "rapidRow",
   "lineRow",
   "arcXyRow",

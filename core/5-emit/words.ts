@@ -1,5 +1,5 @@
 import type { Code } from "#dialect";
-import { add, call, differs, get, put, run, send, set, str, variable, when } from "./builders.ts";
+import { add, call, differs, get, keyNumber, put, run, send, set, str, variable, when } from "./builders.ts";
 import type { Expression, Statement, Value } from "./builders.ts";
 import type { EmitterFunction } from "./calls.ts";
 import { character, isLetter } from "./characters.ts";
@@ -17,12 +17,17 @@ export interface Word {
 
 /** Reports the keys behind the word that begins at `at`; nothing in the plain emitter. */
 export function tracing(context: Context, ...keys: readonly string[]): Statement[] {
-  return context.traced ? keys.map((key) => report(keyIndex(context, key))) : [];
+  return context.traced ? keys.map((key) => report(keyOf(context, key))) : [];
 }
 
 /** Reports a key whose index is worked out at run time; nothing in the plain emitter. */
 export function tracingIndex(context: Context, index: Value): Statement[] {
   return context.traced ? [report(index)] : [];
+}
+
+/** The index under which a word reports a dialect key, as an expression. */
+export function keyOf(context: Context, key: string): Expression {
+  return keyNumber(keyIndex(context, key), key);
 }
 
 function report(index: Value): Statement {

@@ -24,7 +24,6 @@ import type { Expression, FunctionDeclaration, Statement, Value } from "./builde
 import type { EmitterFunction } from "./calls.ts";
 import { hasWord } from "./code-text.ts";
 import type { Context } from "./context.ts";
-import { keyIndex } from "./context.ts";
 import { faultOn } from "./fault.ts";
 import type { Name } from "./names.ts";
 import type { Word } from "./words.ts";
@@ -34,6 +33,7 @@ import {
   given,
   inOrder,
   keyed,
+  keyOf,
   numberWord,
   settled,
   tracing,
@@ -122,7 +122,7 @@ function direction(context: Context): Statement[] {
 
 function directionWord(context: Context): Word {
   const { codes, modal } = context.format;
-  const index = choose(less(column("turns"), 0), keyIndex(context, "arc.cw"), keyIndex(context, "arc.ccw"));
+  const index = choose(less(column("turns"), 0), keyOf(context, "arc.cw"), keyOf(context, "arc.ccw"));
   const write = [
     ...tracingIndex(context, index),
     ...tracing(context, "modal.motion"),

@@ -120,7 +120,7 @@ function fixedFraction(decimals: number): Statement[] {
   return [
     set(pick("bytes", "at"), "point"),
     variable("place", add("at", decimals)),
-    ...fractionDigits(add(add("at", decimals), 1)),
+    ...fractionDigits(add("at", decimals + 1)),
   ];
 }
 

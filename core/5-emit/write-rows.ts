@@ -34,7 +34,6 @@ import { faultOn } from "./fault.ts";
 import { arcWriters } from "./write-arc.ts";
 import { column } from "./write-motion.ts";
 import { marksSections } from "./write-section.ts";
-import { chunkSize } from "./write-state.ts";
 
 /** The exported function: rows in, chunks out. */
 export function defineEmit(context: Context): FunctionDeclaration {
@@ -48,7 +47,7 @@ export function defineEmit(context: Context): FunctionDeclaration {
         variable("row", 0),
         ...(marksSections(context.format) ? [set(get("state", "section"), 0)] : []),
         loop(less("row", get("batch", "count")), [
-          when(atLeast(get("state", "at"), chunkSize), [hand(call("take", "state"))]),
+          when(atLeast(get("state", "at"), "chunkSize"), [hand(call("take", "state"))]),
           when(get("state", "fragment"), [run(call("restate", "state"))]),
           set("row", call("writeRows", "state", "batch", "row", rowsToCome)),
         ]),
@@ -66,7 +65,7 @@ export function defineRows(context: Context): FunctionDeclaration {
     "writeRows",
     ["state", "batch", "row", "end"],
     [
-      loop(and(less("row", "end"), less(get("state", "at"), chunkSize)), [
+      loop(and(less("row", "end"), less(get("state", "at"), "chunkSize")), [
         ...(marksSections(context.format) ? [atSection()] : []),
         cases(column("kind"), rowBranches(context), [faultOn("motion")]),
         increase("row", 1),

@@ -1,5 +1,6 @@
 import type { Format } from "#dialect";
 import {
+  add,
   and,
   back,
   constant,
@@ -29,7 +30,12 @@ import { marksSections } from "./write-section.ts";
 import { blockRoom } from "./write-text.ts";
 
 /** Size of a chunk in bytes; it is handed on as soon as it is passed. */
-export const chunkSize = 65536;
+const chunkSize = 65536;
+
+/** The constant of that name in the generated module. */
+export function defineChunkSize(): Statement {
+  return constant("chunkSize", chunkSize);
+}
 
 /** The state of the emitter, what clears parts of it, and the hand-over of a chunk. */
 export function defineState(context: Context): FunctionDeclaration[] {
@@ -96,13 +102,13 @@ function refuseUnits({ unitsIn }: Format): Statement[] {
 /** Where a program starts: nothing is known, and the modes are those that the dialect's programs use. */
 function nowhere(format: Format): Expression {
   const places = (["known", "x", "y", "z", "a", "b", "c"] as const).map((name): [Name, Value] => [name, 0]);
-  return record([...places, ["distance", str(format.distance)], ["feedMode", str("per-minute")]], false);
+  return record([...places, ["distance", str(format.distance)], ["feedMode", str("per-minute")]]);
 }
 
 /** Buffer, block numbers, and words that wait for the step that follows. */
 function textFields(format: Format): [Name, Value][] {
   return [
-    ["bytes", create("Uint8Array", chunkSize + blockRoom(format))],
+    ["bytes", create("Uint8Array", add("chunkSize", blockRoom(format)))],
     ["at", 0],
     ["base", 0],
     ["header", get("options", "header")],

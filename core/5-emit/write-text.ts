@@ -110,15 +110,16 @@ function defineCleanCharacters(format: Format): FunctionDeclaration {
     [dropped(format), ""],
     ["/\\s+/gu", " "],
   ];
-  const swap = (text: Expression, [from, to]: (typeof replaced)[number]): Expression =>
-    send(text, "replace", pattern(from), str(to));
   const spaced = send(plainLetters(format), "replace", pattern("/[\\s\\p{C}]+/gu"), str(" "));
   return func(
     "cleanCharacters",
     ["text", "longest"],
     [
-      constant("clean", send(replaced.reduce(swap, spaced), "trim")),
-      back(send(send(send(listOf("clean"), "slice", 0, "longest"), "join", str("")), "trimEnd")),
+      variable("clean", spaced),
+      ...replaced.map(([from, to]) => set("clean", send("clean", "replace", pattern(from), str(to)))),
+      back(
+        send(send(send(listOf(send("clean", "trim")), "slice", 0, "longest"), "join", str("")), "trimEnd"),
+      ),
     ],
   );
 }

@@ -11,6 +11,7 @@ export type { Paint, Role } from "./paint.ts";
 export { findingsText } from "./text-findings.ts";
 export type { Layout } from "./text-findings.ts";
 export { programText, readingText, tally } from "./text-result.ts";
+export { moduleText } from "./text-module.ts";
 export { defaultWidth, hang, wrap } from "./wrap.ts";
 export { assumptions, toolsUsed } from "./assumptions.ts";
 export type { Undertaking } from "./assumptions.ts";

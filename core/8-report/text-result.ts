@@ -93,11 +93,13 @@ function assumptionsText({ assumptions }: Summary, layout: Layout): string[] {
   return ["", layout.paint("rule", "Taken for granted at the machine"), ...bullets(assumptions, layout)];
 }
 
-function bullets(texts: readonly string[], { width }: Layout): string[] {
+/** Sentences, one a bullet. */
+export function bullets(texts: readonly string[], { width }: Layout): string[] {
   return texts.flatMap((text) => hang("  - ", clean(text), width));
 }
 
-function row(name: string, text: string, { width, paint }: Layout): string[] {
+/** A line with a name before it. */
+export function row(name: string, text: string, { width, paint }: Layout): string[] {
   const indent = " ".repeat(column);
   const [first, ...rest] = hang(indent, text, width);
   return [paint("label", name.padEnd(column)) + first.slice(column), ...rest];

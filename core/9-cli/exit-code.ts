@@ -21,6 +21,7 @@ const fileRules: ReadonlySet<string> = new Set([
   "program/not-writable",
   "program/disk-full",
   "program/overwrites-input",
+  "program/not-generated",
   "program/not-as-proved",
 ]);
 

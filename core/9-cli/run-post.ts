@@ -1,11 +1,10 @@
-import { statSync } from "node:fs";
 import type { Reportable } from "#report";
 import { programText } from "#report";
 import type { PostArguments } from "./commands/arguments.ts";
 import type { LoadedDialect } from "./dialects/loaded.ts";
 import { standardStream } from "./files/input.ts";
 import type { Protected, Target } from "./files/target.ts";
-import { besideInput, resolveTarget } from "./files/target.ts";
+import { besideInput, protectedDialect, resolveTarget } from "./files/target.ts";
 import type { Staged } from "./files/staged.ts";
 import { commit, discard, stage } from "./files/staged.ts";
 import { isCarried } from "./files/world.ts";
@@ -15,7 +14,7 @@ import { perform } from "./work/perform.ts";
 import type { Work } from "./work/perform.ts";
 import type { PlannedJob, PostPlan } from "./work/plan.ts";
 import { createProgressBar } from "./work/progress.ts";
-import { tidyOnSignal } from "./work/signals.ts";
+import { pendingSignals, tidyOnSignal } from "./work/signals.ts";
 
 /** `tapewright post`: a job in, a proved program out, or the reasons why not. Gives the exit code. */
 export async function runPost(args: PostArguments): Promise<number> {
@@ -36,7 +35,7 @@ async function post(args: PostArguments): Promise<Reportable> {
     const job = await prepareJob(args.input, args, options);
     if ("verdict" in job) return job;
     const output = outputName(args) ?? besideInput(args.input, prepared.dialect.format.extension);
-    const target = resolveTarget(output, protectedFiles(job, prepared));
+    const target = resolveTarget(output, protectedFiles(job, prepared), "program");
     return await produce(target, (staged) => ({ kind: "post", dialect: prepared, job, staged }));
   } catch (error) {
     if (!isCarried(error)) throw error;
@@ -69,11 +68,6 @@ async function produce(target: Target, planFor: (staged: Staged) => PostPlan): P
   });
 }
 
-/** A signal that came while this thread was busy is delivered in here, before anything is released. */
-function pendingSignals(): Promise<void> {
-  return new Promise((resolve) => setImmediate(resolve));
-}
-
 /** Undefined: beside the input. */
 function outputName({ input, output }: PostArguments): string | undefined {
   return output ?? (input === standardStream ? standardStream : undefined);
@@ -81,9 +75,5 @@ function outputName({ input, output }: PostArguments): string | undefined {
 
 /** What the program must not replace: what it is made from. */
 function protectedFiles({ input, setup }: PlannedJob, { paths }: LoadedDialect): Protected[] {
-  const dialects = Object.values(paths).flatMap((path) => {
-    const status = statSync(path, { throwIfNoEntry: false });
-    return status ? [{ role: "dialect" as const, identity: { device: status.dev, inode: status.ino } }] : [];
-  });
-  return [input, ...(setup ? [setup.input] : []), ...dialects];
+  return [input, ...(setup ? [setup.input] : []), ...protectedDialect(Object.values(paths))];
 }

@@ -11,6 +11,7 @@ const pages = [
   ["dialect", "list"],
   ["dialect", "show"],
   ["dialect", "check"],
+  ["dialect", "build"],
 ] as const;
 
 test.each(pages.map((words) => [words.join(" ") || "tapewright", words] as const))(
@@ -28,9 +29,12 @@ test("every option of the contract stands on the page of its command", () => {
   const shared = ["--dialect", "--report", "--quiet", "--no-color", "--no-cache"];
   const program = ["--only", "--from", "--spindle-holds", "--setup"];
   const { stdout: post } = run(["post", "--help"], { cwd: folder });
+  const { stdout: build } = run(["dialect", "build", "--help"], { cwd: folder });
   const { stdout: prove } = run(["prove", "--help"], { cwd: folder });
   for (const option of [...shared, ...program, "--output"]) expect(post).toContain(option);
   for (const option of [...shared, ...program, "--against"]) expect(prove).toContain(option);
+  for (const option of ["--output", "--traced", "--force", "--report", "--quiet", "--no-color"])
+    expect(build).toContain(option);
 });
 
 test("--version prints the version alone", () => {

@@ -19,7 +19,7 @@ function proofOf(bytes: Uint8Array): Proof {
 }
 
 function staged(name: string): Staged {
-  const result = stage(resolveTarget(join(folder, name), []));
+  const result = stage(resolveTarget(join(folder, name), [], "program"));
   sinkOf(result).write(text);
   return result;
 }

@@ -1,6 +1,12 @@
+import { readFileSync, readdirSync } from "node:fs";
+import { join, resolve } from "node:path";
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import type { Batch } from "#base";
 import type { Format } from "#dialect";
+import { read } from "#read";
+import { loadDialect } from "../support/dialects.ts";
+import { dialectName, examples } from "../support/examples.ts";
 import { madeUpBatch, parts } from "./batches.ts";
 import { explicit, plain } from "./formats.ts";
 import { batchOf, bytesOf, emitterOf, line, rapid } from "./writing.ts";
@@ -84,3 +90,41 @@ test("a traced word reports the keys that shaped it", async () => {
     ["%", "file.delimiter"],
   ]);
 });
+
+const goldens = resolve(import.meta.dirname, "../goldens");
+const pairs = examples.flatMap(({ name, dialects }) =>
+  dialects.map((dialect) => [`${name}.${dialectName(dialect)}.program.txt`, dialect] as const),
+);
+const programs = readdirSync(goldens).filter((file) => file.endsWith(".program.txt"));
+
+test("every program among the goldens is of an example and a dialect", () => {
+  expect(programs.length).toBeGreaterThan(4);
+  expect(programs.filter((file) => !pairs.some(([name]) => name === file))).toEqual([]);
+});
+
+test.each(pairs.filter(([file]) => programs.includes(file)))(
+  "plain and traced emitters give the same bytes, and each block has its keys: %s",
+  async (file, dialect) => {
+    const { format, machine } = await loadDialect(dialect);
+    const program = readFileSync(join(goldens, file));
+    const units = file.includes("-inch.") ? "inch" : "mm";
+    const reading = (): Iterable<Batch> => read([program], format, machine, { units }, () => undefined);
+    const [emitter, traced] = await Promise.all([emitterOf(format), emitterOf(format, true)]);
+    const keys = new Map<number, string[]>();
+    const trace = (offset: number, key: number): void =>
+      void keys.set(offset, [...(keys.get(offset) ?? []), traced.traceKeys?.[key] ?? "none"]);
+    const options = { units, header: ["A", "B"] } as const;
+    const bytes = bytesOf(emitter.emitUnproved(reading(), options));
+    expect(bytesOf(traced.emitUnproved(reading(), { ...options, trace }))).toEqual(bytes);
+    expect([...keys.values()].flat()).not.toContain("none");
+    // Comments are no words; every other block begins with a word, and that has a key.
+    const text = new TextDecoder().decode(bytes);
+    const begins = [...text.matchAll(/^[^(;\r\n]/gmu)].map(({ index }) => index);
+    expect(begins.length).toBeGreaterThan(20);
+    expect(begins.filter((offset) => !keys.has(offset))).toEqual([]);
+    // A key is reported where its word begins, or behind the address where it stands in the text of an idiom.
+    if (format.separator === " ")
+      for (const offset of keys.keys())
+        expect(text.slice(Math.max(0, offset - 2), offset)).toMatch(/^$|\s$|^ [A-Z]$/u);
+  },
+);

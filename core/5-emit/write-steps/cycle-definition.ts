@@ -5,9 +5,9 @@ import { and, both, cases, get, not, or, same, set, str, when } from "../builder
 import type { Case, Statement } from "../builders.ts";
 import type { Context } from "../context.ts";
 import { hasWord } from "../code-text.ts";
-import { canBeIncremental, keyIndex } from "../context.ts";
+import { canBeIncremental } from "../context.ts";
 import { faultOn } from "../fault.ts";
-import { codeWithSeparator, settled } from "../words.ts";
+import { codeWithSeparator, keyOf, settled } from "../words.ts";
 
 /** Cycles, and which numbers each has beside its levels (NISTIR 6556 3.5.16). */
 const cycleKinds = {
@@ -65,7 +65,7 @@ function code(
   found: Code | null | undefined,
 ): Statement[] {
   if (!hasWord(found)) return [faultOn(key)];
-  const index = set(get("state", name === "code" ? "key" : "returnKey"), keyIndex(context, key));
+  const index = set(get("state", name === "code" ? "key" : "returnKey"), keyOf(context, key));
   return [
     set(get("state", name), str(codeWithSeparator(context, found))),
     ...(context.traced ? [index] : []),

@@ -3,10 +3,9 @@ import { call, cases, get, run, same, set, str } from "../builders.ts";
 import type { Case, Statement } from "../builders.ts";
 import { hasWord } from "../code-text.ts";
 import type { Context } from "../context.ts";
-import { keyIndex } from "../context.ts";
 import { faultOn } from "../fault.ts";
 import type { Code } from "#dialect";
-import { codeWithSeparator } from "../words.ts";
+import { codeWithSeparator, keyOf } from "../words.ts";
 import { forgetFeed, forgetMotion } from "../write-state.ts";
 import { oneCode } from "./one-code.ts";
 
@@ -94,7 +93,7 @@ export function modeWord(
   const text = str(codeWithSeparator(context, code));
   return run(
     context.traced
-      ? call("writeMode", "state", group, text, keyIndex(context, key))
+      ? call("writeMode", "state", group, text, keyOf(context, key))
       : call("writeMode", "state", group, text),
   );
 }

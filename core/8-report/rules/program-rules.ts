@@ -9,9 +9,11 @@ export const programRules = {
   "program/folder": "The program file is a file and not a folder.",
   "program/unreadable": "The program file may be read.",
   "program/changed": "The program file does not change while it is read.",
-  "program/not-writable": "The program can be written where it is to go.",
-  "program/disk-full": "There is room for the program.",
+  "program/not-writable": "The program, or the module, can be written where it is to go.",
+  "program/disk-full": "There is room for the program or the module.",
   "program/overwrites-input":
-    "A program does not replace the job, the set-up or the dialect that it is made from.",
+    "A program or a module does not replace the job, the set-up or the dialect that it is made from.",
+  "program/not-generated": "A module replaces generated modules only, unless the user says --force.",
+  "program/no-types": "The types of a module go into a file beside it; standard output has no place for them.",
   "program/not-as-proved": "The bytes on the disk are those that were proved.",
 } as const satisfies RuleTexts;

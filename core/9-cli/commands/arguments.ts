@@ -35,3 +35,10 @@ export interface ProveArguments extends ProgramArguments {
 export interface OneDialectArguments extends ReportArguments {
   readonly name: string;
 }
+
+/** Arguments of `dialect build`. */
+export interface BuildArguments extends OneDialectArguments {
+  readonly output?: string | undefined;
+  readonly traced?: boolean | undefined;
+  readonly force?: boolean | undefined;
+}

@@ -1,25 +1,27 @@
 import type { Argv, CommandModule } from "yargs";
-import type { OneDialectArguments, ReportArguments } from "./arguments.ts";
-import { examples, reportOptions } from "./options.ts";
+import type { BuildArguments, OneDialectArguments, ReportArguments } from "./arguments.ts";
+import { examples, moduleOptions, reportOptions } from "./options.ts";
 
 type End = (code: number) => void;
 
-/** `tapewright dialect`: list, show, check. */
+/** `tapewright dialect`: list, show, check, build. */
 export function dialectCommand(end: End): CommandModule {
   return {
     command: "dialect",
-    describe: "list, show or check dialects",
+    describe: "list, show, check or build dialects",
     builder: (yargs: Argv) =>
       yargs
         .command(listCommand(end))
         .command(showCommand(end))
         .command(checkCommand(end))
-        .demandCommand(1, "Say what to do with dialects: list, show or check.")
+        .command(buildCommand(end))
+        .demandCommand(1, "Say what to do with dialects: list, show, check or build.")
         .epilogue(
           examples(
             ["dialect list", "the shipped dialects"],
             ["dialect show router.dialect.yaml", "its keys and values, and who states them"],
             ["dialect check router.dialect.yaml", "whether a file of your own is sound"],
+            ["dialect build router.dialect.yaml", "its emitter, for a program of your own"],
           ),
         ),
     handler: () => undefined,
@@ -67,7 +69,28 @@ function checkCommand(end: End): CommandModule<object, OneDialectArguments> {
   };
 }
 
-function nameArgument(yargs: Argv) {
+const buildFooter = `The module runs without tapewright, under Node and in a browser; its types go
+beside it, into FILE.d.ts. It writes what it is given: nothing that it prints
+has been guarded or proved.
+
+${examples(
+  ["dialect build router.dialect.yaml", "writes router.emitter.js and router.emitter.d.ts here"],
+  ["dialect build router.dialect.yaml -o -", "prints the module, without its types"],
+)}`;
+
+function buildCommand(end: End): CommandModule<object, BuildArguments> {
+  return {
+    command: "build <name>",
+    describe: "its emitter, as a module that runs by itself",
+    builder: (yargs: Argv) => nameArgument(yargs.options(moduleOptions)).epilogue(buildFooter),
+    handler: async (args) => {
+      const { runBuild } = await import("../run-build.ts");
+      end(await runBuild(args));
+    },
+  };
+}
+
+function nameArgument<Options>(yargs: Argv<Options>) {
   return yargs
     .positional("name", {
       type: "string",

@@ -29,6 +29,18 @@ export const outputOption = {
   },
 } as const satisfies Record<string, Options>;
 
+/** Options of the command that writes a module. */
+export const moduleOptions = {
+  output: {
+    alias: "o",
+    type: "string",
+    requiresArg: true,
+    describe: "file for the module, .js or .mjs, or - for standard output; else DIALECT.emitter.js here",
+  },
+  traced: { type: "boolean", describe: "an emitter that reports which keys shaped each word" },
+  force: { type: "boolean", describe: "replace a file even if it is no generated module" },
+} as const satisfies Record<string, Options>;
+
 /** The option for a job to compare with. */
 export const againstOption = {
   against: { type: "string", requiresArg: true, describe: "the job that it is to be equal to" },
@@ -51,6 +63,7 @@ export const optionNames: readonly string[] = [
   reportOptions,
   dialectOptions,
   outputOption,
+  moduleOptions,
   againstOption,
   programOptions,
   { help: {}, version: {} },
@@ -66,7 +79,7 @@ export const shortOptions: Readonly<Record<string, string>> = {
 
 /** Every command, and every command of `dialect`. */
 export const commands: readonly string[] = ["post", "prove", "dialect"];
-export const dialectCommands: readonly string[] = ["list", "show", "check"];
+export const dialectCommands: readonly string[] = ["list", "show", "check", "build"];
 
 /** Codes of the end, for the foot of a help page. */
 const exitCodes =

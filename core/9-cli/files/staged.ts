@@ -18,7 +18,15 @@ export interface Staged {
   readonly path: string | undefined;
 }
 
-/** Permissions of a new program, before the user's mask. */
+/**
+ * A text that is no program, such as the module of an emitter, whole in its temporary file. It needs no proof, and a staged
+ * program, which does, is none.
+ */
+export interface StagedText extends Staged {
+  readonly text: string;
+}
+
+/** Permissions of a new file, before the user's mask. */
 const newFileMode = 0o666;
 
 /**
@@ -53,9 +61,29 @@ export function sinkOf(staged: Staged): { write(chunk: Uint8Array): void } {
  * @throws a carried finding; the old file is untouched then
  */
 export function commit(staged: Staged, proof: Proof): void {
-  const { target, descriptor, path } = staged;
+  reporting(staged.target, () => requireEqual(staged, proof));
+  release(staged);
+}
+
+/** Stages a text that is no program; an error of the disk is thrown as a carried finding. */
+export function stageText(target: Target, text: string): StagedText {
+  const staged = stage(target);
+  try {
+    sinkOf(staged).write(new TextEncoder().encode(text));
+  } catch (error) {
+    discard(staged);
+    throw error;
+  }
+  return { ...staged, text };
+}
+
+/** Puts a text in its place in one step, as `commit` does a program. */
+export function commitText(staged: StagedText): void {
+  release(staged);
+}
+
+function release({ target, descriptor, path }: Staged): void {
   reporting(target, () => {
-    requireEqual(staged, proof);
     if (target.kind === "stream" || path === undefined) return deliver(descriptor, target);
     if (target.mode !== undefined) fchmodSync(descriptor, target.mode);
     fsyncSync(descriptor);
@@ -106,6 +134,6 @@ function reporting<T>(target: Target, action: () => T): T {
   try {
     return action();
   } catch (error) {
-    throw isSystemError(error) ? carry(outputFinding(target.shown, error)) : error;
+    throw isSystemError(error) ? carry(outputFinding(target.shown, error, target.product)) : error;
   }
 }

@@ -4,12 +4,14 @@ import { basename, dirname, resolve } from "node:path";
 import type { Finding } from "#base";
 import type { Input } from "./input.ts";
 import { standardStream } from "./input.ts";
+import type { Product } from "./world.ts";
 import { carry, fileFinding, isSystemError, outputFinding } from "./world.ts";
 
-/** Where a program goes. */
+/** Where a program, or another product, goes. */
 export type Target =
   | {
       readonly kind: "file";
+      readonly product: Product;
       /** Path as the user knows it. */
       readonly shown: string;
       /** The same with links followed: what is replaced. */
@@ -19,8 +21,10 @@ export type Target =
     }
   | {
       readonly kind: "stream";
+      readonly product: Product;
       readonly shown: string;
-      /** Undefined: standard output. */ readonly path: string | undefined;
+      /** Undefined: standard output. */
+      readonly path: string | undefined;
     };
 
 /** A file that must not be replaced. */
@@ -32,34 +36,40 @@ export type Protected = Pick<Input, "role"> & {
 const mostLinks = 40;
 
 /**
- * Finds out where a program goes before anything is worked out, and whether it may.
+ * Finds out where a product goes before it is there, and whether it may.
  *
- * @param inputs files that the program must not replace
+ * @param inputs files that it must not replace
  * @throws a carried finding: a folder, no right, a missing folder, one of the inputs
  */
-export function resolveTarget(output: string, inputs: readonly Protected[]): Target {
-  if (output === standardStream) return { kind: "stream", shown: "standard output", path: undefined };
+export function resolveTarget(output: string, inputs: readonly Protected[], product: Product): Target {
+  if (output === standardStream)
+    return { kind: "stream", product, shown: "standard output", path: undefined };
   try {
     const path = followLinks(output);
     const status = statSync(path, { throwIfNoEntry: false });
-    if (status) return existingTarget(output, path, status, inputs);
+    if (status) return existingTarget({ product, shown: output }, path, status, inputs);
     if (/[\\/]$/.test(output)) throw Object.assign(new Error(), { code: "ENOENT", syscall: "open" });
     requireFolder(path);
-    return { kind: "file", shown: output, path, mode: undefined };
+    return { kind: "file", product, shown: output, path, mode: undefined };
   } catch (error) {
-    throw isSystemError(error) ? carry(outputFinding(output, error)) : error;
+    throw isSystemError(error) ? carry(outputFinding(output, error, product)) : error;
   }
 }
 
-function existingTarget(shown: string, path: string, status: Stats, inputs: readonly Protected[]): Target {
+function existingTarget(
+  named: Pick<Target, "product" | "shown">,
+  path: string,
+  status: Stats,
+  inputs: readonly Protected[],
+): Target {
   if (status.isDirectory()) throw Object.assign(new Error(), { code: "EISDIR", syscall: "open" });
-  if (!status.isFile()) return { kind: "stream", shown, path };
+  if (!status.isFile()) return { kind: "stream", ...named, path };
   const same = inputs.find(({ identity }) => identity.device === status.dev && identity.inode === status.ino);
-  if (same) throw carry(overwritesFinding(shown, same));
+  if (same) throw carry(overwritesFinding(named, same));
   requireFolder(path);
   // Renaming would replace a write-protected file, too; whoever protected it did not mean that.
   accessSync(path, constants.W_OK);
-  return { kind: "file", shown, path, mode: status.mode & 0o7777 };
+  return { kind: "file", ...named, path, mode: status.mode & 0o7777 };
 }
 
 function requireFolder(path: string): void {
@@ -76,11 +86,22 @@ function followLinks(path: string): string {
   throw Object.assign(new Error(), { code: "ELOOP", syscall: "readlink" });
 }
 
-function overwritesFinding(shown: string, { role }: Protected): Finding {
+/** The files of a dialect's chain, which nothing that is made with it may replace. */
+export function protectedDialect(paths: readonly string[]): Protected[] {
+  return paths.flatMap((path) => {
+    const status = statSync(path, { throwIfNoEntry: false });
+    return status ? [{ role: "dialect" as const, identity: { device: status.dev, inode: status.ino } }] : [];
+  });
+}
+
+function overwritesFinding(
+  { product, shown }: Pick<Target, "product" | "shown">,
+  { role }: Protected,
+): Finding {
   return fileFinding(
     "program/overwrites-input",
     shown,
-    `The program would replace the ${role} file that it is made from.`,
+    `The ${product} would replace the ${role} file that it is made from.`,
     "Name another file with --output FILE.",
   );
 }

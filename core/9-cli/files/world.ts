@@ -80,21 +80,24 @@ export function changedFinding(role: FileRole, file: string): Finding {
   );
 }
 
-/** What is said when a program cannot be written: no room, no right, no folder. */
-export function outputFinding(file: string, error: SystemError): Finding {
+/** What a command makes. */
+export type Product = "program" | "module";
+
+/** What is said when a product cannot be written: no room, no right, no folder. */
+export function outputFinding(file: string, error: SystemError, product: Product): Finding {
   const full = error.code === "ENOSPC" || error.code === "EDQUOT" || error.code === "EFBIG";
   if (full)
     return fileFinding(
       "program/disk-full",
       file,
-      "There is no room for the program where it is to be written; nothing was left there.",
+      `There is no room for the ${product} where it is to be written; nothing was left there.`,
       "Make room, or write it elsewhere with --output FILE.",
     );
   const reason = reasons[error.code] ?? systemText(error);
   return fileFinding(
     "program/not-writable",
     file,
-    `The program cannot be written: ${reason}.`,
+    `The ${product} cannot be written: ${reason}.`,
     "Name another place with --output FILE, or - for standard output.",
   );
 }

@@ -19,3 +19,8 @@ export async function tidyOnSignal<T>(
     signals.forEach((name) => process.off(name, onSignal));
   }
 }
+
+/** A signal that came while this thread was busy is delivered in here, before anything is released. */
+export function pendingSignals(): Promise<void> {
+  return new Promise((resolve) => setImmediate(resolve));
+}
