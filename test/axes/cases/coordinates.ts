@@ -74,7 +74,6 @@ export const cases: readonly AxisCase[] = [
     one: "motion: { machine-move-lasts: block }",
     other: "motion: { machine-move-lasts: until-work-offset }",
     program: "%\nG17 G21 G90 G94 G54\nG53 G0 Z0\nG0 X1 Y1\nM2\n%\n",
-    oneTakes: "a work offset may be stated twice",
     sameText: "each operation states its work offset behind the way up",
   },
   {

@@ -102,6 +102,7 @@ export const cases: readonly AxisCase[] = [
     one: "cycles: { ended-by: any-motion }",
     other: "cycles: { ended-by: cancel-code }",
     program: "%\nG21 G17 G90 G94 G54\nG00 X0. Y0.\nZ5.\nG98 G81 X1. Z-1. R1. F100.\nG00 X2.\nM2\n%\n",
+    sameText: "the end of a series is written in any case, and motion behind it states its word",
     oneTakes: "it reads its own program without a word",
   },
   {

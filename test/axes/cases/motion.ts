@@ -95,7 +95,6 @@ export const cases: readonly AxisCase[] = [
     base: "rs274ngc",
     one: "arc: { form: incremental-centre, centre-words: { incremental: G91.1, absolute: G90.1 } }",
     other: "arc: { form: radius, full-circle: no }",
-    oneTakes: "a control that takes centres takes a radius, too (NISTIR 6556 3.5.3.1)",
   },
   {
     axis: 65,
@@ -185,7 +184,6 @@ export const cases: readonly AxisCase[] = [
     base: "rs274ngc",
     one: "path: { look-ahead: { on: G5.1 Q1, off: G5.1 Q0 } }",
     other: "path: { look-ahead: none }",
-    oneTakes: "it is the guard of the one that asks for the word at the start",
   },
   {
     axis: 78,
@@ -194,6 +192,5 @@ export const cases: readonly AxisCase[] = [
     one: "compensation: { corner-feed: { on: G62, off: G63 } }",
     other: "compensation: { corner-feed: none }",
     job: compensated,
-    oneTakes: "it is the guard of the one that asks for the word at the start",
   },
 ];

@@ -119,6 +119,7 @@ export const cases: readonly AxisCase[] = [
     one: "blocks: { stops-act: before-motion }",
     other: "blocks: { stops-act: after-motion }",
     program: "%\nG0 X0 M9\nM2\n%\n",
+    sameText: "stops are written in blocks of their own in any case",
   },
   {
     axis: 87,
