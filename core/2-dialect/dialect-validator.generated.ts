@@ -121,7 +121,7 @@ var compiled = (() => {
     validateDialect: () => validateDialect
   });
   var validateDialect = validate20;
-  var schema31 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://tapewright.invalid/schemas/dialect.schema.json", "title": "Dialect", "description": "What one controller and its machine want. A file states only what differs from the one that it extends; a key that no file of the chain states is never guessed: what needs it is refused.", "type": "object", "additionalProperties": false, "required": ["dialect"], "properties": { "dialect": { "title": "Name of the dialect", "description": "The name that programs, set-up sheets and findings quote. Lower case, words joined by hyphens; the file is called NAME.dialect.yaml.\n\nIf wrong: the program on the machine cannot be traced to the file that shaped it.", "type": "string", "pattern": "^[a-z0-9]+(-[a-z0-9]+)*$", "maxLength": 40, "examples": ["quarry-router"] }, "title": { "title": "Title", "description": "One line for people: which controller or machine this is.\n\nIf wrong: an operator picks the dialect of another machine.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["Six-pocket router at the quarry workshop"] }, "extends": { "title": "Extends", "description": "The dialect whose values hold wherever this file states none: the name of a shipped dialect, or a file in the same folder or below (its name ends with .yaml). Mappings are merged key by key; lists, single values and `none` replace.\n\nIf wrong: words of another controller are inherited that this one rejects or takes for something else.", "type": "string", "minLength": 1, "maxLength": 200, "examples": ["explicit-words", "base/workshop.dialect.yaml"] }, "sources": { "title": "Sources", "description": "Where the facts of this file come from: standard and section, manual and page, or what was tried at the machine.\n\nIf wrong: nobody can tell later which value was read and which was guessed.", "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 300 }, "examples": [["NISTIR 6556, The NIST RS274/NGC Interpreter, version 3, 17 August 2000"]] }, "file": { "title": "File", "description": "The frame of the program text: file name ending, line ends, the marks at its start and end.", "type": "object", "additionalProperties": false, "properties": { "extension": { "title": "File name ending", "description": "Ending of the program file, without the dot.\n\nIf wrong: the controller does not list the file, or opens it as something else.", "type": "string", "pattern": "^[A-Za-z0-9]{1,8}$", "examples": ["nc"] }, "line-end": { "title": "Line end", "description": "What ends a line: lf (line feed), crlf (carriage return and line feed) or cr (carriage return).\n\nIf wrong: the whole file is read as one block, or each second line as an empty one.", "type": "string", "enum": ["lf", "crlf", "cr"], "examples": ["lf"] }, "last-line-end": { "title": "Line end after the last line", "description": "Whether the last line is ended, too.\n\nIf wrong: the last block, the end of the program, is ignored.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "end-of-block": { "title": "End-of-block mark", "description": "A visible mark at the end of each block: none, semicolon or asterisk.\n\nIf wrong: `;` starts a comment on some controllers, so that the rest of the block is dropped; `*` is an error on others.", "type": "string", "enum": ["none", "semicolon", "asterisk"], "examples": ["none"] }, "delimiter": { "title": "Program delimiter", "description": "Whether a line with `%` alone stands first and last.\n\nIf wrong: the controller finds no start or no end of the program and refuses the transfer.", "type": "string", "enum": ["none", "percent"], "examples": ["percent"] }, "program-number": { "title": "Program number", "description": "How the program is identified by a number of its own, or none. Where it is stated, a job must have a number in the range.", "anyOf": [{ "title": "None", "description": "Programs have no number; the file name tells them apart.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "letter": { "title": "Letter of the program number", "description": "The address of the number.\n\nIf wrong: the line is refused, or a program of another number is overwritten.", "type": "string", "enum": ["O", ":", "%"], "examples": ["O"] }, "digits": { "title": "Digits of the program number", "description": "Least digits; zeros are put in front.\n\nUnit: digits.\n\nIf wrong: the controller takes the program for another one, or refuses it.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [4] }, "from": { "title": "Lowest program number", "description": "Lowest number that is free for programs.\n\nUnit: program number.\n\nIf wrong: a program that the builder protects is overwritten, or the transfer is refused.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [1] }, "to": { "title": "Highest program number", "description": "Highest number that is free for programs; many controls keep the 8000s or 9000s to themselves.\n\nUnit: program number.\n\nIf wrong: a cycle or macro of the builder is overwritten.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [7999] } } }], "examples": ["none", { "letter": "O", "digits": 4, "from": 1, "to": 7999 }] }, "characters": { "title": "Characters", "description": "What the text may hold: upper (capital letters, digits and the marks of the code, in comments, too), ascii, or utf-8 (any character in comments).\n\nIf wrong: the block is rejected, or the comment on the screen is garbled so that an instruction to the operator is lost.", "type": "string", "enum": ["upper", "ascii", "utf-8"], "examples": ["upper"] } }, "examples": [{ "extension": "nc", "line-end": "lf", "delimiter": "percent" }] }, "comments": { "title": "Comments", "description": "How text for people is set apart from the code.", "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Comment style", "description": "parentheses: ( ... ); semicolon: from ; to the end of the line; none: the controller takes no comments, and messages to the operator cannot be written.\n\nIf wrong: the text is executed as code, or the block alarms.", "type": "string", "enum": ["parentheses", "semicolon", "none"], "examples": ["parentheses"] }, "longest": { "title": "Longest comment", "description": "Most characters of one comment, its marks not counted. Longer text is cut.\n\nUnit: characters.\n\nIf wrong: the block alarms, or the end of an instruction to the operator is missing.", "type": "integer", "minimum": 8, "maximum": 200, "examples": [60] } }, "examples": [{ "style": "parentheses", "longest": 60 }] }, "blocks": { "title": "Blocks", "description": "How words make up a block and blocks follow one another.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Block numbers", "description": "Which blocks have a number (N word), or none.", "anyOf": [{ "title": "None", "description": "No block has a number.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Numbered blocks", "description": "all: every block; sections: only the first block of each operation.\n\nIf wrong: block search and restart do not find the place.", "type": "string", "enum": ["all", "sections"], "examples": ["all"] }, "start": { "title": "First block number", "description": "Number of the first numbered block, and of the first one after the highest was reached.\n\nUnit: block number.\n\nIf wrong: a number that the controller reserves is used.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [10] }, "step": { "title": "Step of block numbers", "description": "Difference from one numbered block to the next.\n\nUnit: block numbers.\n\nIf wrong: no free numbers for a block put in at the machine.", "type": "integer", "minimum": 1, "maximum": 1e3, "examples": [10] }, "to": { "title": "Highest block number", "description": "After it numbers begin again at the first.\n\nUnit: block number.\n\nIf wrong: the controller alarms in the middle of the program.", "type": "integer", "minimum": 1, "maximum": 99999999, "examples": [99990] }, "width": { "title": "Digits of block numbers", "description": "Least digits, zeros put in front; 0: as many as needed.\n\nUnit: digits.\n\nIf wrong: the number is not recognised.", "type": "integer", "minimum": 0, "maximum": 8, "examples": [0] } } }], "examples": ["none", { "on": "all", "start": 10, "step": 10, "to": 99990, "width": 0 }] }, "separator": { "title": "Separator", "description": "What stands between two words: none, blank or tab.\n\nIf wrong: words that run together are misread, or a blank counts against the length of the block.", "type": "string", "enum": ["none", "blank", "tab"], "examples": ["blank"] }, "order": { "title": "Word order", "description": "Letters in the order in which a block has them, each once. Every letter that the dialect writes must stand here.\n\nIf wrong: a controller with a fixed order ignores or misreads the word that stands in the wrong place.", "type": "array", "minItems": 3, "maxItems": 26, "uniqueItems": true, "items": { "$ref": "#/$defs/letter" }, "examples": [["N", "G", "X", "Y", "Z", "A", "B", "C", "I", "J", "K", "R", "P", "Q", "F", "S", "T", "H", "D", "M"]] }, "longest": { "title": "Longest block", "description": "Most characters of a block, its line end not counted, or none.\n\nUnit: characters.\n\nIf wrong: the block is cut short: in the worst case a coordinate loses its last digits and the axis goes to another place without an alarm.", "anyOf": [{ "title": "None", "description": "Any length.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 20, "maximum": 4e3 }], "examples": [80] }, "g-words": { "title": "G words in a block", "description": "one: a single G word; any: one of each modal group.\n\nIf wrong: the last one wins without a word, or the block alarms.", "type": "string", "enum": ["one", "any"], "examples": ["any"] }, "m-words": { "title": "M words in a block", "description": "Most M words in one block.\n\nUnit: words.\n\nIf wrong: only the first or the last one acts: coolant or spindle is missing.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [1] }, "modes": { "title": "Modes in a block", "description": "together: modes that are set one after another share a block (as far as g-words allows); apart: each has a block of its own.\n\nIf wrong: a mode is dropped: the program runs in the wrong plane, units or offset.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "delete": { "title": "Block delete", "description": "Whether the controller understands `/` at the start of a block. Programs are written without it; it is accepted in programs that are read.\n\nIf wrong: a block that should be skipped is executed, or the other way round.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "stops-act": { "title": "When stops act", "description": "Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. They are written in blocks of their own; this decides what a program from elsewhere means.\n\nIf wrong: the spindle stops and the tool is then driven through the material.", "type": "string", "enum": ["before-motion", "after-motion"], "examples": ["after-motion"] } }, "examples": [{ "number": "none", "separator": "blank", "longest": 80, "g-words": "any", "m-words": 1 }] }, "numbers": { "title": "Numbers", "description": "How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros` and `digits` hold for all; a single address may state its own.", "type": "object", "additionalProperties": false, "properties": { "point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "length": { "title": "Axis words", "description": "Numbers of X Y Z, and of the levels and pecks of cycles. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "arc-centre": { "title": "Arc centre and radius words", "description": "Numbers of I J K and of the radius. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "angle": { "title": "Rotary words", "description": "Numbers of A B C. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of an angle in degrees.\n\nIf wrong: the rotary axis stands short of or past its place.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the rotary axis stands short of or past its place.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [3] }, "feed-per-minute": { "title": "Feed per minute", "description": "Numbers of F in feed per minute. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 1, "inch": 2 }] }, "feed-per-revolution": { "title": "Feed per revolution", "description": "Numbers of F in feed per revolution. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "inverse-time": { "title": "Inverse-time feed", "description": "Numbers of F in inverse time. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a feed in 1/min.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [4] }, "speed": { "title": "Spindle speed", "description": "Numbers of S. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a speed in rpm.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [0] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [0] }, "dwell": { "title": "Dwell", "description": "Number of the dwell, counted in `dwell.unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `dwell.unit`.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "cycle-dwell": { "title": "Dwell in a cycle", "description": "Number of the dwell at the bottom of a hole, counted in `cycles.words.dwell-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `cycles.words.dwell-unit`.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "timeout": { "title": "Timeout of a wait", "description": "Number of the timeout, counted in `wait.timeout-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `wait.timeout-unit`.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [1] }, "code-width": { "title": "Least digits of codes", "description": "Least digits of codes and of tool and offset numbers; zeros are put in front: 2 writes G00, M06, T01.", "type": "object", "additionalProperties": false, "properties": { "G": { "title": "Digits of G words", "description": "Least digits of a G code before its point.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "M": { "title": "Digits of M words", "description": "Least digits of an M code.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "T": { "title": "Digits of T words", "description": "Least digits of a tool number.\n\nUnit: digits.\n\nIf wrong: a number with too few digits selects another tool or carries no offset.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "H": { "title": "Digits of H words", "description": "Least digits of the number of a length offset.\n\nUnit: digits.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "D": { "title": "Digits of D words", "description": "Least digits of the number of a radius offset.\n\nUnit: digits.\n\nIf wrong: the radius of another tool acts, and the contour is gouged.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] } }, "examples": [{ "G": 2, "M": 2, "T": 2, "H": 2, "D": 2 }] } }, "examples": [{ "point": "always", "trailing-zeros": "keep", "length": { "mm": 3, "inch": 4 } }] }, "modal": { "title": "Modal words", "description": "Which words are repeated although they have not changed.", "type": "object", "additionalProperties": false, "properties": { "motion": { "title": "Motion word", "description": "modal: written when the kind of motion changes; each-block: in every block with axis words.\n\nIf wrong: without its motion word a block does nothing, or is run as the last motion: a rapid where a feed was meant.", "type": "string", "enum": ["modal", "each-block"], "examples": ["modal"] }, "axes": { "title": "Axis words", "description": "changed: only axes that move; all: every axis whose place is known.\n\nIf wrong: an axis left out is taken as 0 or stays where it was.", "type": "string", "enum": ["changed", "all"], "examples": ["changed"] }, "arc-end": { "title": "End of an arc", "description": "changed: only the end coordinates that differ; both: both axes of the plane.\n\nIf wrong: the arc is refused, or ends at another place.", "type": "string", "enum": ["changed", "both"], "examples": ["changed"] }, "arc-centre": { "title": "Zeros in an arc centre", "description": "non-zero: a centre word of 0 is left out; both: both are written.\n\nIf wrong: `centre missing` alarm, or the last centre is used and the arc runs wild.", "type": "string", "enum": ["non-zero", "both"], "examples": ["both"] }, "feed": { "title": "Feed word", "description": "modal: when the feed changes; after-rapid: also in the first feed block after a rapid; each-block: in every feed block.\n\nIf wrong: the block alarms for want of a feed, or an old feed is used.", "type": "string", "enum": ["modal", "after-rapid", "each-block"], "examples": ["modal"] } }, "examples": [{ "motion": "modal", "axes": "changed", "arc-end": "changed", "arc-centre": "both", "feed": "modal" }] }, "motion": { "title": "Straight motion", "description": "Rapid and straight motion.", "type": "object", "additionalProperties": false, "properties": { "rapid": { "title": "Rapid", "description": "Code of the rapid.\n\nIf wrong: a rapid is run as a feed, or a feed as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G0"] }, "line": { "title": "Straight line at feed", "description": "Code of a straight line at feed.\n\nIf wrong: a feed is run as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G1"] }, "rapids": { "title": "Path of a rapid", "description": "straight: all axes arrive together on a straight path; dog-leg: each runs at its own rate. With dog-leg, a rapid that changes Z and X or Y is split: rising Z first, falling Z last.\n\nIf wrong: on a dog-leg the tool sweeps through a clamp that lies beside the straight path.", "type": "string", "enum": ["straight", "dog-leg"], "examples": ["dog-leg"] } }, "examples": [{ "rapid": "G0", "line": "G1", "rapids": "dog-leg" }] }, "units": { "title": "Units", "description": "Words for the units of the program.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Millimetres", "description": "Code for millimetres, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G21", "none"] }, "inch": { "title": "Inches", "description": "Code for inches, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G20", "none"] }, "programs-in": { "title": "Units of programs", "description": "job: a program is in the units of its job; mm or inch: always in these.\n\nIf wrong: everything is 25.4 times too small or too large.", "type": "string", "enum": ["job", "mm", "inch"], "examples": ["job"] } }, "examples": [{ "mm": "G21", "inch": "G20", "programs-in": "job" }] }, "plane": { "title": "Planes", "description": "Words that select the plane of arcs, cycles and compensation.", "type": "object", "additionalProperties": false, "properties": { "xy": { "title": "XY plane", "description": "Code of the XY plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G17"] }, "zx": { "title": "ZX plane", "description": "Code of the ZX plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G18"] }, "yz": { "title": "YZ plane", "description": "Code of the YZ plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G19"] } }, "examples": [{ "xy": "G17", "zx": "G18", "yz": "G19" }] }, "distance": { "title": "Absolute and incremental", "description": "Words for absolute and incremental coordinates.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute", "description": "Code for absolute coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "$ref": "#/$defs/codeOrNone", "examples": ["G90"] }, "incremental": { "title": "Incremental", "description": "Code for incremental coordinates.\n\nIf wrong: distances are taken as places.", "$ref": "#/$defs/codeOrNone", "examples": ["G91"] }, "programs-in": { "title": "Coordinates of programs", "description": "Whether programs are written with absolute or incremental coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "type": "string", "enum": ["absolute", "incremental"], "examples": ["absolute"] } }, "examples": [{ "absolute": "G90", "incremental": "G91", "programs-in": "absolute" }] }, "arc": { "title": "Arcs", "description": "Circular motion.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Arc clockwise", "description": "Code of an arc clockwise seen from the + end of the axis across the plane.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G2"] }, "ccw": { "title": "Arc counter-clockwise", "description": "Code of an arc counter-clockwise.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G3"] }, "form": { "title": "Form of an arc", "description": "incremental-centre: I J K from the start point; absolute-centre: I J K as coordinates; radius: a radius word, negative above 180 degrees; none: arcs are not understood, and chords take their place.\n\nIf wrong: the centre lies elsewhere: a wild circle through work and clamps.", "type": "string", "enum": ["incremental-centre", "absolute-centre", "radius", "none"], "examples": ["incremental-centre"] }, "centre-words": { "title": "Arc centre modes", "description": "Words that choose absolute or incremental arc centres, where the controller has them.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute arc centres", "description": "Code for absolute arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G90.1"] }, "incremental": { "title": "Incremental arc centres", "description": "Code for incremental arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G91.1"] } }, "examples": [{ "absolute": "none", "incremental": "none" }] }, "radius-word": { "title": "Radius word", "description": "Letter of the radius, where `form` is radius.\n\nIf wrong: the arc is refused.", "$ref": "#/$defs/letter", "examples": ["R"] }, "planes": { "title": "Planes with arcs", "description": "The planes in which arcs are understood. Arcs in others become chords, or are refused.\n\nIf wrong: the block alarms, or the arc is cut in another plane.", "type": "array", "maxItems": 3, "uniqueItems": true, "items": { "type": "string", "enum": ["xy", "zx", "yz"] }, "examples": [["xy", "zx", "yz"]] }, "largest-sweep": { "title": "Largest sweep", "description": "Largest sweep of an arc in one block; larger ones are split.\n\nUnit: degrees.\n\nIf wrong: the arc takes the short way instead of the long one.", "type": "number", "exclusiveMinimum": 0, "maximum": 360, "examples": [360] }, "full-circle": { "title": "Full circle", "description": "Whether one block can be a full circle.\n\nIf wrong: nothing is cut, or a whole circle where nothing was meant.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "helix": { "title": "Helix", "description": "Whether the third axis may move during an arc.\n\nIf wrong: the third axis plunges before or after the arc.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "turns-word": { "title": "Turns word", "description": "Letter of the word for the number of turns of a helix, or none: one turn a block.\n\nIf wrong: the helix is cut with one turn and a steep plunge.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "feed-along": { "title": "Feed on a helix", "description": "What F means on a helix: path, the speed along the helix; circle, the speed along its circle seen from above.\n\nIf wrong: the tool moves up to several times faster than meant on a steep helix.", "type": "string", "enum": ["path", "circle"], "examples": ["path"] }, "smallest-radius": { "title": "Smallest radius", "description": "Arcs with a smaller radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms or becomes a dwell mark.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 0.05] }, "largest-radius": { "title": "Largest radius", "description": "Arcs with a larger radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 5e3] }, "tolerance": { "title": "Radius tolerance", "description": "How far the radius at the start and at the end of an arc may differ before the controller alarms.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Tolerance in millimetres", "description": "In a program in millimetres.\n\nUnit: mm.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 10, "examples": [2e-3] }, "inch": { "title": "Tolerance in inches", "description": "In a program in inches.\n\nUnit: inch.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 1, "examples": [2e-4] }, "relative": { "title": "Relative tolerance", "description": "As a share of the radius; the larger of the two holds. 0: none.\n\nUnit: share of the radius (0.001 is 0.1 %).\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 0.01, "examples": [0] } }, "examples": [{ "mm": 2e-3, "inch": 2e-4, "relative": 0 }] }, "chord-tolerance": { "title": "Chord tolerance", "description": "Largest distance between a chord and its arc, where chords take the place of an arc.\n\nUnit: mm, or with `in`.\n\nIf wrong: flats are seen on curves, or the blocks come faster than the controller reads them and the motion stutters.", "$ref": "#/$defs/length", "examples": [0.01] } }, "examples": [{ "cw": "G2", "ccw": "G3", "form": "incremental-centre", "helix": "yes", "feed-along": "path" }] }, "path": { "title": "Path modes", "description": "Words for how corners are taken.", "type": "object", "additionalProperties": false, "properties": { "exact": { "title": "Exact path", "description": "Code for the exact path.\n\nIf wrong: corners are rounded.", "$ref": "#/$defs/codeOrNone", "examples": ["G61"] }, "stop": { "title": "Exact stop", "description": "Code for a stop at each corner.\n\nIf wrong: dwell marks at each corner, or rounded corners.", "$ref": "#/$defs/codeOrNone", "examples": ["G61.1", "none"] }, "blend": { "title": "Continuous path", "description": "Code for blending corners at speed.\n\nIf wrong: the motion stutters and burns the edge.", "$ref": "#/$defs/codeOrNone", "examples": ["G64"] }, "tolerance-word": { "title": "Blend tolerance word", "description": "Letter of the tolerance with the continuous path, or none.\n\nIf wrong: corners are cut further than allowed.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] } }, "examples": [{ "exact": "G61", "stop": "none", "blend": "G64" }] }, "feed": { "title": "Feed modes", "description": "Words for what F means.", "type": "object", "additionalProperties": false, "properties": { "per-minute": { "title": "Feed per minute", "description": "Code for feed in length units a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["G94"] }, "per-revolution": { "title": "Feed per revolution", "description": "Code for feed in length units a revolution, or none: the feed is worked out a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G95"] }, "inverse-time": { "title": "Inverse time", "description": "Code for feed in 1/minutes a block, or none.\n\nIf wrong: the tool moves at a wildly wrong feed.", "$ref": "#/$defs/codeOrNone", "examples": ["G93", "none"] } }, "examples": [{ "per-minute": "G94", "per-revolution": "none", "inverse-time": "none" }] }, "dwell": { "title": "Dwell", "description": "A pause of a set time.", "type": "object", "additionalProperties": false, "properties": { "code": { "title": "Dwell code", "description": "Code of the dwell.\n\nIf wrong: there is no pause: the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/codeOrNone", "examples": ["G4"] }, "word": { "title": "Dwell word", "description": "Letter of the time.\n\nIf wrong: the dwell alarms or is skipped; the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/letter", "examples": ["P"] }, "unit": { "title": "Dwell unit", "description": "What the time is counted in.\n\nUnit: s or ms.\n\nIf wrong: 500 becomes 500 seconds, or 0.5 becomes nothing and the cut begins at low speed.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "code": "G4", "word": "P", "unit": "s" }] }, "compensation": { "title": "Cutter radius compensation", "description": "Words for compensation by the tool's radius, or none.", "anyOf": [{ "title": "None", "description": "The controller does not compensate.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "off": { "title": "Compensation off", "description": "Code that ends compensation.\n\nIf wrong: the next motion is offset by the radius.", "$ref": "#/$defs/codeOrNone", "examples": ["G40"] }, "left": { "title": "Compensation left", "description": "Code for the tool left of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G41"] }, "right": { "title": "Compensation right", "description": "Code for the tool right of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G42"] }, "word": { "title": "Radius offset word", "description": "Letter of the number of the radius offset, or none where the tool in the spindle decides.\n\nIf wrong: the radius of another tool acts.", "$ref": "#/$defs/letterOrNone", "examples": ["D"] } } }], "examples": ["none", { "off": "G40", "left": "G41", "right": "G42", "word": "D" }] }, "length-offset": { "title": "Tool length offset", "description": "Words that make the length of the tool act, or none.", "anyOf": [{ "title": "None", "description": "No word makes a tool length act; the operator sets Z.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Length offset on", "description": "Code that makes a length offset act.\n\nIf wrong: the tool is driven into the work by its length.", "$ref": "#/$defs/codeOrNone", "examples": ["G43", "none"] }, "off": { "title": "Length offset off", "description": "Code that cancels it.\n\nIf wrong: the length of the last tool still acts for the next one.", "$ref": "#/$defs/codeOrNone", "examples": ["G49", "none"] }, "word": { "title": "Length offset word", "description": "Letter of the number of the length offset.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "$ref": "#/$defs/letter", "examples": ["H"] } } }], "examples": ["none", { "on": "G43", "off": "G49", "word": "H" }] }, "work-offset": { "title": "Work offsets", "description": "Codes of the work offsets 1 to 9 in order, or none. A number behind the end of the list cannot be said.\n\nIf wrong: the work is cut at the place of another set-up.", "anyOf": [{ "title": "None", "description": "There are no words for work offsets; the operator sets the origin.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 9, "items": { "$ref": "#/$defs/codeOrNone" } }], "examples": ["none", ["G54", "G55", "G56", "G57", "G58", "G59"]] }, "machine-move": { "title": "Move in machine coordinates", "description": "Code for a move in machine coordinates, in the same block as the motion code, or none. It acts in its own block alone.\n\nIf wrong: the retract goes to a place in work coordinates: into the work, or past the travel.", "$ref": "#/$defs/codeOrNone", "examples": ["G53", "none"] }, "reference-return": { "title": "Return to the reference position", "description": "Code of the return to the reference position, or none.\n\nIf wrong: an intermediate point is taken for the target: a diagonal through the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G28", "none"] }, "cancel": { "title": "Cancelling", "description": "Words that put an end to what an earlier program may have left in force.", "type": "object", "additionalProperties": false, "properties": { "cycles": { "title": "Cycles off", "description": "Code that ends fixed cycles.\n\nIf wrong: a hole is drilled at every place that follows.", "$ref": "#/$defs/codeOrNone", "examples": ["G80"] }, "local-shift": { "title": "Local shift off", "description": "Code that cancels a shift of the origin, or none.\n\nIf wrong: the work is cut at a shifted place.", "$ref": "#/$defs/codeOrNone", "examples": ["G92.2", "none"] }, "rotation": { "title": "Rotation off", "description": "Code that cancels a rotation, or none.\n\nIf wrong: the work is cut rotated.", "$ref": "#/$defs/codeOrNone", "examples": ["G69", "none"] }, "scale": { "title": "Scale off", "description": "Code that cancels scaling and mirroring, or none.\n\nIf wrong: the work is cut at another size or mirrored.", "$ref": "#/$defs/codeOrNone", "examples": ["G50", "none"] }, "overrides": { "title": "Overrides on", "description": "Code that makes the feed and speed overrides act, or none.\n\nIf wrong: the override knob is dead while the program is proved out.", "$ref": "#/$defs/codeOrNone", "examples": ["M48", "none"] } }, "examples": [{ "cycles": "G80", "local-shift": "none", "rotation": "none", "scale": "none", "overrides": "M48" }] }, "cycles": { "title": "Fixed cycles", "description": "Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.", "anyOf": [{ "title": "None", "description": "The controller has no fixed cycles.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "drill": { "title": "Drill", "description": "Feed in, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G81"] }, "dwell": { "title": "Drill with dwell", "description": "Feed in, dwell, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G82"] }, "peck": { "title": "Peck", "description": "Pecks with a rapid out of the hole after each, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G83"] }, "chip-break": { "title": "Chip-breaking", "description": "Pecks with a small back-off, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G73", "none"] }, "tap": { "title": "Tap right-hand", "description": "Feed in, reverse, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G84"] }, "tap-left": { "title": "Tap left-hand", "description": "The same with a left-hand tap, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G74", "none"] }, "ream": { "title": "Ream", "description": "Feed in, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G85"] }, "bore-dwell": { "title": "Bore with dwell", "description": "Feed in, dwell, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G89"] }, "bore-stop": { "title": "Bore with spindle stop", "description": "Feed in, dwell, spindle stop, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G86", "none"] }, "bore-manual": { "title": "Bore with manual retract", "description": "Feed in, dwell, spindle stop, program stop, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G88", "none"] }, "return": { "title": "Level between holes", "description": "Words that choose the level to which the tool goes between holes.", "type": "object", "additionalProperties": false, "properties": { "initial": { "title": "Initial level", "description": "Code for the level at which the tool stood before the first hole, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G98", "none"] }, "retract": { "title": "Retract level", "description": "Code for the retract level of the cycle, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G99", "none"] }, "without": { "title": "Level without a word", "description": "The level between holes where there is no word, or none where both words are there.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "type": "string", "enum": ["retract", "initial", "none"], "examples": ["none"] } }, "examples": [{ "initial": "G98", "retract": "G99", "without": "none" }] }, "back-off": { "title": "Back-off", "description": "How far the controller's own cycle backs off. A job that asks for another back-off is written longhand.", "type": "object", "additionalProperties": false, "properties": { "peck": { "title": "Back-off of pecks", "description": "How far above the last depth the rapid back into the hole ends.\n\nUnit: mm, or with `in`.\n\nIf wrong: the drill is driven into the bottom at rapid and breaks.", "$ref": "#/$defs/length", "examples": [0.254] }, "chip-break": { "title": "Back-off of chip-breaking", "description": "How far the drill is withdrawn between two pecks.\n\nUnit: mm, or with `in`.\n\nIf wrong: the chip does not break.", "$ref": "#/$defs/length", "examples": [0.254] } }, "examples": [{ "peck": 0.254, "chip-break": 0.254 }] }, "levels": { "title": "Depth and retract level", "description": "absolute: Z and R are coordinates; relative: Z counts from R, and R from the initial level.\n\nIf wrong: the depth is doubled, or the hole is drilled in the air.", "type": "string", "enum": ["absolute", "relative"], "examples": ["absolute"] }, "words": { "title": "Words of a cycle", "description": "Letters of the values of a cycle.", "type": "object", "additionalProperties": false, "properties": { "retract": { "title": "Retract level word", "description": "Letter of the retract level.\n\nIf wrong: feed begins at another height: a rapid into the work.", "$ref": "#/$defs/letter", "examples": ["R"] }, "peck": { "title": "Peck word", "description": "Letter of the depth of one peck.\n\nIf wrong: the hole is drilled in one go and the drill breaks.", "$ref": "#/$defs/letter", "examples": ["Q"] }, "dwell": { "title": "Dwell word", "description": "Letter of the dwell at depth.\n\nIf wrong: no dwell at depth, or a very long one.", "$ref": "#/$defs/letter", "examples": ["P"] }, "dwell-unit": { "title": "Unit of the dwell", "description": "What the dwell in a cycle is counted in.\n\nUnit: s or ms.\n\nIf wrong: no dwell at depth, or a very long one.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "retract": "R", "peck": "Q", "dwell": "P", "dwell-unit": "s" }] }, "repeat": { "title": "Later holes", "description": "positions: later holes state their place alone; all: each states the words of the cycle again.\n\nIf wrong: later holes are missing or have another depth.", "type": "string", "enum": ["positions", "all"], "examples": ["positions"] }, "ended-by": { "title": "End of a cycle", "description": "any-motion: a motion word ends the cycle, too; cancel-code: its own code alone. The code is always written; this decides what a program from elsewhere means.\n\nIf wrong: a hole is drilled at every place that follows.", "type": "string", "enum": ["any-motion", "cancel-code"], "examples": ["cancel-code"] } } }], "examples": ["none", { "drill": "G81", "peck": "G83", "return": { "initial": "G98", "retract": "G99", "without": "none" } }] }, "spindle": { "title": "Spindle", "description": "Words for the spindle.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Spindle clockwise", "description": "Code that starts the spindle clockwise, as for a right-hand tool.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M3"] }, "ccw": { "title": "Spindle counter-clockwise", "description": "Code that starts it counter-clockwise, or none.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M4", "none"] }, "stop": { "title": "Spindle stop", "description": "Code that stops the spindle.\n\nIf wrong: the spindle runs on into the swap or past the end of the program.", "$ref": "#/$defs/codeOrNone", "examples": ["M5"] }, "orient": { "title": "Spindle orientation", "description": "Code that stops the spindle at its swap angle, or none.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["M19", "none"] }, "order": { "title": "Order of speed and start", "description": "speed-first: the S word before the start word; start-first: the start word before the S word. It holds in a block, whatever `blocks.order` says, and from block to block.\n\nIf wrong: the spindle starts at the last speed, or the speed is ignored.", "type": "string", "enum": ["speed-first", "start-first"], "examples": ["speed-first"] }, "blocks": { "title": "Speed and start in a block", "description": "together: one block; apart: one block each.\n\nIf wrong: one of the two is ignored.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "speed-unit": { "title": "Unit of the speed word", "description": "What S counts. rpm: revolutions a minute; percent: hundredths of `machine.spindle.max-rpm`, which the dialect then has to state. Its decimals are `numbers.speed`.\n\nIf wrong: the spindle runs at its highest speed where a low one was meant, or hardly turns.", "type": "string", "enum": ["rpm", "percent"], "examples": ["rpm"] }, "gears": { "title": "Gear ranges", "description": "Ranges of the spindle's gear that a code selects, or none. The first range that a speed lies in is selected, in a block of its own before the speed; a range changes only while the spindle stands.\n\nIf wrong: the speed ends at the top of the range in force, or the gear is shifted while it turns.", "anyOf": [{ "title": "None", "description": "One range, or the control shifts by itself.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 6, "items": { "title": "Gear range", "description": "One range and its code.", "type": "object", "additionalProperties": false, "required": ["code", "from", "to"], "properties": { "code": { "title": "Code of the range", "description": "Code that selects it.\n\nIf wrong: another range is selected.", "type": "string", "pattern": "^M\\d{1,3}$", "examples": ["M41"] }, "from": { "title": "Lowest speed of the range", "description": "Lowest speed of the range.\n\nUnit: rpm.\n\nIf wrong: the motor stalls in the cut.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [100] }, "to": { "title": "Highest speed of the range", "description": "Highest speed of the range.\n\nUnit: rpm.\n\nIf wrong: the spindle runs slower than the feed is made for.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [4e3] } }, "examples": [{ "code": "M41", "from": 100, "to": 4e3 }] } }], "examples": ["none", [{ "code": "M41", "from": 100, "to": 4e3 }, { "code": "M42", "from": 4e3, "to": 12e3 }]] } }, "examples": [{ "cw": "M3", "ccw": "M4", "stop": "M5", "order": "speed-first", "blocks": "together" }] }, "coolant": { "title": "Coolant", "description": "Words for coolant and air.", "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist", "description": "Code that turns mist on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M7", "none"] }, "flood": { "title": "Flood", "description": "Code that turns flood coolant on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M8", "none"] }, "air": { "title": "Air", "description": "Code that turns air on, or none.\n\nIf wrong: chips stay in the cut.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool", "description": "Code that turns coolant through the tool on, or none.\n\nIf wrong: a deep hole is drilled dry.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "off": { "title": "All off", "description": "Code that turns all of them off, or a code for each medium that can be turned on.\n\nIf wrong: coolant runs during the swap, into the taper and the rack.", "anyOf": [{ "title": "One code for all", "description": "Turns all media off.", "$ref": "#/$defs/codeOrNone" }, { "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist off", "description": "Code that turns mist off, or none.\n\nIf wrong: mist runs on into the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["M97"] }, "flood": { "title": "Flood off", "description": "Code that turns flood coolant off, or none.\n\nIf wrong: coolant runs on into the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["M98"] }, "air": { "title": "Air off", "description": "Code that turns air off, or none.\n\nIf wrong: air blows chips into the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool off", "description": "Code that turns coolant through the tool off, or none.\n\nIf wrong: coolant runs into the taper at the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] } } }], "examples": ["M9", { "mist": "M97", "flood": "M98" }] }, "blocks": { "title": "Coolant words in a block", "description": "apart: each in a block of its own; together: media that are turned on, or off, behind one another share a block, as far as `blocks.m-words` goes.\n\nIf wrong: only the last word of the block acts, or the block alarms.", "type": "string", "enum": ["apart", "together"], "examples": ["apart"] } }, "examples": [{ "mist": "M7", "flood": "M8", "air": "none", "through-tool": "none", "off": "M9", "blocks": "apart" }] }, "tools": { "title": "Tools", "description": "Words for selecting and changing tools.", "type": "object", "additionalProperties": false, "properties": { "change": { "title": "Tool change", "description": "Code of the controller's own tool change, or none.\n\nIf wrong: the tool is not changed, and the next operation runs with the last one.", "$ref": "#/$defs/codeOrNone", "examples": ["M6", "none"] }, "blocks": { "title": "Selection and change in a block", "description": "together: T and the change code share a block; apart: one block each.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "order": { "title": "Order of selection and change", "description": "select-first: T before the change code; change-first: the change code first.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["select-first", "change-first"], "examples": ["select-first"] }, "preselect": { "title": "Preselection", "description": "Whether the next tool is selected right after each change, so that the changer gets it ready.\n\nIf wrong: the changer takes the wrong tool at the next change.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "change": "M6", "blocks": "together", "order": "select-first", "preselect": "no" }] }, "stops": { "title": "Stops and end", "description": "Words that stop and end the program.", "type": "object", "additionalProperties": false, "properties": { "stop": { "title": "Program stop", "description": "Code of a stop that the operator ends.\n\nIf wrong: the program runs on while a hand is in the machine.", "$ref": "#/$defs/codeOrNone", "examples": ["M0"] }, "optional": { "title": "Optional stop", "description": "Code of a stop that acts when its switch is on, or none.\n\nIf wrong: the program runs on although a check was meant.", "$ref": "#/$defs/codeOrNone", "examples": ["M1", "none"] }, "end": { "title": "End of program", "description": "Code of the end of the program.\n\nIf wrong: the controller alarms, does not rewind, or moves a pallet.", "$ref": "#/$defs/codeOrNone", "examples": ["M30", "M2"] }, "comment": { "title": "Message of a stop", "description": "Where the message stands that says what a stop is for. own-block: in a block of its own before the stop; with-stop: in the block of the stop, behind its code. Of a message that takes several comments the last one stands there, the others in blocks before it.\n\nIf wrong: the message is gone from the screen while the program stands, and the operator does not see what to do.", "type": "string", "enum": ["own-block", "with-stop"], "examples": ["own-block"] }, "resume": { "title": "Modes behind a stop", "description": "What is in force when the operator starts the program again after a stop. keeps-modes: what was in force before; loses-modes: nothing is certain, so that the program states all its modes anew before anything moves, and its offsets before the approach.\n\nIf wrong: the program goes on in inches, in increments or in another work offset.", "type": "string", "enum": ["keeps-modes", "loses-modes"], "examples": ["keeps-modes"] } }, "examples": [{ "stop": "M0", "optional": "M1", "end": "M30", "comment": "own-block", "resume": "keeps-modes" }] }, "wait": { "title": "Values of a wait", "description": "Numbers that a wait on a signal says.", "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Level on", "description": "Number for a signal that is on.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "off": { "title": "Level off", "description": "Number for a signal that is off.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [0] }, "timeout-unit": { "title": "Unit of the timeout", "description": "What the timeout is counted in.\n\nUnit: s or ms.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "on": 1, "off": 0, "timeout-unit": "s" }] }, "codes": { "title": "Codes of the builder", "description": "What further codes do that a program from elsewhere may hold: what they are for, and their effects. They are read, not written.", "type": "object", "additionalProperties": false, "patternProperties": { "^[GM]\\d{1,3}$": { "title": "One code", "description": "A code with no meaning of its own in the standards, and what it leaves behind.", "type": "object", "additionalProperties": false, "properties": { "does": { "title": "What it does", "description": "In words, for findings and the set-up sheet.\n\nIf wrong: the operator does not know what is switched.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["chip conveyor on"] }, "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" }] } }, "examples": [{ "M27": { "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" } }] }, "idioms": { "title": "Idioms", "description": "How this controller says one action: literal words and {{name}} for the whole number of a word. One code each; beside it may stand P Q R L E I J K.", "type": "object", "additionalProperties": false, "properties": { "message": { "title": "Message to the operator", "description": "A whole comment with a mark of its own, so that a message is told from a remark, or none. It may name {{text}} (must).\n\nIf wrong: the operator does not see what is asked of them.", "$ref": "#/$defs/template", "examples": ["(MSG, {{text}})"] }, "wait-signal": { "title": "Wait on a signal", "description": "Waits until an input has a level, or none. It may name {{signal}} (must), {{level}} (without it every signal is waited for until it is on) and {{timeout}} (without it the wait lasts for ever).\n\nIf wrong: the program does not wait: the tool cuts before the spindle is up to speed, or swaps while it turns.", "$ref": "#/$defs/template", "examples": ["M94 P{{signal}} R{{level}} Q{{timeout}}"] }, "output-on": { "title": "Output on", "description": "Switches an output on, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M95 P{{output}}"] }, "output-off": { "title": "Output off", "description": "Switches an output off, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M96 P{{output}}"] }, "release": { "title": "Release the tool", "description": "Opens the drawbar, or none. It names no value.\n\nIf wrong: the tool drops, or is pulled out of the rack with its fork.", "$ref": "#/$defs/template", "examples": ["M21"] }, "clamp": { "title": "Clamp the tool", "description": "Closes the drawbar, or none. It names no value.\n\nIf wrong: the spindle starts with a loose tool.", "$ref": "#/$defs/template", "examples": ["M22"] }, "taper-air-on": { "title": "Taper air on", "description": "Blows the taper clean, or none. It names no value.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/template", "examples": ["M25"] }, "taper-air-off": { "title": "Taper air off", "description": "Ends it, or none. It names no value.\n\nIf wrong: air blows on during the cut.", "$ref": "#/$defs/template", "examples": ["M26"] }, "cover-open": { "title": "Open the rack's cover", "description": "Opens the cover of the rack, or none. It names no value.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/template", "examples": ["M27"] }, "cover-close": { "title": "Close the rack's cover", "description": "Closes the cover of the rack, or none. It names no value.\n\nIf wrong: chips fill the pockets.", "$ref": "#/$defs/template", "examples": ["M28"] }, "hood-up": { "title": "Dust hood up", "description": "Lifts the dust hood, or none. It names no value.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/template", "examples": ["M23"] }, "hood-down": { "title": "Dust hood down", "description": "Lowers the dust hood, or none. It names no value.\n\nIf wrong: dust is not drawn off.", "$ref": "#/$defs/template", "examples": ["M24"] }, "measure": { "title": "Measure the tool", "description": "Has the controller measure the tool's length and make it its length offset, or none. It names no value.\n\nIf wrong: the length of the last measurement acts.", "$ref": "#/$defs/template", "examples": ["M29"] } }, "examples": [{ "wait-signal": "M94 P{{signal}} R{{level}} Q{{timeout}}", "release": "M21", "clamp": "M22" }] }, "machine": { "title": "Machine", "description": "Facts of this machine, in its own leaf. A key is needed when a job needs it.", "type": "object", "additionalProperties": false, "properties": { "travel": { "title": "Travel", "description": "Where each axis can go, machine coordinates. Rotary axes are allowed only where they stand here.", "type": "object", "additionalProperties": false, "properties": { "x": { "title": "Travel of X", "description": "Least and greatest place of X in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "y": { "title": "Travel of Y", "description": "Least and greatest place of Y in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "z": { "title": "Travel of Z", "description": "Least and greatest place of Z in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "a": { "title": "Travel of A", "description": "Least and greatest place of A in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "b": { "title": "Travel of B", "description": "Least and greatest place of B in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "c": { "title": "Travel of C", "description": "Least and greatest place of C in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] } }, "examples": [{ "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }] }, "spindle": { "title": "Spindle of the machine", "description": "What the spindle and its drive can do.", "type": "object", "additionalProperties": false, "properties": { "min-rpm": { "title": "Lowest speed", "description": "Lowest speed that the spindle may run at.\n\nUnit: rpm.\n\nIf wrong: the spindle overheats, or does not turn.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [6e3] }, "max-rpm": { "title": "Highest speed", "description": "Highest speed.\n\nUnit: rpm.\n\nIf wrong: the speed is cut without a word and the feed is too fast for it.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [24e3] }, "spin-up": { "title": "Time to come up to speed", "description": "Time from standstill to the highest speed.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "spin-down": { "title": "Time to stop", "description": "Time from the highest speed to standstill by the drive.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped while the spindle turns.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "coast-down": { "title": "Time to coast down", "description": "The same in free run, with the drive tripped.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "$ref": "#/$defs/time", "examples": ["25 s"] }, "orient": { "title": "Orientation before a swap", "description": "Whether the spindle must be oriented before a swap.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "min-rpm": 6e3, "max-rpm": 24e3, "spin-up": "6 s", "spin-down": "6 s", "coast-down": "25 s" }] }, "signals": { "title": "Signals", "description": "Inputs that the program can wait on.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "At speed", "description": "The drive reports that the spindle is at its speed: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [{ "input": 4, "settle": "0.3 s" }] }, "stopped": { "title": "Stopped", "description": "The drive or a sensor reports standstill: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool is swapped while the spindle turns.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [5] }, "released": { "title": "Released", "description": "The drawbar is open: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [8] }, "clamped": { "title": "Clamped", "description": "The drawbar is closed with a tool in it: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [7] }, "tool-present": { "title": "Tool present", "description": "A tool is in the spindle: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the program goes on without a tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [9] }, "air": { "title": "Air pressure", "description": "There is enough air to work the drawbar: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [6] }, "hold-down": { "title": "Hold-down", "description": "Vacuum or clamps hold the work: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the work comes loose in the cut.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [10] } }, "examples": [{ "at-speed": { "input": 4, "settle": "0.3 s" }, "stopped": 5 }] }, "waits": { "title": "Waits", "description": "What a wait does when its time is up.", "type": "object", "additionalProperties": false, "properties": { "on-timeout": { "title": "On timeout", "description": "alarm: the program stops; continues: it goes on as if the signal had come, so that such a wait confirms nothing.\n\nIf wrong: a fault of the spindle or the air goes unseen and the program runs on.", "type": "string", "enum": ["alarm", "continues"], "examples": ["alarm"] } }, "examples": [{ "on-timeout": "alarm" }] }, "swap": { "title": "Swap style", "description": "controller: the controller changes tools by itself; rack: the program drives to the pockets and works the drawbar; operator: the program stops and asks for the tool.\n\nIf wrong: the program waits for a change that never comes, or drives to a rack that is not there.", "type": "string", "enum": ["controller", "rack", "operator"], "examples": ["rack"] }, "change-effects": { "title": "Effects of the tool change", "description": "What the controller's own tool change does besides changing the tool. Needed where `swap` is controller.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unchanged", "spindle": "stopped", "coolant": "unchanged", "length-offset": "unchanged" }] }, "measure-effects": { "title": "Effects of measuring", "description": "What the controller's measurement of a tool does. Needed where `lengths` is measured.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unknown", "spindle": "stopped", "coolant": "unchanged", "length-offset": "active" }] }, "retract": { "title": "Retract to swap height", "description": "How Z goes up to the swap height.", "type": "object", "additionalProperties": false, "properties": { "by": { "title": "Retract by", "description": "machine-move: a rapid in machine coordinates; reference-return: the return to the reference position; clearance: the clearance of the job (operator swaps only).\n\nIf wrong: the tool is dragged across the work, or driven past the travel.", "type": "string", "enum": ["machine-move", "reference-return", "clearance"], "examples": ["machine-move"] }, "z": { "title": "Swap height", "description": "Z of the swap height in machine coordinates, with machine-move.\n\nUnit: mm, or with `in`.\n\nIf wrong: Z does not clear the work, or runs onto its limit switch.", "$ref": "#/$defs/length", "examples": [0] }, "acts-on": { "title": "What it moves", "description": "spindle-nose: machine coordinates are those of the spindle; tool-tip: an active length offset counts, too.\n\nIf wrong: Z stands lower by the tool's length than meant.", "type": "string", "enum": ["spindle-nose", "tool-tip"], "examples": ["spindle-nose"] }, "cancel-length-first": { "title": "Cancel the length offset first", "description": "Whether the length offset must be cancelled before it.\n\nIf wrong: the controller alarms, or the tool runs past the travel by its length.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "intermediate": { "title": "Intermediate point", "description": "incremental-zero: a reference return has an intermediate point, given as zero increments; none: it has none.\n\nIf wrong: the intermediate point is taken for a target: a diagonal through the work.", "type": "string", "enum": ["none", "incremental-zero"], "examples": ["none"] }, "change-position": { "title": "Change position", "description": "Where the operator changes tools, with retract by clearance; work coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the operator reaches between tool and work to change it.", "$ref": "#/$defs/place", "examples": [[0, 0, 120]] } }, "examples": [{ "by": "machine-move", "z": 0, "acts-on": "spindle-nose", "cancel-length-first": "no", "intermediate": "none" }] }, "length-offset": { "title": "Length offset at the machine", "description": "How the tool's length comes to act.", "type": "object", "additionalProperties": false, "properties": { "form": { "title": "Form", "description": "with-first-z: in the block of the first Z motion; own-block: in a block of its own before it; in-tool-word: with the tool word; none: there is no length offset, the operator sets Z.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["with-first-z", "own-block", "in-tool-word", "none"], "examples": ["with-first-z"] }, "select-moves": { "title": "Selecting moves Z", "description": "Whether selecting it moves the axis by itself.\n\nIf wrong: Z moves where nobody meant it to.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "cancel-moves": { "title": "Cancelling moves Z", "description": "Whether cancelling it moves the axis by itself. It is then cancelled at swap height only.\n\nIf wrong: Z moves down by the tool's length.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "form": "with-first-z", "select-moves": "no", "cancel-moves": "no" }] }, "lengths": { "title": "Tool lengths", "description": "Where they come from: table, the controller's tool table; measured, a measurement after each swap; operator, set by hand.\n\nIf wrong: the tool is driven into the work by the difference.", "type": "string", "enum": ["table", "measured", "operator"], "examples": ["table"] }, "drawbar": { "title": "Drawbar", "description": "How the drawbar is worked at a rack, or none.", "anyOf": [{ "title": "None", "description": "There is no drawbar that the program works.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "travels": { "title": "Travel of an empty spindle", "description": "Whether an empty spindle travels along the rack clamped or released.\n\nIf wrong: the released drawbar strikes a holder, or the clamped one is pressed onto it.", "type": "string", "enum": ["clamped", "released"], "examples": ["clamped"] }, "taper-air": { "title": "Taper air", "description": "Whether air cleans the taper while a tool is picked.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/yesNo", "examples": ["no"] } } }], "examples": ["none", { "travels": "clamped", "taper-air": "no" }] }, "rack": { "title": "Rack", "description": "Where tools wait and how they are fetched, or none.", "anyOf": [{ "title": "None", "description": "There is no rack that the program drives to.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Style of the rack", "description": "drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.\n\nIf wrong: the spindle is driven into the rack.", "type": "string", "enum": ["drop-in", "slide-in"], "examples": ["drop-in"] }, "clear-z": { "title": "Clear height", "description": "Machine Z at which an empty spindle clears the tools in the rack, and a full one the empty pockets.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is dragged through the rack.", "$ref": "#/$defs/length", "examples": [-5] }, "pocket-z": { "title": "Pocket height", "description": "Machine Z at which the holder sits in its pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is crushed into the rack, or drops.", "$ref": "#/$defs/length", "examples": [-78.4] }, "descend-from": { "title": "Start of the slow descent", "description": "How far above the pocket height the descent at feed begins.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is driven into its pocket at rapid.", "$ref": "#/$defs/length", "examples": [20] }, "descend-feed": { "title": "Feed of the slow descent", "description": "Feed of the last part of the way down.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder is driven into its pocket too fast.", "$ref": "#/$defs/feed", "examples": [600] }, "pockets": { "title": "Pockets", "description": "Places of the pockets, machine coordinates: the first one, the pitch to the next and their number, or a list of places.\n\nIf wrong: the spindle is driven beside the pocket.", "anyOf": [{ "type": "object", "additionalProperties": false, "properties": { "first": { "title": "First pocket", "description": "X and Y of pocket 1.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket.", "$ref": "#/$defs/point", "examples": [[40, 20]] }, "pitch": { "title": "Pitch", "description": "X and Y from one pocket to the next.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket, farther with each one.", "$ref": "#/$defs/point", "examples": [[80, 0]] }, "count": { "title": "Number of pockets", "description": "How many there are.\n\nUnit: pockets.\n\nIf wrong: the spindle is driven past the end of the rack.", "type": "integer", "minimum": 1, "maximum": 200, "examples": [6] } } }, { "type": "array", "minItems": 1, "maxItems": 200, "items": { "$ref": "#/$defs/point" } }], "examples": [{ "first": [40, 20], "pitch": [80, 0], "count": 6 }, [[40, 20], [120, 20]]] }, "zone": { "title": "Rack zone", "description": "Box that only swaps enter.", "type": "object", "additionalProperties": false, "properties": { "min": { "title": "Least corner", "description": "Least X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[0, 0, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[500, 60, -5]] } }, "examples": [{ "min": [0, 0, -95], "max": [500, 60, -5] }] }, "slide": { "title": "Slide", "description": "The way into a fork, with slide-in.", "type": "object", "additionalProperties": false, "properties": { "direction": { "title": "Direction of the slide", "description": "Direction from the approach into the pocket.\n\nIf wrong: the holder is torn out of the fork.", "type": "string", "enum": ["+x", "-x", "+y", "-y"], "examples": ["+y"] }, "distance": { "title": "Length of the slide", "description": "Distance from the approach to the pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder strikes the fork on its way up or down.", "$ref": "#/$defs/length", "examples": [40] }, "feed": { "title": "Feed of the slide", "description": "Feed of the slide.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder strikes the fork too fast.", "$ref": "#/$defs/feed", "examples": [1e3] } }, "examples": [{ "direction": "+y", "distance": 40, "feed": 1e3 }] }, "widest": { "title": "Widest tool", "description": "Widest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a wide tool strikes its neighbour.", "$ref": "#/$defs/lengthOrNone", "examples": [60] }, "longest": { "title": "Longest tool", "description": "Longest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a long tool strikes the table under the rack.", "$ref": "#/$defs/lengthOrNone", "examples": [90] }, "cover": { "title": "Cover", "description": "Whether the program opens and closes a cover.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "at-end": { "title": "At the end", "description": "What becomes of the last tool.", "type": "object", "additionalProperties": false, "properties": { "tool": { "title": "Last tool", "description": "return: it goes back to its pocket; keep: it stays in the spindle.\n\nIf wrong: the next program finds a tool where it expects none.", "type": "string", "enum": ["return", "keep"], "examples": ["return"] } }, "examples": [{ "tool": "return" }] } } }], "examples": ["none", { "style": "drop-in", "clear-z": -5, "pocket-z": -78.4, "descend-from": 20, "descend-feed": 600, "pockets": { "first": [40, 20], "pitch": [80, 0], "count": 6 }, "at-end": { "tool": "return" } }] }, "park": { "title": "Parking place", "description": "X and Y where the program leaves the axes at its end, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is in the way of unloading.", "$ref": "#/$defs/point", "examples": [[600, 800]] }, "outputs": { "title": "Outputs", "description": "Outputs that the program switches, by a name of yours.", "type": "object", "additionalProperties": false, "patternProperties": { "^[a-z][a-z0-9-]{0,30}$": { "title": "One output", "description": "An output and when it is on.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Number of the output", "description": "Number as the idiom says it.\n\nUnit: number of the output.\n\nIf wrong: another output is switched.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "during": { "title": "When it is on", "description": "cutting: from the spindle's start to its stop; program: from the first swap to the end.\n\nIf wrong: the extraction is off while dust is made, or on during the swap.", "type": "string", "enum": ["cutting", "program"], "examples": ["cutting"] } }, "examples": [{ "number": 1, "during": "cutting" }] } }, "examples": [{ "extraction": { "number": 1, "during": "cutting" } }] }, "hood": { "title": "Dust hood", "description": "Whether the program lifts and lowers a dust hood.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "keep-out": { "title": "Keep-out boxes", "description": "Boxes in machine coordinates that no motion of the work may enter.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into what stands there.", "type": "array", "maxItems": 50, "items": { "title": "One box", "description": "A box and what stands there.", "type": "object", "additionalProperties": false, "required": ["name", "min", "max"], "properties": { "name": { "title": "What stands there", "description": "Findings name it.\n\nIf wrong: nobody knows what the finding means.", "type": "string", "minLength": 1, "maxLength": 60, "examples": ["vise"] }, "min": { "title": "Least corner", "description": "Least X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[100, 100, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[250, 200, -40]] } }, "examples": [{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }] }, "examples": [[{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }]] }, "tapping": { "title": "Tapping", "description": "How the machine taps.", "type": "object", "additionalProperties": false, "properties": { "kind": { "title": "Kind of tapping", "description": "none: not at all; floating: with a floating holder; synchronised: spindle and feed are locked.\n\nIf wrong: the tap breaks or strips the thread.", "type": "string", "enum": ["none", "floating", "synchronised"], "examples": ["floating"] }, "reversal": { "title": "Time to reverse", "description": "Time that the spindle needs to reverse, with a floating holder.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the holder runs out of float and the tap breaks.", "$ref": "#/$defs/time", "examples": ["1 s"] }, "longhand": { "title": "Tapping longhand", "description": "Whether tapping may be written without its cycle.\n\nIf wrong: the tap breaks: feed and spindle do not reverse together.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "kind": "floating", "reversal": "1 s", "longhand": "no" }] }, "feed": { "title": "Feed limits", "description": "Lowest and highest feed; without them feeds are not checked against the machine.", "type": "object", "additionalProperties": false, "properties": { "least": { "title": "Lowest feed", "description": "Lowest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is raised without a word.", "$ref": "#/$defs/feed", "examples": [1] }, "most": { "title": "Highest feed", "description": "Highest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is cut without a word, and times on the sheet are wrong.", "$ref": "#/$defs/feed", "examples": [12e3] } }, "examples": [{ "least": 1, "most": 12e3 }] }, "work-zero": { "title": "Origins of the work offsets", "description": "Where the origin of each work offset (1 to 9) lies in machine coordinates, where it is always the same; a set-up file overrides it. With it, travel is checked in full.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "type": "object", "additionalProperties": false, "patternProperties": { "^[1-9]$": { "title": "Origin of one work offset", "description": "X, Y and Z of its origin in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "$ref": "#/$defs/place", "examples": [[300, 200, -80]] } }, "examples": [{ "1": [300, 200, -80] }] } }, "examples": [{ "travel": { "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }, "swap": "operator" }] }, "confirm": { "title": "Confirmations", "description": "How the program makes sure of a state before it relies on it. One that is not stated cannot be relied on: a job that needs it is refused.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "Spindle at speed", "description": "How it is confirmed that the spindle is at its speed: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "at-speed", "timeout": "10 s" }, { "dwell": "max(spin_up, spin_down) * max(rpm - from_rpm, from_rpm - rpm) / max_rpm + 0.5 * second" }] }, "stopped": { "title": "Spindle stopped", "description": "How it is confirmed that the spindle stands: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "stopped", "timeout": "30 s" }, { "dwell": "coast_down * from_rpm / max_rpm + 0.5 * second" }] }, "released": { "title": "Tool released", "description": "How it is confirmed that the drawbar is open: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "released", "timeout": "2 s" }, { "dwell": "0.8 s" }] }, "clamped": { "title": "Tool clamped", "description": "How it is confirmed that the drawbar is closed with a tool in it: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "clamped", "timeout": "2 s" }] }, "air": { "title": "Air pressure", "description": "How it is confirmed that there is air to work the drawbar: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "air", "timeout": "5 s" }] } }, "examples": [{ "at-speed": { "wait": "at-speed", "timeout": "10 s" }, "stopped": { "dwell": "60 s" } }] } }, "$defs": { "yesNo": { "description": "yes or no", "type": "string", "enum": ["yes", "no"] }, "code": { "description": "a code such as G54 or M6", "type": "string", "pattern": "^[GM]\\d{1,3}(\\.\\d)?$" }, "codeOrNone": { "description": "a code such as G54 or M6, or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, "letter": { "description": "one capital letter", "type": "string", "pattern": "^[A-Z]$" }, "letterOrNone": { "description": "one capital letter, or none", "type": "string", "pattern": "^(none|[A-Z])$" }, "length": { "description": "a length: a number in mm, or a text such as 2 in", "anyOf": [{ "type": "number", "minimum": -1e6, "maximum": 1e6 }, { "type": "string", "pattern": "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "lengthOrNone": { "description": "a length (a number in mm, or a text such as 2 in), or none", "anyOf": [{ "type": "number", "minimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "feed": { "description": "a feed: a number in mm/min, or a text such as 20 in/min", "anyOf": [{ "type": "number", "exclusiveMinimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }] }, "time": { "description": "a time such as 6 s, 500 ms or 2 min", "type": "string", "pattern": "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, "point": { "description": "a list of two lengths, X and Y", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" } }, "place": { "description": "a list of three lengths, X, Y and Z", "type": "array", "minItems": 3, "maxItems": 3, "items": { "$ref": "#/$defs/length" } }, "template": { "description": "none, or words such as M94 P{{signal}}", "type": "string", "minLength": 1, "maxLength": 120 }, "signal": { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } }, "confirmation": { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } }, "own-point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "own-trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "own-leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "own-plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "own-suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "own-digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] } } };
+  var schema31 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://tapewright.invalid/schemas/dialect.schema.json", "title": "Dialect", "description": "What one controller and its machine want. A file states only what differs from the one that it extends; a key that no file of the chain states is never guessed: what needs it is refused.", "type": "object", "additionalProperties": false, "required": ["dialect"], "properties": { "dialect": { "title": "Name of the dialect", "description": "The name that programs, set-up sheets and findings quote. Lower case, words joined by hyphens; the file is called NAME.dialect.yaml.\n\nIf wrong: the program on the machine cannot be traced to the file that shaped it.", "type": "string", "pattern": "^[a-z0-9]+(-[a-z0-9]+)*$", "maxLength": 40, "examples": ["quarry-router"] }, "title": { "title": "Title", "description": "One line for people: which controller or machine this is.\n\nIf wrong: an operator picks the dialect of another machine.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["Six-pocket router at the quarry workshop"] }, "extends": { "title": "Extends", "description": "The dialect whose values hold wherever this file states none: the name of a shipped dialect, or a file in the same folder or below (its name ends with .yaml). Mappings are merged key by key; lists, single values and `none` replace.\n\nIf wrong: words of another controller are inherited that this one rejects or takes for something else.", "type": "string", "minLength": 1, "maxLength": 200, "examples": ["explicit-words", "base/workshop.dialect.yaml"] }, "sources": { "title": "Sources", "description": "Where the facts of this file come from: standard and section, manual and page, or what was tried at the machine.\n\nIf wrong: nobody can tell later which value was read and which was guessed.", "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 300 }, "examples": [["NISTIR 6556, The NIST RS274/NGC Interpreter, version 3, 17 August 2000"]] }, "file": { "title": "File", "description": "The frame of the program text: file name ending, line ends, the marks at its start and end.", "type": "object", "additionalProperties": false, "properties": { "extension": { "title": "File name ending", "description": "Ending of the program file, without the dot.\n\nIf wrong: the controller does not list the file, or opens it as something else.", "type": "string", "pattern": "^[A-Za-z0-9]{1,8}$", "examples": ["nc"] }, "line-end": { "title": "Line end", "description": "What ends a line: lf (line feed), crlf (carriage return and line feed) or cr (carriage return).\n\nIf wrong: the whole file is read as one block, or each second line as an empty one.", "type": "string", "enum": ["lf", "crlf", "cr"], "examples": ["lf"] }, "last-line-end": { "title": "Line end after the last line", "description": "Whether the last line is ended, too.\n\nIf wrong: the last block, the end of the program, is ignored.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "end-of-block": { "title": "End-of-block mark", "description": "A visible mark at the end of each block: none, semicolon or asterisk.\n\nIf wrong: `;` starts a comment on some controllers, so that the rest of the block is dropped; `*` is an error on others.", "type": "string", "enum": ["none", "semicolon", "asterisk"], "examples": ["none"] }, "delimiter": { "title": "Program delimiter", "description": "Whether a line with `%` alone stands first and last.\n\nIf wrong: the controller finds no start or no end of the program and refuses the transfer.", "type": "string", "enum": ["none", "percent"], "examples": ["percent"] }, "program-number": { "title": "Program number", "description": "How the program is identified by a number of its own, or none. Where it is stated, a job must have a number in the range.", "anyOf": [{ "title": "None", "description": "Programs have no number; the file name tells them apart.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "letter": { "title": "Letter of the program number", "description": "The address of the number.\n\nIf wrong: the line is refused, or a program of another number is overwritten.", "type": "string", "enum": ["O", ":", "%"], "examples": ["O"] }, "digits": { "title": "Digits of the program number", "description": "Least digits; zeros are put in front.\n\nUnit: digits.\n\nIf wrong: the controller takes the program for another one, or refuses it.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [4] }, "from": { "title": "Lowest program number", "description": "Lowest number that is free for programs.\n\nUnit: program number.\n\nIf wrong: a program that the builder protects is overwritten, or the transfer is refused.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [1] }, "to": { "title": "Highest program number", "description": "Highest number that is free for programs; many controls keep the 8000s or 9000s to themselves.\n\nUnit: program number.\n\nIf wrong: a cycle or macro of the builder is overwritten.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [7999] } } }], "examples": ["none", { "letter": "O", "digits": 4, "from": 1, "to": 7999 }] }, "characters": { "title": "Characters", "description": "What the text may hold: upper (capital letters, digits and the marks of the code, in comments, too), ascii, or utf-8 (any character in comments).\n\nIf wrong: the block is rejected, or the comment on the screen is garbled so that an instruction to the operator is lost.", "type": "string", "enum": ["upper", "ascii", "utf-8"], "examples": ["upper"] } }, "examples": [{ "extension": "nc", "line-end": "lf", "delimiter": "percent" }] }, "comments": { "title": "Comments", "description": "How text for people is set apart from the code.", "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Comment style", "description": "parentheses: ( ... ); semicolon: from ; to the end of the line; none: the controller takes no comments, and messages to the operator cannot be written.\n\nIf wrong: the text is executed as code, or the block alarms.", "type": "string", "enum": ["parentheses", "semicolon", "none"], "examples": ["parentheses"] }, "longest": { "title": "Longest comment", "description": "Most characters of one comment, its marks not counted. Longer text is cut.\n\nUnit: characters.\n\nIf wrong: the block alarms, or the end of an instruction to the operator is missing.", "type": "integer", "minimum": 8, "maximum": 200, "examples": [60] } }, "examples": [{ "style": "parentheses", "longest": 60 }] }, "blocks": { "title": "Blocks", "description": "How words make up a block and blocks follow one another.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Block numbers", "description": "Which blocks have a number (N word), or none.", "anyOf": [{ "title": "None", "description": "No block has a number.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Numbered blocks", "description": "all: every block; sections: only the first block of each operation.\n\nIf wrong: block search and restart do not find the place.", "type": "string", "enum": ["all", "sections"], "examples": ["all"] }, "start": { "title": "First block number", "description": "Number of the first numbered block, and of the first one after the highest was reached.\n\nUnit: block number.\n\nIf wrong: a number that the controller reserves is used.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [10] }, "step": { "title": "Step of block numbers", "description": "Difference from one numbered block to the next.\n\nUnit: block numbers.\n\nIf wrong: no free numbers for a block put in at the machine.", "type": "integer", "minimum": 1, "maximum": 1e3, "examples": [10] }, "to": { "title": "Highest block number", "description": "After it numbers begin again at the first.\n\nUnit: block number.\n\nIf wrong: the controller alarms in the middle of the program.", "type": "integer", "minimum": 1, "maximum": 99999999, "examples": [99990] }, "width": { "title": "Digits of block numbers", "description": "Least digits, zeros put in front; 0: as many as needed.\n\nUnit: digits.\n\nIf wrong: the number is not recognised.", "type": "integer", "minimum": 0, "maximum": 8, "examples": [0] } } }], "examples": ["none", { "on": "all", "start": 10, "step": 10, "to": 99990, "width": 0 }] }, "separator": { "title": "Separator", "description": "What stands between two words: none, blank or tab.\n\nIf wrong: words that run together are misread, or a blank counts against the length of the block.", "type": "string", "enum": ["none", "blank", "tab"], "examples": ["blank"] }, "order": { "title": "Word order", "description": "Letters in the order in which a block has them, each once. Every letter that the dialect writes must stand here.\n\nIf wrong: a controller with a fixed order ignores or misreads the word that stands in the wrong place.", "type": "array", "minItems": 3, "maxItems": 26, "uniqueItems": true, "items": { "$ref": "#/$defs/letter" }, "examples": [["N", "G", "X", "Y", "Z", "A", "B", "C", "I", "J", "K", "R", "P", "Q", "F", "S", "T", "H", "D", "M"]] }, "longest": { "title": "Longest block", "description": "Most characters of a block, its line end not counted, or none.\n\nUnit: characters.\n\nIf wrong: the block is cut short: in the worst case a coordinate loses its last digits and the axis goes to another place without an alarm.", "anyOf": [{ "title": "None", "description": "Any length.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 20, "maximum": 4e3 }], "examples": [80] }, "g-words": { "title": "G words in a block", "description": "one: a single G word; any: one of each modal group.\n\nIf wrong: the last one wins without a word, or the block alarms.", "type": "string", "enum": ["one", "any"], "examples": ["any"] }, "m-words": { "title": "M words in a block", "description": "Most M words in one block.\n\nUnit: words.\n\nIf wrong: only the first or the last one acts: coolant or spindle is missing.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [1] }, "modes": { "title": "Modes in a block", "description": "together: modes that are set one after another share a block (as far as g-words allows); apart: each has a block of its own.\n\nIf wrong: a mode is dropped: the program runs in the wrong plane, units or offset.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "delete": { "title": "Block delete", "description": "Whether the controller understands `/` at the start of a block. Programs are written without it; it is accepted in programs that are read.\n\nIf wrong: a block that should be skipped is executed, or the other way round.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "stops-act": { "title": "When stops act", "description": "Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. They are written in blocks of their own; this decides what a program from elsewhere means.\n\nIf wrong: the spindle stops and the tool is then driven through the material.", "type": "string", "enum": ["before-motion", "after-motion"], "examples": ["after-motion"] } }, "examples": [{ "number": "none", "separator": "blank", "longest": 80, "g-words": "any", "m-words": 1 }] }, "numbers": { "title": "Numbers", "description": "How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros` and `digits` hold for all; a single address may state its own.", "type": "object", "additionalProperties": false, "properties": { "point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "length": { "title": "Axis words", "description": "Numbers of X Y Z, and of the levels and pecks of cycles. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "arc-centre": { "title": "Arc centre and radius words", "description": "Numbers of I J K and of the radius. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "angle": { "title": "Rotary words", "description": "Numbers of A B C. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of an angle in degrees.\n\nIf wrong: the rotary axis stands short of or past its place.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the rotary axis stands short of or past its place.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [3] }, "feed-per-minute": { "title": "Feed per minute", "description": "Numbers of F in feed per minute. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 1, "inch": 2 }] }, "feed-per-revolution": { "title": "Feed per revolution", "description": "Numbers of F in feed per revolution. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "inverse-time": { "title": "Inverse-time feed", "description": "Numbers of F in inverse time. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a feed in 1/min.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [4] }, "speed": { "title": "Spindle speed", "description": "Numbers of S. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a speed in rpm.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [0] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [0] }, "dwell": { "title": "Dwell", "description": "Number of the dwell, counted in `dwell.unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `dwell.unit`.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "cycle-dwell": { "title": "Dwell in a cycle", "description": "Number of the dwell at the bottom of a hole, counted in `cycles.words.dwell-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `cycles.words.dwell-unit`.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "timeout": { "title": "Timeout of a wait", "description": "Number of the timeout, counted in `wait.timeout-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `wait.timeout-unit`.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [1] }, "code-width": { "title": "Least digits of codes", "description": "Least digits of codes and of tool and offset numbers; zeros are put in front: 2 writes G00, M06, T01.", "type": "object", "additionalProperties": false, "properties": { "G": { "title": "Digits of G words", "description": "Least digits of a G code before its point.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "M": { "title": "Digits of M words", "description": "Least digits of an M code.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "T": { "title": "Digits of T words", "description": "Least digits of a tool number.\n\nUnit: digits.\n\nIf wrong: a number with too few digits selects another tool or carries no offset.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "H": { "title": "Digits of H words", "description": "Least digits of the number of a length offset.\n\nUnit: digits.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "D": { "title": "Digits of D words", "description": "Least digits of the number of a radius offset.\n\nUnit: digits.\n\nIf wrong: the radius of another tool acts, and the contour is gouged.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] } }, "examples": [{ "G": 2, "M": 2, "T": 2, "H": 2, "D": 2 }] } }, "examples": [{ "point": "always", "trailing-zeros": "keep", "length": { "mm": 3, "inch": 4 } }] }, "modal": { "title": "Modal words", "description": "Which words are repeated although they have not changed.", "type": "object", "additionalProperties": false, "properties": { "motion": { "title": "Motion word", "description": "modal: written when the kind of motion changes; each-block: in every block with axis words.\n\nIf wrong: without its motion word a block does nothing, or is run as the last motion: a rapid where a feed was meant.", "type": "string", "enum": ["modal", "each-block"], "examples": ["modal"] }, "axes": { "title": "Axis words", "description": "changed: only axes that move; all: every axis whose place is known.\n\nIf wrong: an axis left out is taken as 0 or stays where it was.", "type": "string", "enum": ["changed", "all"], "examples": ["changed"] }, "arc-end": { "title": "End of an arc", "description": "changed: only the end coordinates that differ; both: both axes of the plane.\n\nIf wrong: the arc is refused, or ends at another place.", "type": "string", "enum": ["changed", "both"], "examples": ["changed"] }, "arc-centre": { "title": "Zeros in an arc centre", "description": "non-zero: a centre word of 0 is left out; both: both are written.\n\nIf wrong: `centre missing` alarm, or the last centre is used and the arc runs wild.", "type": "string", "enum": ["non-zero", "both"], "examples": ["both"] }, "feed": { "title": "Feed word", "description": "modal: when the feed changes; after-rapid: also in the first feed block after a rapid; each-block: in every feed block.\n\nIf wrong: the block alarms for want of a feed, or an old feed is used.", "type": "string", "enum": ["modal", "after-rapid", "each-block"], "examples": ["modal"] } }, "examples": [{ "motion": "modal", "axes": "changed", "arc-end": "changed", "arc-centre": "both", "feed": "modal" }] }, "motion": { "title": "Straight motion", "description": "Rapid and straight motion.", "type": "object", "additionalProperties": false, "properties": { "rapid": { "title": "Rapid", "description": "Code of the rapid.\n\nIf wrong: a rapid is run as a feed, or a feed as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G0"] }, "line": { "title": "Straight line at feed", "description": "Code of a straight line at feed.\n\nIf wrong: a feed is run as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G1"] }, "rapids": { "title": "Path of a rapid", "description": "straight: all axes arrive together on a straight path; dog-leg: each runs at its own rate. With dog-leg, a rapid that changes Z and X or Y is split: rising Z first, falling Z last.\n\nIf wrong: on a dog-leg the tool sweeps through a clamp that lies beside the straight path.", "type": "string", "enum": ["straight", "dog-leg"], "examples": ["dog-leg"] } }, "examples": [{ "rapid": "G0", "line": "G1", "rapids": "dog-leg" }] }, "units": { "title": "Units", "description": "Words for the units of the program.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Millimetres", "description": "Code for millimetres, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G21", "none"] }, "inch": { "title": "Inches", "description": "Code for inches, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G20", "none"] }, "programs-in": { "title": "Units of programs", "description": "job: a program is in the units of its job; mm or inch: always in these.\n\nIf wrong: everything is 25.4 times too small or too large.", "type": "string", "enum": ["job", "mm", "inch"], "examples": ["job"] } }, "examples": [{ "mm": "G21", "inch": "G20", "programs-in": "job" }] }, "plane": { "title": "Planes", "description": "Words that select the plane of arcs, cycles and compensation.", "type": "object", "additionalProperties": false, "properties": { "xy": { "title": "XY plane", "description": "Code of the XY plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G17"] }, "zx": { "title": "ZX plane", "description": "Code of the ZX plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G18"] }, "yz": { "title": "YZ plane", "description": "Code of the YZ plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G19"] } }, "examples": [{ "xy": "G17", "zx": "G18", "yz": "G19" }] }, "distance": { "title": "Absolute and incremental", "description": "Words for absolute and incremental coordinates.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute", "description": "Code for absolute coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "$ref": "#/$defs/codeOrNone", "examples": ["G90"] }, "incremental": { "title": "Incremental", "description": "Code for incremental coordinates.\n\nIf wrong: distances are taken as places.", "$ref": "#/$defs/codeOrNone", "examples": ["G91"] }, "programs-in": { "title": "Coordinates of programs", "description": "Whether programs are written with absolute or incremental coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "type": "string", "enum": ["absolute", "incremental"], "examples": ["absolute"] } }, "examples": [{ "absolute": "G90", "incremental": "G91", "programs-in": "absolute" }] }, "arc": { "title": "Arcs", "description": "Circular motion.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Arc clockwise", "description": "Code of an arc clockwise seen from the + end of the axis across the plane.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G2"] }, "ccw": { "title": "Arc counter-clockwise", "description": "Code of an arc counter-clockwise.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G3"] }, "form": { "title": "Form of an arc", "description": "incremental-centre: I J K from the start point; absolute-centre: I J K as coordinates; radius: a radius word, negative above 180 degrees; none: arcs are not understood, and chords take their place.\n\nIf wrong: the centre lies elsewhere: a wild circle through work and clamps.", "type": "string", "enum": ["incremental-centre", "absolute-centre", "radius", "none"], "examples": ["incremental-centre"] }, "centre-words": { "title": "Arc centre modes", "description": "Words that choose absolute or incremental arc centres, where the controller has them.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute arc centres", "description": "Code for absolute arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G90.1"] }, "incremental": { "title": "Incremental arc centres", "description": "Code for incremental arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G91.1"] } }, "examples": [{ "absolute": "none", "incremental": "none" }] }, "radius-word": { "title": "Radius word", "description": "Letter of the radius, where `form` is radius.\n\nIf wrong: the arc is refused.", "$ref": "#/$defs/letter", "examples": ["R"] }, "planes": { "title": "Planes with arcs", "description": "The planes in which arcs are understood. Arcs in others become chords, or are refused.\n\nIf wrong: the block alarms, or the arc is cut in another plane.", "type": "array", "maxItems": 3, "uniqueItems": true, "items": { "type": "string", "enum": ["xy", "zx", "yz"] }, "examples": [["xy", "zx", "yz"]] }, "largest-sweep": { "title": "Largest sweep", "description": "Largest sweep of an arc in one block; larger ones are split.\n\nUnit: degrees.\n\nIf wrong: the arc takes the short way instead of the long one.", "type": "number", "exclusiveMinimum": 0, "maximum": 360, "examples": [360] }, "full-circle": { "title": "Full circle", "description": "Whether one block can be a full circle.\n\nIf wrong: nothing is cut, or a whole circle where nothing was meant.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "helix": { "title": "Helix", "description": "Whether the third axis may move during an arc.\n\nIf wrong: the third axis plunges before or after the arc.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "turns-word": { "title": "Turns word", "description": "Letter of the word for the number of turns of a helix, or none: one turn a block.\n\nIf wrong: the helix is cut with one turn and a steep plunge.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "feed-along": { "title": "Feed on a helix", "description": "What F means on a helix: path, the speed along the helix; circle, the speed along its circle seen from above.\n\nIf wrong: the tool moves up to several times faster than meant on a steep helix.", "type": "string", "enum": ["path", "circle"], "examples": ["path"] }, "smallest-radius": { "title": "Smallest radius", "description": "Arcs with a smaller radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms or becomes a dwell mark.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 0.05] }, "largest-radius": { "title": "Largest radius", "description": "Arcs with a larger radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 5e3] }, "tolerance": { "title": "Radius tolerance", "description": "How far the radius at the start and at the end of an arc may differ before the controller alarms.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Tolerance in millimetres", "description": "In a program in millimetres.\n\nUnit: mm.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 10, "examples": [2e-3] }, "inch": { "title": "Tolerance in inches", "description": "In a program in inches.\n\nUnit: inch.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 1, "examples": [2e-4] }, "relative": { "title": "Relative tolerance", "description": "As a share of the radius; the larger of the two holds. 0: none.\n\nUnit: share of the radius (0.001 is 0.1 %).\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 0.01, "examples": [0] } }, "examples": [{ "mm": 2e-3, "inch": 2e-4, "relative": 0 }] }, "chord-tolerance": { "title": "Chord tolerance", "description": "Largest distance between a chord and its arc, where chords take the place of an arc.\n\nUnit: mm, or with `in`.\n\nIf wrong: flats are seen on curves, or the blocks come faster than the controller reads them and the motion stutters.", "$ref": "#/$defs/length", "examples": [0.01] } }, "examples": [{ "cw": "G2", "ccw": "G3", "form": "incremental-centre", "helix": "yes", "feed-along": "path" }] }, "path": { "title": "Path modes", "description": "Words for how corners are taken.", "type": "object", "additionalProperties": false, "properties": { "exact": { "title": "Exact path", "description": "Code for the exact path.\n\nIf wrong: corners are rounded.", "$ref": "#/$defs/codeOrNone", "examples": ["G61"] }, "stop": { "title": "Exact stop", "description": "Code for a stop at each corner.\n\nIf wrong: dwell marks at each corner, or rounded corners.", "$ref": "#/$defs/codeOrNone", "examples": ["G61.1", "none"] }, "blend": { "title": "Continuous path", "description": "Code for blending corners at speed.\n\nIf wrong: the motion stutters and burns the edge.", "$ref": "#/$defs/codeOrNone", "examples": ["G64"] }, "tolerance-word": { "title": "Blend tolerance word", "description": "Letter of the tolerance with the continuous path, or none.\n\nIf wrong: corners are cut further than allowed.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] } }, "examples": [{ "exact": "G61", "stop": "none", "blend": "G64" }] }, "feed": { "title": "Feed modes", "description": "Words for what F means.", "type": "object", "additionalProperties": false, "properties": { "per-minute": { "title": "Feed per minute", "description": "Code for feed in length units a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["G94"] }, "per-revolution": { "title": "Feed per revolution", "description": "Code for feed in length units a revolution, or none: the feed is worked out a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G95"] }, "inverse-time": { "title": "Inverse time", "description": "Code for feed in 1/minutes a block, or none.\n\nIf wrong: the tool moves at a wildly wrong feed.", "$ref": "#/$defs/codeOrNone", "examples": ["G93", "none"] } }, "examples": [{ "per-minute": "G94", "per-revolution": "none", "inverse-time": "none" }] }, "dwell": { "title": "Dwell", "description": "A pause of a set time.", "type": "object", "additionalProperties": false, "properties": { "code": { "title": "Dwell code", "description": "Code of the dwell.\n\nIf wrong: there is no pause: the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/codeOrNone", "examples": ["G4"] }, "word": { "title": "Dwell word", "description": "Letter of the time.\n\nIf wrong: the dwell alarms or is skipped; the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/letter", "examples": ["P"] }, "unit": { "title": "Dwell unit", "description": "What the time is counted in.\n\nUnit: s or ms.\n\nIf wrong: 500 becomes 500 seconds, or 0.5 becomes nothing and the cut begins at low speed.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "code": "G4", "word": "P", "unit": "s" }] }, "compensation": { "title": "Cutter radius compensation", "description": "Words for compensation by the tool's radius, or none.", "anyOf": [{ "title": "None", "description": "The controller does not compensate.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "off": { "title": "Compensation off", "description": "Code that ends compensation.\n\nIf wrong: the next motion is offset by the radius.", "$ref": "#/$defs/codeOrNone", "examples": ["G40"] }, "left": { "title": "Compensation left", "description": "Code for the tool left of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G41"] }, "right": { "title": "Compensation right", "description": "Code for the tool right of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G42"] }, "word": { "title": "Radius offset word", "description": "Letter of the number of the radius offset, or none where the tool in the spindle decides.\n\nIf wrong: the radius of another tool acts.", "$ref": "#/$defs/letterOrNone", "examples": ["D"] } } }], "examples": ["none", { "off": "G40", "left": "G41", "right": "G42", "word": "D" }] }, "length-offset": { "title": "Tool length offset", "description": "Words that make the length of the tool act, or none.", "anyOf": [{ "title": "None", "description": "No word makes a tool length act; the operator sets Z.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Length offset on", "description": "Code that makes a length offset act.\n\nIf wrong: the tool is driven into the work by its length.", "$ref": "#/$defs/codeOrNone", "examples": ["G43", "none"] }, "off": { "title": "Length offset off", "description": "Code that cancels it.\n\nIf wrong: the length of the last tool still acts for the next one.", "$ref": "#/$defs/codeOrNone", "examples": ["G49", "none"] }, "word": { "title": "Length offset word", "description": "Letter of the number of the length offset.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "$ref": "#/$defs/letter", "examples": ["H"] } } }], "examples": ["none", { "on": "G43", "off": "G49", "word": "H" }] }, "work-offset": { "title": "Work offsets", "description": "Codes of the work offsets 1 to 9 in order, or none. A number behind the end of the list cannot be said.\n\nIf wrong: the work is cut at the place of another set-up.", "anyOf": [{ "title": "None", "description": "There are no words for work offsets; the operator sets the origin.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 9, "items": { "$ref": "#/$defs/codeOrNone" } }], "examples": ["none", ["G54", "G55", "G56", "G57", "G58", "G59"]] }, "machine-move": { "title": "Move in machine coordinates", "description": "Code for a move in machine coordinates, in the same block as the motion code, or none. It acts in its own block alone.\n\nIf wrong: the retract goes to a place in work coordinates: into the work, or past the travel.", "$ref": "#/$defs/codeOrNone", "examples": ["G53", "none"] }, "reference-return": { "title": "Return to the reference position", "description": "Code of the return to the reference position, or none.\n\nIf wrong: an intermediate point is taken for the target: a diagonal through the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G28", "none"] }, "cancel": { "title": "Cancelling", "description": "Words that put an end to what an earlier program may have left in force.", "type": "object", "additionalProperties": false, "properties": { "cycles": { "title": "Cycles off", "description": "Code that ends fixed cycles.\n\nIf wrong: a hole is drilled at every place that follows.", "$ref": "#/$defs/codeOrNone", "examples": ["G80"] }, "local-shift": { "title": "Local shift off", "description": "Code that cancels a shift of the origin, or none.\n\nIf wrong: the work is cut at a shifted place.", "$ref": "#/$defs/codeOrNone", "examples": ["G92.2", "none"] }, "rotation": { "title": "Rotation off", "description": "Code that cancels a rotation, or none.\n\nIf wrong: the work is cut rotated.", "$ref": "#/$defs/codeOrNone", "examples": ["G69", "none"] }, "scale": { "title": "Scale off", "description": "Code that cancels scaling and mirroring, or none.\n\nIf wrong: the work is cut at another size or mirrored.", "$ref": "#/$defs/codeOrNone", "examples": ["G50", "none"] }, "overrides": { "title": "Overrides on", "description": "Code that makes the feed and speed overrides act, or none.\n\nIf wrong: the override knob is dead while the program is proved out.", "$ref": "#/$defs/codeOrNone", "examples": ["M48", "none"] } }, "examples": [{ "cycles": "G80", "local-shift": "none", "rotation": "none", "scale": "none", "overrides": "M48" }] }, "cycles": { "title": "Fixed cycles", "description": "Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.", "anyOf": [{ "title": "None", "description": "The controller has no fixed cycles.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "drill": { "title": "Drill", "description": "Feed in, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G81"] }, "dwell": { "title": "Drill with dwell", "description": "Feed in, dwell, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G82"] }, "peck": { "title": "Peck", "description": "Pecks with a rapid out of the hole after each, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G83"] }, "chip-break": { "title": "Chip-breaking", "description": "Pecks with a small back-off, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G73", "none"] }, "tap": { "title": "Tap right-hand", "description": "Feed in, reverse, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G84"] }, "tap-left": { "title": "Tap left-hand", "description": "The same with a left-hand tap, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G74", "none"] }, "ream": { "title": "Ream", "description": "Feed in, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G85"] }, "bore-dwell": { "title": "Bore with dwell", "description": "Feed in, dwell, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G89"] }, "bore-stop": { "title": "Bore with spindle stop", "description": "Feed in, dwell, spindle stop, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G86", "none"] }, "bore-manual": { "title": "Bore with manual retract", "description": "Feed in, dwell, spindle stop, program stop, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G88", "none"] }, "return": { "title": "Level between holes", "description": "Words that choose the level to which the tool goes between holes.", "type": "object", "additionalProperties": false, "properties": { "initial": { "title": "Initial level", "description": "Code for the level at which the tool stood before the first hole, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G98", "none"] }, "retract": { "title": "Retract level", "description": "Code for the retract level of the cycle, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G99", "none"] }, "without": { "title": "Level without a word", "description": "The level between holes where there is no word, or none where both words are there.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "type": "string", "enum": ["retract", "initial", "none"], "examples": ["none"] } }, "examples": [{ "initial": "G98", "retract": "G99", "without": "none" }] }, "back-off": { "title": "Back-off", "description": "How far the controller's own cycle backs off. A job that asks for another back-off is written longhand.", "type": "object", "additionalProperties": false, "properties": { "peck": { "title": "Back-off of pecks", "description": "How far above the last depth the rapid back into the hole ends.\n\nUnit: mm, or with `in`.\n\nIf wrong: the drill is driven into the bottom at rapid and breaks.", "$ref": "#/$defs/length", "examples": [0.254] }, "chip-break": { "title": "Back-off of chip-breaking", "description": "How far the drill is withdrawn between two pecks.\n\nUnit: mm, or with `in`.\n\nIf wrong: the chip does not break.", "$ref": "#/$defs/length", "examples": [0.254] } }, "examples": [{ "peck": 0.254, "chip-break": 0.254 }] }, "levels": { "title": "Depth and retract level", "description": "absolute: Z and R are coordinates; relative: Z counts from R, and R from the initial level.\n\nIf wrong: the depth is doubled, or the hole is drilled in the air.", "type": "string", "enum": ["absolute", "relative"], "examples": ["absolute"] }, "words": { "title": "Words of a cycle", "description": "Letters of the values of a cycle.", "type": "object", "additionalProperties": false, "properties": { "retract": { "title": "Retract level word", "description": "Letter of the retract level.\n\nIf wrong: feed begins at another height: a rapid into the work.", "$ref": "#/$defs/letter", "examples": ["R"] }, "peck": { "title": "Peck word", "description": "Letter of the depth of one peck.\n\nIf wrong: the hole is drilled in one go and the drill breaks.", "$ref": "#/$defs/letter", "examples": ["Q"] }, "dwell": { "title": "Dwell word", "description": "Letter of the dwell at depth.\n\nIf wrong: no dwell at depth, or a very long one.", "$ref": "#/$defs/letter", "examples": ["P"] }, "dwell-unit": { "title": "Unit of the dwell", "description": "What the dwell in a cycle is counted in.\n\nUnit: s or ms.\n\nIf wrong: no dwell at depth, or a very long one.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "retract": "R", "peck": "Q", "dwell": "P", "dwell-unit": "s" }] }, "repeat": { "title": "Later holes", "description": "positions: later holes state their place alone; all: each states the words of the cycle again.\n\nIf wrong: later holes are missing or have another depth.", "type": "string", "enum": ["positions", "all"], "examples": ["positions"] }, "ended-by": { "title": "End of a cycle", "description": "any-motion: a motion word ends the cycle, too; cancel-code: its own code alone. The code is always written; this decides what a program from elsewhere means.\n\nIf wrong: a hole is drilled at every place that follows.", "type": "string", "enum": ["any-motion", "cancel-code"], "examples": ["cancel-code"] } } }], "examples": ["none", { "drill": "G81", "peck": "G83", "return": { "initial": "G98", "retract": "G99", "without": "none" } }] }, "spindle": { "title": "Spindle", "description": "Words for the spindle.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Spindle clockwise", "description": "Code that starts the spindle clockwise, as for a right-hand tool.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M3"] }, "ccw": { "title": "Spindle counter-clockwise", "description": "Code that starts it counter-clockwise, or none.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M4", "none"] }, "stop": { "title": "Spindle stop", "description": "Code that stops the spindle.\n\nIf wrong: the spindle runs on into the swap or past the end of the program.", "$ref": "#/$defs/codeOrNone", "examples": ["M5"] }, "orient": { "title": "Spindle orientation", "description": "Code that stops the spindle at its swap angle, or none.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["M19", "none"] }, "order": { "title": "Order of speed and start", "description": "speed-first: the S word before the start word; start-first: the start word before the S word. It holds in a block, whatever `blocks.order` says, and from block to block.\n\nIf wrong: the spindle starts at the last speed, or the speed is ignored.", "type": "string", "enum": ["speed-first", "start-first"], "examples": ["speed-first"] }, "blocks": { "title": "Speed and start in a block", "description": "together: one block; apart: one block each.\n\nIf wrong: one of the two is ignored.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "speed-unit": { "title": "Unit of the speed word", "description": "What S counts. rpm: revolutions a minute; percent: hundredths of `machine.spindle.max-rpm`, which the dialect then has to state. Its decimals are `numbers.speed`.\n\nIf wrong: the spindle runs at its highest speed where a low one was meant, or hardly turns.", "type": "string", "enum": ["rpm", "percent"], "examples": ["rpm"] }, "gears": { "title": "Gear ranges", "description": "Ranges of the spindle's gear that a code selects, or none. The first range that a speed lies in is selected, in a block of its own before the speed; a range changes only while the spindle stands.\n\nIf wrong: the speed ends at the top of the range in force, or the gear is shifted while it turns.", "anyOf": [{ "title": "None", "description": "One range, or the control shifts by itself.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 6, "items": { "title": "Gear range", "description": "One range and its code.", "type": "object", "additionalProperties": false, "required": ["code", "from", "to"], "properties": { "code": { "title": "Code of the range", "description": "Code that selects it.\n\nIf wrong: another range is selected.", "type": "string", "pattern": "^M\\d{1,3}$", "examples": ["M41"] }, "from": { "title": "Lowest speed of the range", "description": "Lowest speed of the range.\n\nUnit: rpm.\n\nIf wrong: the motor stalls in the cut.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [100] }, "to": { "title": "Highest speed of the range", "description": "Highest speed of the range.\n\nUnit: rpm.\n\nIf wrong: the spindle runs slower than the feed is made for.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [4e3] } }, "examples": [{ "code": "M41", "from": 100, "to": 4e3 }] } }], "examples": ["none", [{ "code": "M41", "from": 100, "to": 4e3 }, { "code": "M42", "from": 4e3, "to": 12e3 }]] } }, "examples": [{ "cw": "M3", "ccw": "M4", "stop": "M5", "order": "speed-first", "blocks": "together" }] }, "coolant": { "title": "Coolant", "description": "Words for coolant and air.", "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist", "description": "Code that turns mist on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M7", "none"] }, "flood": { "title": "Flood", "description": "Code that turns flood coolant on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M8", "none"] }, "air": { "title": "Air", "description": "Code that turns air on, or none.\n\nIf wrong: chips stay in the cut.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool", "description": "Code that turns coolant through the tool on, or none.\n\nIf wrong: a deep hole is drilled dry.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "off": { "title": "All off", "description": "Code that turns all of them off, or a code for each medium that can be turned on.\n\nIf wrong: coolant runs during the swap, into the taper and the rack.", "anyOf": [{ "title": "One code for all", "description": "Turns all media off.", "$ref": "#/$defs/codeOrNone" }, { "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist off", "description": "Code that turns mist off, or none.\n\nIf wrong: mist runs on into the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["M97"] }, "flood": { "title": "Flood off", "description": "Code that turns flood coolant off, or none.\n\nIf wrong: coolant runs on into the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["M98"] }, "air": { "title": "Air off", "description": "Code that turns air off, or none.\n\nIf wrong: air blows chips into the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool off", "description": "Code that turns coolant through the tool off, or none.\n\nIf wrong: coolant runs into the taper at the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] } } }], "examples": ["M9", { "mist": "M97", "flood": "M98" }] }, "blocks": { "title": "Coolant words in a block", "description": "apart: each in a block of its own; together: media that are turned on, or off, behind one another share a block, as far as `blocks.m-words` goes.\n\nIf wrong: only the last word of the block acts, or the block alarms.", "type": "string", "enum": ["apart", "together"], "examples": ["apart"] } }, "examples": [{ "mist": "M7", "flood": "M8", "air": "none", "through-tool": "none", "off": "M9", "blocks": "apart" }] }, "tools": { "title": "Tools", "description": "Words for selecting and changing tools.", "type": "object", "additionalProperties": false, "properties": { "change": { "title": "Tool change", "description": "Code of the controller's own tool change, or none.\n\nIf wrong: the tool is not changed, and the next operation runs with the last one.", "$ref": "#/$defs/codeOrNone", "examples": ["M6", "none"] }, "blocks": { "title": "Selection and change in a block", "description": "together: T and the change code share a block; apart: one block each.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "order": { "title": "Order of selection and change", "description": "select-first: T before the change code; change-first: the change code first.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["select-first", "change-first"], "examples": ["select-first"] }, "preselect": { "title": "Preselection", "description": "Whether the next tool is selected right after each change, so that the changer gets it ready.\n\nIf wrong: the changer takes the wrong tool at the next change.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "change": "M6", "blocks": "together", "order": "select-first", "preselect": "no" }] }, "stops": { "title": "Stops and end", "description": "Words that stop and end the program.", "type": "object", "additionalProperties": false, "properties": { "stop": { "title": "Program stop", "description": "Code of a stop that the operator ends.\n\nIf wrong: the program runs on while a hand is in the machine.", "$ref": "#/$defs/codeOrNone", "examples": ["M0"] }, "optional": { "title": "Optional stop", "description": "Code of a stop that acts when its switch is on, or none.\n\nIf wrong: the program runs on although a check was meant.", "$ref": "#/$defs/codeOrNone", "examples": ["M1", "none"] }, "end": { "title": "End of program", "description": "Code of the end of the program.\n\nIf wrong: the controller alarms, does not rewind, or moves a pallet.", "$ref": "#/$defs/codeOrNone", "examples": ["M30", "M2"] }, "comment": { "title": "Message of a stop", "description": "Where the message stands that says what a stop is for. own-block: in a block of its own before the stop; with-stop: in the block of the stop, behind its code. Of a message that takes several comments the last one stands there, the others in blocks before it.\n\nIf wrong: the message is gone from the screen while the program stands, and the operator does not see what to do.", "type": "string", "enum": ["own-block", "with-stop"], "examples": ["own-block"] }, "resume": { "title": "Modes behind a stop", "description": "What is in force when the operator starts the program again after a stop. keeps-modes: what was in force before; loses-modes: nothing is certain, so that the program states all its modes anew before anything moves, and its offsets before the approach.\n\nIf wrong: the program goes on in inches, in increments or in another work offset.", "type": "string", "enum": ["keeps-modes", "loses-modes"], "examples": ["keeps-modes"] }, "end-resets": { "title": "Modes at the end", "description": "Whether the end of the program puts the modes back by itself. no: the program states feed per minute, the XY plane, compensation off, absolute distances and cycles off before its end, each where there is a word for it.\n\nIf wrong: the next program, or what the operator types in, runs in increments or in another plane.", "$ref": "#/$defs/yesNo", "examples": ["yes"] } }, "examples": [{ "stop": "M0", "optional": "M1", "end": "M30", "comment": "own-block", "resume": "keeps-modes", "end-resets": "yes" }] }, "wait": { "title": "Values of a wait", "description": "Numbers that a wait on a signal says.", "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Level on", "description": "Number for a signal that is on.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "off": { "title": "Level off", "description": "Number for a signal that is off.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [0] }, "timeout-unit": { "title": "Unit of the timeout", "description": "What the timeout is counted in.\n\nUnit: s or ms.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "on": 1, "off": 0, "timeout-unit": "s" }] }, "codes": { "title": "Codes of the builder", "description": "What further codes do that a program from elsewhere may hold: what they are for, and their effects. They are read, not written.", "type": "object", "additionalProperties": false, "patternProperties": { "^[GM]\\d{1,3}$": { "title": "One code", "description": "A code with no meaning of its own in the standards, and what it leaves behind.", "type": "object", "additionalProperties": false, "properties": { "does": { "title": "What it does", "description": "In words, for findings and the set-up sheet.\n\nIf wrong: the operator does not know what is switched.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["chip conveyor on"] }, "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" }] } }, "examples": [{ "M27": { "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" } }] }, "idioms": { "title": "Idioms", "description": "How this controller says one action: literal words and {{name}} for the whole number of a word. One code each; beside it may stand P Q R L E I J K.", "type": "object", "additionalProperties": false, "properties": { "message": { "title": "Message to the operator", "description": "A whole comment with a mark of its own, so that a message is told from a remark, or none. It may name {{text}} (must).\n\nIf wrong: the operator does not see what is asked of them.", "$ref": "#/$defs/template", "examples": ["(MSG, {{text}})"] }, "wait-signal": { "title": "Wait on a signal", "description": "Waits until an input has a level, or none. It may name {{signal}} (must), {{level}} (without it every signal is waited for until it is on) and {{timeout}} (without it the wait lasts for ever).\n\nIf wrong: the program does not wait: the tool cuts before the spindle is up to speed, or swaps while it turns.", "$ref": "#/$defs/template", "examples": ["M94 P{{signal}} R{{level}} Q{{timeout}}"] }, "output-on": { "title": "Output on", "description": "Switches an output on, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M95 P{{output}}"] }, "output-off": { "title": "Output off", "description": "Switches an output off, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M96 P{{output}}"] }, "release": { "title": "Release the tool", "description": "Opens the drawbar, or none. It names no value.\n\nIf wrong: the tool drops, or is pulled out of the rack with its fork.", "$ref": "#/$defs/template", "examples": ["M21"] }, "clamp": { "title": "Clamp the tool", "description": "Closes the drawbar, or none. It names no value.\n\nIf wrong: the spindle starts with a loose tool.", "$ref": "#/$defs/template", "examples": ["M22"] }, "taper-air-on": { "title": "Taper air on", "description": "Blows the taper clean, or none. It names no value.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/template", "examples": ["M25"] }, "taper-air-off": { "title": "Taper air off", "description": "Ends it, or none. It names no value.\n\nIf wrong: air blows on during the cut.", "$ref": "#/$defs/template", "examples": ["M26"] }, "cover-open": { "title": "Open the rack's cover", "description": "Opens the cover of the rack, or none. It names no value.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/template", "examples": ["M27"] }, "cover-close": { "title": "Close the rack's cover", "description": "Closes the cover of the rack, or none. It names no value.\n\nIf wrong: chips fill the pockets.", "$ref": "#/$defs/template", "examples": ["M28"] }, "hood-up": { "title": "Dust hood up", "description": "Lifts the dust hood, or none. It names no value.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/template", "examples": ["M23"] }, "hood-down": { "title": "Dust hood down", "description": "Lowers the dust hood, or none. It names no value.\n\nIf wrong: dust is not drawn off.", "$ref": "#/$defs/template", "examples": ["M24"] }, "measure": { "title": "Measure the tool", "description": "Has the controller measure the tool's length and make it its length offset, or none. It names no value.\n\nIf wrong: the length of the last measurement acts.", "$ref": "#/$defs/template", "examples": ["M29"] } }, "examples": [{ "wait-signal": "M94 P{{signal}} R{{level}} Q{{timeout}}", "release": "M21", "clamp": "M22" }] }, "machine": { "title": "Machine", "description": "Facts of this machine, in its own leaf. A key is needed when a job needs it.", "type": "object", "additionalProperties": false, "properties": { "travel": { "title": "Travel", "description": "Where each axis can go, machine coordinates. Rotary axes are allowed only where they stand here.", "type": "object", "additionalProperties": false, "properties": { "x": { "title": "Travel of X", "description": "Least and greatest place of X in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "y": { "title": "Travel of Y", "description": "Least and greatest place of Y in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "z": { "title": "Travel of Z", "description": "Least and greatest place of Z in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "a": { "title": "Travel of A", "description": "Least and greatest place of A in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "b": { "title": "Travel of B", "description": "Least and greatest place of B in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "c": { "title": "Travel of C", "description": "Least and greatest place of C in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] } }, "examples": [{ "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }] }, "spindle": { "title": "Spindle of the machine", "description": "What the spindle and its drive can do.", "type": "object", "additionalProperties": false, "properties": { "min-rpm": { "title": "Lowest speed", "description": "Lowest speed that the spindle may run at.\n\nUnit: rpm.\n\nIf wrong: the spindle overheats, or does not turn.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [6e3] }, "max-rpm": { "title": "Highest speed", "description": "Highest speed.\n\nUnit: rpm.\n\nIf wrong: the speed is cut without a word and the feed is too fast for it.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [24e3] }, "spin-up": { "title": "Time to come up to speed", "description": "Time from standstill to the highest speed.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "spin-down": { "title": "Time to stop", "description": "Time from the highest speed to standstill by the drive.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped while the spindle turns.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "coast-down": { "title": "Time to coast down", "description": "The same in free run, with the drive tripped.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "$ref": "#/$defs/time", "examples": ["25 s"] }, "orient": { "title": "Orientation before a swap", "description": "Whether the spindle must be oriented before a swap.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "min-rpm": 6e3, "max-rpm": 24e3, "spin-up": "6 s", "spin-down": "6 s", "coast-down": "25 s" }] }, "signals": { "title": "Signals", "description": "Inputs that the program can wait on.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "At speed", "description": "The drive reports that the spindle is at its speed: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [{ "input": 4, "settle": "0.3 s" }] }, "stopped": { "title": "Stopped", "description": "The drive or a sensor reports standstill: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool is swapped while the spindle turns.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [5] }, "released": { "title": "Released", "description": "The drawbar is open: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [8] }, "clamped": { "title": "Clamped", "description": "The drawbar is closed with a tool in it: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [7] }, "tool-present": { "title": "Tool present", "description": "A tool is in the spindle: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the program goes on without a tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [9] }, "air": { "title": "Air pressure", "description": "There is enough air to work the drawbar: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [6] }, "hold-down": { "title": "Hold-down", "description": "Vacuum or clamps hold the work: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the work comes loose in the cut.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [10] } }, "examples": [{ "at-speed": { "input": 4, "settle": "0.3 s" }, "stopped": 5 }] }, "waits": { "title": "Waits", "description": "What a wait does when its time is up.", "type": "object", "additionalProperties": false, "properties": { "on-timeout": { "title": "On timeout", "description": "alarm: the program stops; continues: it goes on as if the signal had come, so that such a wait confirms nothing.\n\nIf wrong: a fault of the spindle or the air goes unseen and the program runs on.", "type": "string", "enum": ["alarm", "continues"], "examples": ["alarm"] } }, "examples": [{ "on-timeout": "alarm" }] }, "swap": { "title": "Swap style", "description": "controller: the controller changes tools by itself; rack: the program drives to the pockets and works the drawbar; operator: the program stops and asks for the tool.\n\nIf wrong: the program waits for a change that never comes, or drives to a rack that is not there.", "type": "string", "enum": ["controller", "rack", "operator"], "examples": ["rack"] }, "change-effects": { "title": "Effects of the tool change", "description": "What the controller's own tool change does besides changing the tool. Needed where `swap` is controller.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged; stopped; restarts: the control starts the spindle again behind the change, at a speed that nobody knows, so that the program stops it at once and confirms that.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped", "restarts"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unchanged", "spindle": "stopped", "coolant": "unchanged", "length-offset": "unchanged" }] }, "measure-effects": { "title": "Effects of measuring", "description": "What the controller's measurement of a tool does. Needed where `lengths` is measured.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unknown", "spindle": "stopped", "coolant": "unchanged", "length-offset": "active" }] }, "retract": { "title": "Retract to swap height", "description": "How Z goes up to the swap height.", "type": "object", "additionalProperties": false, "properties": { "by": { "title": "Retract by", "description": "machine-move: a rapid in machine coordinates; reference-return: the return to the reference position; clearance: the clearance of the job (operator swaps only).\n\nIf wrong: the tool is dragged across the work, or driven past the travel.", "type": "string", "enum": ["machine-move", "reference-return", "clearance"], "examples": ["machine-move"] }, "z": { "title": "Swap height", "description": "Z of the swap height in machine coordinates, with machine-move.\n\nUnit: mm, or with `in`.\n\nIf wrong: Z does not clear the work, or runs onto its limit switch.", "$ref": "#/$defs/length", "examples": [0] }, "acts-on": { "title": "What it moves", "description": "spindle-nose: machine coordinates are those of the spindle; tool-tip: an active length offset counts, too.\n\nIf wrong: Z stands lower by the tool's length than meant.", "type": "string", "enum": ["spindle-nose", "tool-tip"], "examples": ["spindle-nose"] }, "cancel-length-first": { "title": "Cancel the length offset first", "description": "Whether the length offset must be cancelled before it.\n\nIf wrong: the controller alarms, or the tool runs past the travel by its length.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "intermediate": { "title": "Intermediate point", "description": "incremental-zero: a reference return has an intermediate point, given as zero increments; none: it has none.\n\nIf wrong: the intermediate point is taken for a target: a diagonal through the work.", "type": "string", "enum": ["none", "incremental-zero"], "examples": ["none"] }, "change-position": { "title": "Change position", "description": "Where the operator changes tools, with retract by clearance; work coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the operator reaches between tool and work to change it.", "$ref": "#/$defs/place", "examples": [[0, 0, 120]] } }, "examples": [{ "by": "machine-move", "z": 0, "acts-on": "spindle-nose", "cancel-length-first": "no", "intermediate": "none" }] }, "length-offset": { "title": "Length offset at the machine", "description": "How the tool's length comes to act.", "type": "object", "additionalProperties": false, "properties": { "form": { "title": "Form", "description": "with-first-z: in the block of the first Z motion; own-block: in a block of its own before it; in-tool-word: with the tool word; none: there is no length offset, the operator sets Z.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["with-first-z", "own-block", "in-tool-word", "none"], "examples": ["with-first-z"] }, "select-moves": { "title": "Selecting moves Z", "description": "Whether selecting it moves the axis by itself.\n\nIf wrong: Z moves where nobody meant it to.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "cancel-moves": { "title": "Cancelling moves Z", "description": "Whether cancelling it moves the axis by itself. It is then cancelled at swap height only.\n\nIf wrong: Z moves down by the tool's length.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "form": "with-first-z", "select-moves": "no", "cancel-moves": "no" }] }, "lengths": { "title": "Tool lengths", "description": "Where they come from: table, the controller's tool table; measured, a measurement after each swap; operator, set by hand.\n\nIf wrong: the tool is driven into the work by the difference.", "type": "string", "enum": ["table", "measured", "operator"], "examples": ["table"] }, "drawbar": { "title": "Drawbar", "description": "How the drawbar is worked at a rack, or none.", "anyOf": [{ "title": "None", "description": "There is no drawbar that the program works.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "travels": { "title": "Travel of an empty spindle", "description": "Whether an empty spindle travels along the rack clamped or released.\n\nIf wrong: the released drawbar strikes a holder, or the clamped one is pressed onto it.", "type": "string", "enum": ["clamped", "released"], "examples": ["clamped"] }, "taper-air": { "title": "Taper air", "description": "Whether air cleans the taper while a tool is picked.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/yesNo", "examples": ["no"] } } }], "examples": ["none", { "travels": "clamped", "taper-air": "no" }] }, "rack": { "title": "Rack", "description": "Where tools wait and how they are fetched, or none.", "anyOf": [{ "title": "None", "description": "There is no rack that the program drives to.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Style of the rack", "description": "drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.\n\nIf wrong: the spindle is driven into the rack.", "type": "string", "enum": ["drop-in", "slide-in"], "examples": ["drop-in"] }, "clear-z": { "title": "Clear height", "description": "Machine Z at which an empty spindle clears the tools in the rack, and a full one the empty pockets.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is dragged through the rack.", "$ref": "#/$defs/length", "examples": [-5] }, "pocket-z": { "title": "Pocket height", "description": "Machine Z at which the holder sits in its pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is crushed into the rack, or drops.", "$ref": "#/$defs/length", "examples": [-78.4] }, "descend-from": { "title": "Start of the slow descent", "description": "How far above the pocket height the descent at feed begins.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is driven into its pocket at rapid.", "$ref": "#/$defs/length", "examples": [20] }, "descend-feed": { "title": "Feed of the slow descent", "description": "Feed of the last part of the way down.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder is driven into its pocket too fast.", "$ref": "#/$defs/feed", "examples": [600] }, "pockets": { "title": "Pockets", "description": "Places of the pockets, machine coordinates: the first one, the pitch to the next and their number, or a list of places.\n\nIf wrong: the spindle is driven beside the pocket.", "anyOf": [{ "type": "object", "additionalProperties": false, "properties": { "first": { "title": "First pocket", "description": "X and Y of pocket 1.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket.", "$ref": "#/$defs/point", "examples": [[40, 20]] }, "pitch": { "title": "Pitch", "description": "X and Y from one pocket to the next.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket, farther with each one.", "$ref": "#/$defs/point", "examples": [[80, 0]] }, "count": { "title": "Number of pockets", "description": "How many there are.\n\nUnit: pockets.\n\nIf wrong: the spindle is driven past the end of the rack.", "type": "integer", "minimum": 1, "maximum": 200, "examples": [6] } } }, { "type": "array", "minItems": 1, "maxItems": 200, "items": { "$ref": "#/$defs/point" } }], "examples": [{ "first": [40, 20], "pitch": [80, 0], "count": 6 }, [[40, 20], [120, 20]]] }, "zone": { "title": "Rack zone", "description": "Box that only swaps enter.", "type": "object", "additionalProperties": false, "properties": { "min": { "title": "Least corner", "description": "Least X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[0, 0, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[500, 60, -5]] } }, "examples": [{ "min": [0, 0, -95], "max": [500, 60, -5] }] }, "slide": { "title": "Slide", "description": "The way into a fork, with slide-in.", "type": "object", "additionalProperties": false, "properties": { "direction": { "title": "Direction of the slide", "description": "Direction from the approach into the pocket.\n\nIf wrong: the holder is torn out of the fork.", "type": "string", "enum": ["+x", "-x", "+y", "-y"], "examples": ["+y"] }, "distance": { "title": "Length of the slide", "description": "Distance from the approach to the pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder strikes the fork on its way up or down.", "$ref": "#/$defs/length", "examples": [40] }, "feed": { "title": "Feed of the slide", "description": "Feed of the slide.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder strikes the fork too fast.", "$ref": "#/$defs/feed", "examples": [1e3] } }, "examples": [{ "direction": "+y", "distance": 40, "feed": 1e3 }] }, "widest": { "title": "Widest tool", "description": "Widest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a wide tool strikes its neighbour.", "$ref": "#/$defs/lengthOrNone", "examples": [60] }, "longest": { "title": "Longest tool", "description": "Longest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a long tool strikes the table under the rack.", "$ref": "#/$defs/lengthOrNone", "examples": [90] }, "cover": { "title": "Cover", "description": "Whether the program opens and closes a cover.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "at-end": { "title": "At the end", "description": "What becomes of the last tool.", "type": "object", "additionalProperties": false, "properties": { "tool": { "title": "Last tool", "description": "return: it goes back to its pocket; keep: it stays in the spindle.\n\nIf wrong: the next program finds a tool where it expects none.", "type": "string", "enum": ["return", "keep"], "examples": ["return"] } }, "examples": [{ "tool": "return" }] } } }], "examples": ["none", { "style": "drop-in", "clear-z": -5, "pocket-z": -78.4, "descend-from": 20, "descend-feed": 600, "pockets": { "first": [40, 20], "pitch": [80, 0], "count": 6 }, "at-end": { "tool": "return" } }] }, "park": { "title": "Parking place", "description": "X and Y where the program leaves the axes at its end, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is in the way of unloading.", "$ref": "#/$defs/point", "examples": [[600, 800]] }, "outputs": { "title": "Outputs", "description": "Outputs that the program switches, by a name of yours.", "type": "object", "additionalProperties": false, "patternProperties": { "^[a-z][a-z0-9-]{0,30}$": { "title": "One output", "description": "An output and when it is on.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Number of the output", "description": "Number as the idiom says it.\n\nUnit: number of the output.\n\nIf wrong: another output is switched.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "during": { "title": "When it is on", "description": "cutting: from the spindle's start to its stop; program: from the first swap to the end.\n\nIf wrong: the extraction is off while dust is made, or on during the swap.", "type": "string", "enum": ["cutting", "program"], "examples": ["cutting"] } }, "examples": [{ "number": 1, "during": "cutting" }] } }, "examples": [{ "extraction": { "number": 1, "during": "cutting" } }] }, "hood": { "title": "Dust hood", "description": "Whether the program lifts and lowers a dust hood.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "keep-out": { "title": "Keep-out boxes", "description": "Boxes in machine coordinates that no motion of the work may enter.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into what stands there.", "type": "array", "maxItems": 50, "items": { "title": "One box", "description": "A box and what stands there.", "type": "object", "additionalProperties": false, "required": ["name", "min", "max"], "properties": { "name": { "title": "What stands there", "description": "Findings name it.\n\nIf wrong: nobody knows what the finding means.", "type": "string", "minLength": 1, "maxLength": 60, "examples": ["vise"] }, "min": { "title": "Least corner", "description": "Least X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[100, 100, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[250, 200, -40]] } }, "examples": [{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }] }, "examples": [[{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }]] }, "tapping": { "title": "Tapping", "description": "How the machine taps.", "type": "object", "additionalProperties": false, "properties": { "kind": { "title": "Kind of tapping", "description": "none: not at all; floating: with a floating holder; synchronised: spindle and feed are locked.\n\nIf wrong: the tap breaks or strips the thread.", "type": "string", "enum": ["none", "floating", "synchronised"], "examples": ["floating"] }, "reversal": { "title": "Time to reverse", "description": "Time that the spindle needs to reverse, with a floating holder.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the holder runs out of float and the tap breaks.", "$ref": "#/$defs/time", "examples": ["1 s"] }, "longhand": { "title": "Tapping longhand", "description": "Whether tapping may be written without its cycle.\n\nIf wrong: the tap breaks: feed and spindle do not reverse together.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "kind": "floating", "reversal": "1 s", "longhand": "no" }] }, "feed": { "title": "Feed limits", "description": "Lowest and highest feed; without them feeds are not checked against the machine.", "type": "object", "additionalProperties": false, "properties": { "least": { "title": "Lowest feed", "description": "Lowest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is raised without a word.", "$ref": "#/$defs/feed", "examples": [1] }, "most": { "title": "Highest feed", "description": "Highest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is cut without a word, and times on the sheet are wrong.", "$ref": "#/$defs/feed", "examples": [12e3] } }, "examples": [{ "least": 1, "most": 12e3 }] }, "work-zero": { "title": "Origins of the work offsets", "description": "Where the origin of each work offset (1 to 9) lies in machine coordinates, where it is always the same; a set-up file overrides it. With it, travel is checked in full.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "type": "object", "additionalProperties": false, "patternProperties": { "^[1-9]$": { "title": "Origin of one work offset", "description": "X, Y and Z of its origin in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "$ref": "#/$defs/place", "examples": [[300, 200, -80]] } }, "examples": [{ "1": [300, 200, -80] }] } }, "examples": [{ "travel": { "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }, "swap": "operator" }] }, "confirm": { "title": "Confirmations", "description": "How the program makes sure of a state before it relies on it. One that is not stated cannot be relied on: a job that needs it is refused.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "Spindle at speed", "description": "How it is confirmed that the spindle is at its speed: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "at-speed", "timeout": "10 s" }, { "dwell": "max(spin_up, spin_down) * max(rpm - from_rpm, from_rpm - rpm) / max_rpm + 0.5 * second" }] }, "stopped": { "title": "Spindle stopped", "description": "How it is confirmed that the spindle stands: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "stopped", "timeout": "30 s" }, { "dwell": "coast_down * from_rpm / max_rpm + 0.5 * second" }] }, "released": { "title": "Tool released", "description": "How it is confirmed that the drawbar is open: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "released", "timeout": "2 s" }, { "dwell": "0.8 s" }] }, "clamped": { "title": "Tool clamped", "description": "How it is confirmed that the drawbar is closed with a tool in it: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "clamped", "timeout": "2 s" }] }, "air": { "title": "Air pressure", "description": "How it is confirmed that there is air to work the drawbar: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "air", "timeout": "5 s" }] }, "hold-down": { "title": "Work held", "description": "How it is confirmed that vacuum or clamps hold the work: by a wait on the signal `hold-down`, before the first start of the spindle and behind each stop, since hands may then have been at the work.\n\nIf wrong: the work comes loose in the cut.", "type": "object", "additionalProperties": false, "required": ["wait"], "properties": { "wait": { "title": "Wait on its signal", "description": "The signal of the hold-down.\n\nIf wrong: the program waits on something else.", "type": "string", "const": "hold-down", "examples": ["hold-down"] }, "timeout": { "title": "Timeout of the hold-down", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program alarms before the vacuum stands.", "$ref": "#/$defs/time", "examples": ["10 s"] } }, "examples": [{ "wait": "hold-down", "timeout": "10 s" }] } }, "examples": [{ "at-speed": { "wait": "at-speed", "timeout": "10 s" }, "stopped": { "dwell": "60 s" } }] } }, "$defs": { "yesNo": { "description": "yes or no", "type": "string", "enum": ["yes", "no"] }, "code": { "description": "a code such as G54 or M6", "type": "string", "pattern": "^[GM]\\d{1,3}(\\.\\d)?$" }, "codeOrNone": { "description": "a code such as G54 or M6, or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, "letter": { "description": "one capital letter", "type": "string", "pattern": "^[A-Z]$" }, "letterOrNone": { "description": "one capital letter, or none", "type": "string", "pattern": "^(none|[A-Z])$" }, "length": { "description": "a length: a number in mm, or a text such as 2 in", "anyOf": [{ "type": "number", "minimum": -1e6, "maximum": 1e6 }, { "type": "string", "pattern": "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "lengthOrNone": { "description": "a length (a number in mm, or a text such as 2 in), or none", "anyOf": [{ "type": "number", "minimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "feed": { "description": "a feed: a number in mm/min, or a text such as 20 in/min", "anyOf": [{ "type": "number", "exclusiveMinimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }] }, "time": { "description": "a time such as 6 s, 500 ms or 2 min", "type": "string", "pattern": "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, "point": { "description": "a list of two lengths, X and Y", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" } }, "place": { "description": "a list of three lengths, X, Y and Z", "type": "array", "minItems": 3, "maxItems": 3, "items": { "$ref": "#/$defs/length" } }, "template": { "description": "none, or words such as M94 P{{signal}}", "type": "string", "minLength": 1, "maxLength": 120 }, "signal": { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } }, "confirmation": { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } }, "own-point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "own-trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "own-leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "own-plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "own-suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "own-digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] } } };
   var schema32 = { "description": "yes or no", "type": "string", "enum": ["yes", "no"] };
   var schema36 = { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] };
   var schema37 = { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] };
@@ -143,7 +143,7 @@ var compiled = (() => {
   var pattern98 = new RegExp("^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$", "u");
   var pattern104 = new RegExp("^[a-z][a-z0-9-]{0,30}$", "u");
   var pattern109 = new RegExp("^[1-9]$", "u");
-  var schema195 = { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } };
+  var schema196 = { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } };
   function validate21(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
     let vErrors = null;
     let errors = 0;
@@ -210,7 +210,7 @@ var compiled = (() => {
           errors++;
         }
         if (!(data1 === "on" || data1 === "off")) {
-          const err5 = { instancePath: instancePath + "/level", schemaPath: "#/properties/level/enum", keyword: "enum", params: { allowedValues: schema195.properties.level.enum }, message: "must be equal to one of the allowed values" };
+          const err5 = { instancePath: instancePath + "/level", schemaPath: "#/properties/level/enum", keyword: "enum", params: { allowedValues: schema196.properties.level.enum }, message: "must be equal to one of the allowed values" };
           if (vErrors === null) {
             vErrors = [err5];
           } else {
@@ -492,7 +492,7 @@ var compiled = (() => {
     return errors === 0;
   }
   validate31.evaluated = { "items": true, "dynamicProps": false, "dynamicItems": false };
-  var schema220 = { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } };
+  var schema221 = { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } };
   function validate41(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
     let vErrors = null;
     let errors = 0;
@@ -527,7 +527,7 @@ var compiled = (() => {
           errors++;
         }
         if (!(data0 === "at-speed" || data0 === "stopped" || data0 === "released" || data0 === "clamped" || data0 === "tool-present" || data0 === "air" || data0 === "hold-down")) {
-          const err2 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/enum", keyword: "enum", params: { allowedValues: schema220.properties.wait.enum }, message: "must be equal to one of the allowed values" };
+          const err2 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/enum", keyword: "enum", params: { allowedValues: schema221.properties.wait.enum }, message: "must be equal to one of the allowed values" };
           if (vErrors === null) {
             vErrors = [err2];
           } else {
@@ -8059,7 +8059,7 @@ var compiled = (() => {
         let data264 = data.stops;
         if (data264 && typeof data264 == "object" && !Array.isArray(data264)) {
           for (const key41 in data264) {
-            if (!(key41 === "stop" || key41 === "optional" || key41 === "end" || key41 === "comment" || key41 === "resume")) {
+            if (!(key41 === "stop" || key41 === "optional" || key41 === "end" || key41 === "comment" || key41 === "resume" || key41 === "end-resets")) {
               const err660 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key41 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err660];
@@ -8177,22 +8177,19 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err671 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err671];
-          } else {
-            vErrors.push(err671);
-          }
-          errors++;
-        }
-      }
-      if (data.wait !== void 0) {
-        let data270 = data.wait;
-        if (data270 && typeof data270 == "object" && !Array.isArray(data270)) {
-          for (const key42 in data270) {
-            if (!(key42 === "on" || key42 === "off" || key42 === "timeout-unit")) {
-              const err672 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key42 }, message: "must NOT have additional properties" };
+          if (data264["end-resets"] !== void 0) {
+            let data270 = data264["end-resets"];
+            if (typeof data270 !== "string") {
+              const err671 = { instancePath: instancePath + "/stops/end-resets", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err671];
+              } else {
+                vErrors.push(err671);
+              }
+              errors++;
+            }
+            if (!(data270 === "yes" || data270 === "no")) {
+              const err672 = { instancePath: instancePath + "/stops/end-resets", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err672];
               } else {
@@ -8201,52 +8198,53 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data270.on !== void 0) {
-            let data271 = data270.on;
-            if (!(typeof data271 == "number" && (!(data271 % 1) && !isNaN(data271)) && isFinite(data271))) {
-              const err673 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+        } else {
+          const err673 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err673];
+          } else {
+            vErrors.push(err673);
+          }
+          errors++;
+        }
+      }
+      if (data.wait !== void 0) {
+        let data271 = data.wait;
+        if (data271 && typeof data271 == "object" && !Array.isArray(data271)) {
+          for (const key42 in data271) {
+            if (!(key42 === "on" || key42 === "off" || key42 === "timeout-unit")) {
+              const err674 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key42 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err673];
+                vErrors = [err674];
               } else {
-                vErrors.push(err673);
+                vErrors.push(err674);
               }
               errors++;
             }
-            if (typeof data271 == "number" && isFinite(data271)) {
-              if (data271 > 9999 || isNaN(data271)) {
-                const err674 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                if (vErrors === null) {
-                  vErrors = [err674];
-                } else {
-                  vErrors.push(err674);
-                }
-                errors++;
-              }
-              if (data271 < 0 || isNaN(data271)) {
-                const err675 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                if (vErrors === null) {
-                  vErrors = [err675];
-                } else {
-                  vErrors.push(err675);
-                }
-                errors++;
-              }
-            }
           }
-          if (data270.off !== void 0) {
-            let data272 = data270.off;
+          if (data271.on !== void 0) {
+            let data272 = data271.on;
             if (!(typeof data272 == "number" && (!(data272 % 1) && !isNaN(data272)) && isFinite(data272))) {
-              const err676 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              const err675 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
               if (vErrors === null) {
-                vErrors = [err676];
+                vErrors = [err675];
               } else {
-                vErrors.push(err676);
+                vErrors.push(err675);
               }
               errors++;
             }
             if (typeof data272 == "number" && isFinite(data272)) {
               if (data272 > 9999 || isNaN(data272)) {
-                const err677 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                const err676 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                if (vErrors === null) {
+                  vErrors = [err676];
+                } else {
+                  vErrors.push(err676);
+                }
+                errors++;
+              }
+              if (data272 < 0 || isNaN(data272)) {
+                const err677 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                 if (vErrors === null) {
                   vErrors = [err677];
                 } else {
@@ -8254,54 +8252,53 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (data272 < 0 || isNaN(data272)) {
-                const err678 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+            }
+          }
+          if (data271.off !== void 0) {
+            let data273 = data271.off;
+            if (!(typeof data273 == "number" && (!(data273 % 1) && !isNaN(data273)) && isFinite(data273))) {
+              const err678 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              if (vErrors === null) {
+                vErrors = [err678];
+              } else {
+                vErrors.push(err678);
+              }
+              errors++;
+            }
+            if (typeof data273 == "number" && isFinite(data273)) {
+              if (data273 > 9999 || isNaN(data273)) {
+                const err679 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                 if (vErrors === null) {
-                  vErrors = [err678];
+                  vErrors = [err679];
                 } else {
-                  vErrors.push(err678);
+                  vErrors.push(err679);
+                }
+                errors++;
+              }
+              if (data273 < 0 || isNaN(data273)) {
+                const err680 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                if (vErrors === null) {
+                  vErrors = [err680];
+                } else {
+                  vErrors.push(err680);
                 }
                 errors++;
               }
             }
           }
-          if (data270["timeout-unit"] !== void 0) {
-            let data273 = data270["timeout-unit"];
-            if (typeof data273 !== "string") {
-              const err679 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data271["timeout-unit"] !== void 0) {
+            let data274 = data271["timeout-unit"];
+            if (typeof data274 !== "string") {
+              const err681 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err679];
+                vErrors = [err681];
               } else {
-                vErrors.push(err679);
+                vErrors.push(err681);
               }
               errors++;
             }
-            if (!(data273 === "s" || data273 === "ms")) {
-              const err680 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.wait.properties["timeout-unit"].enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err680];
-              } else {
-                vErrors.push(err680);
-              }
-              errors++;
-            }
-          }
-        } else {
-          const err681 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err681];
-          } else {
-            vErrors.push(err681);
-          }
-          errors++;
-        }
-      }
-      if (data.codes !== void 0) {
-        let data274 = data.codes;
-        if (data274 && typeof data274 == "object" && !Array.isArray(data274)) {
-          for (const key43 in data274) {
-            if (!pattern84.test(key43)) {
-              const err682 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 }, message: "must NOT have additional properties" };
+            if (!(data274 === "s" || data274 === "ms")) {
+              const err682 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.wait.properties["timeout-unit"].enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err682];
               } else {
@@ -8310,65 +8307,68 @@ var compiled = (() => {
               errors++;
             }
           }
-          for (const key44 in data274) {
+        } else {
+          const err683 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err683];
+          } else {
+            vErrors.push(err683);
+          }
+          errors++;
+        }
+      }
+      if (data.codes !== void 0) {
+        let data275 = data.codes;
+        if (data275 && typeof data275 == "object" && !Array.isArray(data275)) {
+          for (const key43 in data275) {
+            if (!pattern84.test(key43)) {
+              const err684 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err684];
+              } else {
+                vErrors.push(err684);
+              }
+              errors++;
+            }
+          }
+          for (const key44 in data275) {
             if (pattern84.test(key44)) {
-              let data275 = data274[key44];
-              if (data275 && typeof data275 == "object" && !Array.isArray(data275)) {
-                for (const key45 in data275) {
+              let data276 = data275[key44];
+              if (data276 && typeof data276 == "object" && !Array.isArray(data276)) {
+                for (const key45 in data276) {
                   if (!(key45 === "does" || key45 === "position" || key45 === "spindle" || key45 === "coolant" || key45 === "length-offset")) {
-                    const err683 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key45 }, message: "must NOT have additional properties" };
+                    const err685 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key45 }, message: "must NOT have additional properties" };
                     if (vErrors === null) {
-                      vErrors = [err683];
+                      vErrors = [err685];
                     } else {
-                      vErrors.push(err683);
+                      vErrors.push(err685);
                     }
                     errors++;
                   }
                 }
-                if (data275.does !== void 0) {
-                  let data276 = data275.does;
-                  if (typeof data276 === "string") {
-                    if (func2(data276) > 120) {
-                      const err684 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (data276.does !== void 0) {
+                  let data277 = data276.does;
+                  if (typeof data277 === "string") {
+                    if (func2(data277) > 120) {
+                      const err686 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                       if (vErrors === null) {
-                        vErrors = [err684];
+                        vErrors = [err686];
                       } else {
-                        vErrors.push(err684);
+                        vErrors.push(err686);
                       }
                       errors++;
                     }
-                    if (func2(data276) < 1) {
-                      const err685 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                    if (func2(data277) < 1) {
+                      const err687 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                       if (vErrors === null) {
-                        vErrors = [err685];
+                        vErrors = [err687];
                       } else {
-                        vErrors.push(err685);
+                        vErrors.push(err687);
                       }
                       errors++;
                     }
                   } else {
-                    const err686 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err686];
-                    } else {
-                      vErrors.push(err686);
-                    }
-                    errors++;
-                  }
-                }
-                if (data275.position !== void 0) {
-                  let data277 = data275.position;
-                  if (typeof data277 !== "string") {
-                    const err687 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err687];
-                    } else {
-                      vErrors.push(err687);
-                    }
-                    errors++;
-                  }
-                  if (!(data277 === "unchanged" || data277 === "unknown" || data277 === "swap-height")) {
-                    const err688 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.position.enum }, message: "must be equal to one of the allowed values" };
+                    const err688 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err688];
                     } else {
@@ -8377,10 +8377,10 @@ var compiled = (() => {
                     errors++;
                   }
                 }
-                if (data275.spindle !== void 0) {
-                  let data278 = data275.spindle;
+                if (data276.position !== void 0) {
+                  let data278 = data276.position;
                   if (typeof data278 !== "string") {
-                    const err689 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    const err689 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err689];
                     } else {
@@ -8388,8 +8388,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (!(data278 === "unchanged" || data278 === "stopped")) {
-                    const err690 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+                  if (!(data278 === "unchanged" || data278 === "unknown" || data278 === "swap-height")) {
+                    const err690 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                     if (vErrors === null) {
                       vErrors = [err690];
                     } else {
@@ -8398,10 +8398,10 @@ var compiled = (() => {
                     errors++;
                   }
                 }
-                if (data275.coolant !== void 0) {
-                  let data279 = data275.coolant;
+                if (data276.spindle !== void 0) {
+                  let data279 = data276.spindle;
                   if (typeof data279 !== "string") {
-                    const err691 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    const err691 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err691];
                     } else {
@@ -8409,8 +8409,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (!(data279 === "unchanged" || data279 === "off")) {
-                    const err692 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                  if (!(data279 === "unchanged" || data279 === "stopped")) {
+                    const err692 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
                     if (vErrors === null) {
                       vErrors = [err692];
                     } else {
@@ -8419,10 +8419,10 @@ var compiled = (() => {
                     errors++;
                   }
                 }
-                if (data275["length-offset"] !== void 0) {
-                  let data280 = data275["length-offset"];
+                if (data276.coolant !== void 0) {
+                  let data280 = data276.coolant;
                   if (typeof data280 !== "string") {
-                    const err693 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    const err693 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err693];
                     } else {
@@ -8430,8 +8430,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (!(data280 === "unchanged" || data280 === "active" || data280 === "cancelled")) {
-                    const err694 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                  if (!(data280 === "unchanged" || data280 === "off")) {
+                    const err694 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
                     if (vErrors === null) {
                       vErrors = [err694];
                     } else {
@@ -8440,77 +8440,76 @@ var compiled = (() => {
                     errors++;
                   }
                 }
+                if (data276["length-offset"] !== void 0) {
+                  let data281 = data276["length-offset"];
+                  if (typeof data281 !== "string") {
+                    const err695 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err695];
+                    } else {
+                      vErrors.push(err695);
+                    }
+                    errors++;
+                  }
+                  if (!(data281 === "unchanged" || data281 === "active" || data281 === "cancelled")) {
+                    const err696 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err696];
+                    } else {
+                      vErrors.push(err696);
+                    }
+                    errors++;
+                  }
+                }
               } else {
-                const err695 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                const err697 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                 if (vErrors === null) {
-                  vErrors = [err695];
+                  vErrors = [err697];
                 } else {
-                  vErrors.push(err695);
+                  vErrors.push(err697);
                 }
                 errors++;
               }
             }
           }
         } else {
-          const err696 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err698 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err696];
+            vErrors = [err698];
           } else {
-            vErrors.push(err696);
+            vErrors.push(err698);
           }
           errors++;
         }
       }
       if (data.idioms !== void 0) {
-        let data281 = data.idioms;
-        if (data281 && typeof data281 == "object" && !Array.isArray(data281)) {
-          for (const key46 in data281) {
+        let data282 = data.idioms;
+        if (data282 && typeof data282 == "object" && !Array.isArray(data282)) {
+          for (const key46 in data282) {
             if (!func1.call(schema31.properties.idioms.properties, key46)) {
-              const err697 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key46 }, message: "must NOT have additional properties" };
+              const err699 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key46 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err697];
+                vErrors = [err699];
               } else {
-                vErrors.push(err697);
+                vErrors.push(err699);
               }
               errors++;
             }
           }
-          if (data281.message !== void 0) {
-            let data282 = data281.message;
-            if (typeof data282 === "string") {
-              if (func2(data282) > 120) {
-                const err698 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err698];
-                } else {
-                  vErrors.push(err698);
-                }
-                errors++;
-              }
-              if (func2(data282) < 1) {
-                const err699 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err699];
-                } else {
-                  vErrors.push(err699);
-                }
-                errors++;
-              }
-            } else {
-              const err700 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err700];
-              } else {
-                vErrors.push(err700);
-              }
-              errors++;
-            }
-          }
-          if (data281["wait-signal"] !== void 0) {
-            let data283 = data281["wait-signal"];
+          if (data282.message !== void 0) {
+            let data283 = data282.message;
             if (typeof data283 === "string") {
               if (func2(data283) > 120) {
-                const err701 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err700 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err700];
+                } else {
+                  vErrors.push(err700);
+                }
+                errors++;
+              }
+              if (func2(data283) < 1) {
+                const err701 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err701];
                 } else {
@@ -8518,30 +8517,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data283) < 1) {
-                const err702 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err702];
-                } else {
-                  vErrors.push(err702);
-                }
-                errors++;
-              }
             } else {
-              const err703 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err702 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err703];
+                vErrors = [err702];
               } else {
-                vErrors.push(err703);
+                vErrors.push(err702);
               }
               errors++;
             }
           }
-          if (data281["output-on"] !== void 0) {
-            let data284 = data281["output-on"];
+          if (data282["wait-signal"] !== void 0) {
+            let data284 = data282["wait-signal"];
             if (typeof data284 === "string") {
               if (func2(data284) > 120) {
-                const err704 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err703 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err703];
+                } else {
+                  vErrors.push(err703);
+                }
+                errors++;
+              }
+              if (func2(data284) < 1) {
+                const err704 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err704];
                 } else {
@@ -8549,30 +8548,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data284) < 1) {
-                const err705 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err705];
-                } else {
-                  vErrors.push(err705);
-                }
-                errors++;
-              }
             } else {
-              const err706 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err705 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err706];
+                vErrors = [err705];
               } else {
-                vErrors.push(err706);
+                vErrors.push(err705);
               }
               errors++;
             }
           }
-          if (data281["output-off"] !== void 0) {
-            let data285 = data281["output-off"];
+          if (data282["output-on"] !== void 0) {
+            let data285 = data282["output-on"];
             if (typeof data285 === "string") {
               if (func2(data285) > 120) {
-                const err707 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err706 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err706];
+                } else {
+                  vErrors.push(err706);
+                }
+                errors++;
+              }
+              if (func2(data285) < 1) {
+                const err707 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err707];
                 } else {
@@ -8580,30 +8579,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data285) < 1) {
-                const err708 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err708];
-                } else {
-                  vErrors.push(err708);
-                }
-                errors++;
-              }
             } else {
-              const err709 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err708 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err709];
+                vErrors = [err708];
               } else {
-                vErrors.push(err709);
+                vErrors.push(err708);
               }
               errors++;
             }
           }
-          if (data281.release !== void 0) {
-            let data286 = data281.release;
+          if (data282["output-off"] !== void 0) {
+            let data286 = data282["output-off"];
             if (typeof data286 === "string") {
               if (func2(data286) > 120) {
-                const err710 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err709 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err709];
+                } else {
+                  vErrors.push(err709);
+                }
+                errors++;
+              }
+              if (func2(data286) < 1) {
+                const err710 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err710];
                 } else {
@@ -8611,30 +8610,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data286) < 1) {
-                const err711 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err711];
-                } else {
-                  vErrors.push(err711);
-                }
-                errors++;
-              }
             } else {
-              const err712 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err711 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err712];
+                vErrors = [err711];
               } else {
-                vErrors.push(err712);
+                vErrors.push(err711);
               }
               errors++;
             }
           }
-          if (data281.clamp !== void 0) {
-            let data287 = data281.clamp;
+          if (data282.release !== void 0) {
+            let data287 = data282.release;
             if (typeof data287 === "string") {
               if (func2(data287) > 120) {
-                const err713 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err712 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err712];
+                } else {
+                  vErrors.push(err712);
+                }
+                errors++;
+              }
+              if (func2(data287) < 1) {
+                const err713 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err713];
                 } else {
@@ -8642,30 +8641,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data287) < 1) {
-                const err714 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err714];
-                } else {
-                  vErrors.push(err714);
-                }
-                errors++;
-              }
             } else {
-              const err715 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err714 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err715];
+                vErrors = [err714];
               } else {
-                vErrors.push(err715);
+                vErrors.push(err714);
               }
               errors++;
             }
           }
-          if (data281["taper-air-on"] !== void 0) {
-            let data288 = data281["taper-air-on"];
+          if (data282.clamp !== void 0) {
+            let data288 = data282.clamp;
             if (typeof data288 === "string") {
               if (func2(data288) > 120) {
-                const err716 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err715 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err715];
+                } else {
+                  vErrors.push(err715);
+                }
+                errors++;
+              }
+              if (func2(data288) < 1) {
+                const err716 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err716];
                 } else {
@@ -8673,30 +8672,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data288) < 1) {
-                const err717 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err717];
-                } else {
-                  vErrors.push(err717);
-                }
-                errors++;
-              }
             } else {
-              const err718 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err717 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err718];
+                vErrors = [err717];
               } else {
-                vErrors.push(err718);
+                vErrors.push(err717);
               }
               errors++;
             }
           }
-          if (data281["taper-air-off"] !== void 0) {
-            let data289 = data281["taper-air-off"];
+          if (data282["taper-air-on"] !== void 0) {
+            let data289 = data282["taper-air-on"];
             if (typeof data289 === "string") {
               if (func2(data289) > 120) {
-                const err719 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err718 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err718];
+                } else {
+                  vErrors.push(err718);
+                }
+                errors++;
+              }
+              if (func2(data289) < 1) {
+                const err719 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err719];
                 } else {
@@ -8704,30 +8703,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data289) < 1) {
-                const err720 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err720];
-                } else {
-                  vErrors.push(err720);
-                }
-                errors++;
-              }
             } else {
-              const err721 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err720 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err721];
+                vErrors = [err720];
               } else {
-                vErrors.push(err721);
+                vErrors.push(err720);
               }
               errors++;
             }
           }
-          if (data281["cover-open"] !== void 0) {
-            let data290 = data281["cover-open"];
+          if (data282["taper-air-off"] !== void 0) {
+            let data290 = data282["taper-air-off"];
             if (typeof data290 === "string") {
               if (func2(data290) > 120) {
-                const err722 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err721 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err721];
+                } else {
+                  vErrors.push(err721);
+                }
+                errors++;
+              }
+              if (func2(data290) < 1) {
+                const err722 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err722];
                 } else {
@@ -8735,30 +8734,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data290) < 1) {
-                const err723 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err723];
-                } else {
-                  vErrors.push(err723);
-                }
-                errors++;
-              }
             } else {
-              const err724 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err723 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err724];
+                vErrors = [err723];
               } else {
-                vErrors.push(err724);
+                vErrors.push(err723);
               }
               errors++;
             }
           }
-          if (data281["cover-close"] !== void 0) {
-            let data291 = data281["cover-close"];
+          if (data282["cover-open"] !== void 0) {
+            let data291 = data282["cover-open"];
             if (typeof data291 === "string") {
               if (func2(data291) > 120) {
-                const err725 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err724 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err724];
+                } else {
+                  vErrors.push(err724);
+                }
+                errors++;
+              }
+              if (func2(data291) < 1) {
+                const err725 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err725];
                 } else {
@@ -8766,30 +8765,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data291) < 1) {
-                const err726 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err726];
-                } else {
-                  vErrors.push(err726);
-                }
-                errors++;
-              }
             } else {
-              const err727 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err726 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err727];
+                vErrors = [err726];
               } else {
-                vErrors.push(err727);
+                vErrors.push(err726);
               }
               errors++;
             }
           }
-          if (data281["hood-up"] !== void 0) {
-            let data292 = data281["hood-up"];
+          if (data282["cover-close"] !== void 0) {
+            let data292 = data282["cover-close"];
             if (typeof data292 === "string") {
               if (func2(data292) > 120) {
-                const err728 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err727 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err727];
+                } else {
+                  vErrors.push(err727);
+                }
+                errors++;
+              }
+              if (func2(data292) < 1) {
+                const err728 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err728];
                 } else {
@@ -8797,30 +8796,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data292) < 1) {
-                const err729 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err729];
-                } else {
-                  vErrors.push(err729);
-                }
-                errors++;
-              }
             } else {
-              const err730 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err729 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err730];
+                vErrors = [err729];
               } else {
-                vErrors.push(err730);
+                vErrors.push(err729);
               }
               errors++;
             }
           }
-          if (data281["hood-down"] !== void 0) {
-            let data293 = data281["hood-down"];
+          if (data282["hood-up"] !== void 0) {
+            let data293 = data282["hood-up"];
             if (typeof data293 === "string") {
               if (func2(data293) > 120) {
-                const err731 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err730 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err730];
+                } else {
+                  vErrors.push(err730);
+                }
+                errors++;
+              }
+              if (func2(data293) < 1) {
+                const err731 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err731];
                 } else {
@@ -8828,30 +8827,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data293) < 1) {
-                const err732 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err732];
-                } else {
-                  vErrors.push(err732);
-                }
-                errors++;
-              }
             } else {
-              const err733 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err732 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err733];
+                vErrors = [err732];
               } else {
-                vErrors.push(err733);
+                vErrors.push(err732);
               }
               errors++;
             }
           }
-          if (data281.measure !== void 0) {
-            let data294 = data281.measure;
+          if (data282["hood-down"] !== void 0) {
+            let data294 = data282["hood-down"];
             if (typeof data294 === "string") {
               if (func2(data294) > 120) {
-                const err734 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err733 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err733];
+                } else {
+                  vErrors.push(err733);
+                }
+                errors++;
+              }
+              if (func2(data294) < 1) {
+                const err734 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err734];
                 } else {
@@ -8859,41 +8858,39 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data294) < 1) {
-                const err735 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err735];
-                } else {
-                  vErrors.push(err735);
-                }
-                errors++;
-              }
             } else {
-              const err736 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err735 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err736];
+                vErrors = [err735];
               } else {
-                vErrors.push(err736);
+                vErrors.push(err735);
               }
               errors++;
             }
           }
-        } else {
-          const err737 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err737];
-          } else {
-            vErrors.push(err737);
-          }
-          errors++;
-        }
-      }
-      if (data.machine !== void 0) {
-        let data295 = data.machine;
-        if (data295 && typeof data295 == "object" && !Array.isArray(data295)) {
-          for (const key47 in data295) {
-            if (!func1.call(schema31.properties.machine.properties, key47)) {
-              const err738 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key47 }, message: "must NOT have additional properties" };
+          if (data282.measure !== void 0) {
+            let data295 = data282.measure;
+            if (typeof data295 === "string") {
+              if (func2(data295) > 120) {
+                const err736 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err736];
+                } else {
+                  vErrors.push(err736);
+                }
+                errors++;
+              }
+              if (func2(data295) < 1) {
+                const err737 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err737];
+                } else {
+                  vErrors.push(err737);
+                }
+                errors++;
+              }
+            } else {
+              const err738 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err738];
               } else {
@@ -8902,81 +8899,83 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data295.travel !== void 0) {
-            let data296 = data295.travel;
-            if (data296 && typeof data296 == "object" && !Array.isArray(data296)) {
-              for (const key48 in data296) {
+        } else {
+          const err739 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err739];
+          } else {
+            vErrors.push(err739);
+          }
+          errors++;
+        }
+      }
+      if (data.machine !== void 0) {
+        let data296 = data.machine;
+        if (data296 && typeof data296 == "object" && !Array.isArray(data296)) {
+          for (const key47 in data296) {
+            if (!func1.call(schema31.properties.machine.properties, key47)) {
+              const err740 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key47 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err740];
+              } else {
+                vErrors.push(err740);
+              }
+              errors++;
+            }
+          }
+          if (data296.travel !== void 0) {
+            let data297 = data296.travel;
+            if (data297 && typeof data297 == "object" && !Array.isArray(data297)) {
+              for (const key48 in data297) {
                 if (!(key48 === "x" || key48 === "y" || key48 === "z" || key48 === "a" || key48 === "b" || key48 === "c")) {
-                  const err739 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key48 }, message: "must NOT have additional properties" };
+                  const err741 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key48 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err739];
+                    vErrors = [err741];
                   } else {
-                    vErrors.push(err739);
+                    vErrors.push(err741);
                   }
                   errors++;
                 }
               }
-              if (data296.x !== void 0) {
-                let data297 = data296.x;
-                if (Array.isArray(data297)) {
-                  if (data297.length > 2) {
-                    const err740 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data297.x !== void 0) {
+                let data298 = data297.x;
+                if (Array.isArray(data298)) {
+                  if (data298.length > 2) {
+                    const err742 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err740];
+                      vErrors = [err742];
                     } else {
-                      vErrors.push(err740);
+                      vErrors.push(err742);
                     }
                     errors++;
                   }
-                  if (data297.length < 2) {
-                    const err741 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data298.length < 2) {
+                    const err743 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err741];
+                      vErrors = [err743];
                     } else {
-                      vErrors.push(err741);
+                      vErrors.push(err743);
                     }
                     errors++;
                   }
-                  const len5 = data297.length;
+                  const len5 = data298.length;
                   for (let i7 = 0; i7 < len5; i7++) {
-                    let data298 = data297[i7];
-                    const _errs883 = errors;
-                    let valid239 = false;
-                    const _errs884 = errors;
-                    if (typeof data298 == "number" && isFinite(data298)) {
-                      if (data298 > 1e6 || isNaN(data298)) {
-                        const err742 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err742];
-                        } else {
-                          vErrors.push(err742);
-                        }
-                        errors++;
-                      }
-                      if (data298 < -1e6 || isNaN(data298)) {
-                        const err743 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err743];
-                        } else {
-                          vErrors.push(err743);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err744 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err744];
-                      } else {
-                        vErrors.push(err744);
-                      }
-                      errors++;
-                    }
-                    var _valid20 = _errs884 === errors;
-                    valid239 = valid239 || _valid20;
+                    let data299 = data298[i7];
                     const _errs886 = errors;
-                    if (typeof data298 === "string") {
-                      if (!pattern24.test(data298)) {
-                        const err745 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    let valid240 = false;
+                    const _errs887 = errors;
+                    if (typeof data299 == "number" && isFinite(data299)) {
+                      if (data299 > 1e6 || isNaN(data299)) {
+                        const err744 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err744];
+                        } else {
+                          vErrors.push(err744);
+                        }
+                        errors++;
+                      }
+                      if (data299 < -1e6 || isNaN(data299)) {
+                        const err745 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err745];
                         } else {
@@ -8985,7 +8984,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err746 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err746 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err746];
                       } else {
@@ -8993,21 +8992,43 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                    var _valid20 = _errs886 === errors;
-                    valid239 = valid239 || _valid20;
-                    if (!valid239) {
-                      const err747 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    var _valid20 = _errs887 === errors;
+                    valid240 = valid240 || _valid20;
+                    const _errs889 = errors;
+                    if (typeof data299 === "string") {
+                      if (!pattern24.test(data299)) {
+                        const err747 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err747];
+                        } else {
+                          vErrors.push(err747);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err748 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err747];
+                        vErrors = [err748];
                       } else {
-                        vErrors.push(err747);
+                        vErrors.push(err748);
+                      }
+                      errors++;
+                    }
+                    var _valid20 = _errs889 === errors;
+                    valid240 = valid240 || _valid20;
+                    if (!valid240) {
+                      const err749 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err749];
+                      } else {
+                        vErrors.push(err749);
                       }
                       errors++;
                     } else {
-                      errors = _errs883;
+                      errors = _errs886;
                       if (vErrors !== null) {
-                        if (_errs883) {
-                          vErrors.length = _errs883;
+                        if (_errs886) {
+                          vErrors.length = _errs886;
                         } else {
                           vErrors = null;
                         }
@@ -9015,76 +9036,54 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err748 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err750 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err748];
+                    vErrors = [err750];
                   } else {
-                    vErrors.push(err748);
+                    vErrors.push(err750);
                   }
                   errors++;
                 }
               }
-              if (data296.y !== void 0) {
-                let data299 = data296.y;
-                if (Array.isArray(data299)) {
-                  if (data299.length > 2) {
-                    const err749 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data297.y !== void 0) {
+                let data300 = data297.y;
+                if (Array.isArray(data300)) {
+                  if (data300.length > 2) {
+                    const err751 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err749];
+                      vErrors = [err751];
                     } else {
-                      vErrors.push(err749);
+                      vErrors.push(err751);
                     }
                     errors++;
                   }
-                  if (data299.length < 2) {
-                    const err750 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data300.length < 2) {
+                    const err752 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err750];
+                      vErrors = [err752];
                     } else {
-                      vErrors.push(err750);
+                      vErrors.push(err752);
                     }
                     errors++;
                   }
-                  const len6 = data299.length;
+                  const len6 = data300.length;
                   for (let i8 = 0; i8 < len6; i8++) {
-                    let data300 = data299[i8];
-                    const _errs892 = errors;
-                    let valid243 = false;
-                    const _errs893 = errors;
-                    if (typeof data300 == "number" && isFinite(data300)) {
-                      if (data300 > 1e6 || isNaN(data300)) {
-                        const err751 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err751];
-                        } else {
-                          vErrors.push(err751);
-                        }
-                        errors++;
-                      }
-                      if (data300 < -1e6 || isNaN(data300)) {
-                        const err752 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err752];
-                        } else {
-                          vErrors.push(err752);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err753 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err753];
-                      } else {
-                        vErrors.push(err753);
-                      }
-                      errors++;
-                    }
-                    var _valid21 = _errs893 === errors;
-                    valid243 = valid243 || _valid21;
+                    let data301 = data300[i8];
                     const _errs895 = errors;
-                    if (typeof data300 === "string") {
-                      if (!pattern24.test(data300)) {
-                        const err754 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    let valid244 = false;
+                    const _errs896 = errors;
+                    if (typeof data301 == "number" && isFinite(data301)) {
+                      if (data301 > 1e6 || isNaN(data301)) {
+                        const err753 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err753];
+                        } else {
+                          vErrors.push(err753);
+                        }
+                        errors++;
+                      }
+                      if (data301 < -1e6 || isNaN(data301)) {
+                        const err754 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err754];
                         } else {
@@ -9093,7 +9092,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err755 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err755 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err755];
                       } else {
@@ -9101,21 +9100,43 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                    var _valid21 = _errs895 === errors;
-                    valid243 = valid243 || _valid21;
-                    if (!valid243) {
-                      const err756 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    var _valid21 = _errs896 === errors;
+                    valid244 = valid244 || _valid21;
+                    const _errs898 = errors;
+                    if (typeof data301 === "string") {
+                      if (!pattern24.test(data301)) {
+                        const err756 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err756];
+                        } else {
+                          vErrors.push(err756);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err757 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err756];
+                        vErrors = [err757];
                       } else {
-                        vErrors.push(err756);
+                        vErrors.push(err757);
+                      }
+                      errors++;
+                    }
+                    var _valid21 = _errs898 === errors;
+                    valid244 = valid244 || _valid21;
+                    if (!valid244) {
+                      const err758 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err758];
+                      } else {
+                        vErrors.push(err758);
                       }
                       errors++;
                     } else {
-                      errors = _errs892;
+                      errors = _errs895;
                       if (vErrors !== null) {
-                        if (_errs892) {
-                          vErrors.length = _errs892;
+                        if (_errs895) {
+                          vErrors.length = _errs895;
                         } else {
                           vErrors = null;
                         }
@@ -9123,76 +9144,54 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err757 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err759 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err757];
+                    vErrors = [err759];
                   } else {
-                    vErrors.push(err757);
+                    vErrors.push(err759);
                   }
                   errors++;
                 }
               }
-              if (data296.z !== void 0) {
-                let data301 = data296.z;
-                if (Array.isArray(data301)) {
-                  if (data301.length > 2) {
-                    const err758 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data297.z !== void 0) {
+                let data302 = data297.z;
+                if (Array.isArray(data302)) {
+                  if (data302.length > 2) {
+                    const err760 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err758];
+                      vErrors = [err760];
                     } else {
-                      vErrors.push(err758);
+                      vErrors.push(err760);
                     }
                     errors++;
                   }
-                  if (data301.length < 2) {
-                    const err759 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data302.length < 2) {
+                    const err761 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err759];
+                      vErrors = [err761];
                     } else {
-                      vErrors.push(err759);
+                      vErrors.push(err761);
                     }
                     errors++;
                   }
-                  const len7 = data301.length;
+                  const len7 = data302.length;
                   for (let i9 = 0; i9 < len7; i9++) {
-                    let data302 = data301[i9];
-                    const _errs901 = errors;
-                    let valid247 = false;
-                    const _errs902 = errors;
-                    if (typeof data302 == "number" && isFinite(data302)) {
-                      if (data302 > 1e6 || isNaN(data302)) {
-                        const err760 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err760];
-                        } else {
-                          vErrors.push(err760);
-                        }
-                        errors++;
-                      }
-                      if (data302 < -1e6 || isNaN(data302)) {
-                        const err761 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err761];
-                        } else {
-                          vErrors.push(err761);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err762 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err762];
-                      } else {
-                        vErrors.push(err762);
-                      }
-                      errors++;
-                    }
-                    var _valid22 = _errs902 === errors;
-                    valid247 = valid247 || _valid22;
+                    let data303 = data302[i9];
                     const _errs904 = errors;
-                    if (typeof data302 === "string") {
-                      if (!pattern24.test(data302)) {
-                        const err763 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    let valid248 = false;
+                    const _errs905 = errors;
+                    if (typeof data303 == "number" && isFinite(data303)) {
+                      if (data303 > 1e6 || isNaN(data303)) {
+                        const err762 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err762];
+                        } else {
+                          vErrors.push(err762);
+                        }
+                        errors++;
+                      }
+                      if (data303 < -1e6 || isNaN(data303)) {
+                        const err763 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err763];
                         } else {
@@ -9201,7 +9200,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err764 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err764 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err764];
                       } else {
@@ -9209,21 +9208,43 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                    var _valid22 = _errs904 === errors;
-                    valid247 = valid247 || _valid22;
-                    if (!valid247) {
-                      const err765 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    var _valid22 = _errs905 === errors;
+                    valid248 = valid248 || _valid22;
+                    const _errs907 = errors;
+                    if (typeof data303 === "string") {
+                      if (!pattern24.test(data303)) {
+                        const err765 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err765];
+                        } else {
+                          vErrors.push(err765);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err766 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err765];
+                        vErrors = [err766];
                       } else {
-                        vErrors.push(err765);
+                        vErrors.push(err766);
+                      }
+                      errors++;
+                    }
+                    var _valid22 = _errs907 === errors;
+                    valid248 = valid248 || _valid22;
+                    if (!valid248) {
+                      const err767 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err767];
+                      } else {
+                        vErrors.push(err767);
                       }
                       errors++;
                     } else {
-                      errors = _errs901;
+                      errors = _errs904;
                       if (vErrors !== null) {
-                        if (_errs901) {
-                          vErrors.length = _errs901;
+                        if (_errs904) {
+                          vErrors.length = _errs904;
                         } else {
                           vErrors = null;
                         }
@@ -9231,220 +9252,196 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err766 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err768 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err766];
+                    vErrors = [err768];
                   } else {
-                    vErrors.push(err766);
+                    vErrors.push(err768);
                   }
                   errors++;
                 }
               }
-              if (data296.a !== void 0) {
-                let data303 = data296.a;
-                if (Array.isArray(data303)) {
-                  if (data303.length > 2) {
-                    const err767 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data297.a !== void 0) {
+                let data304 = data297.a;
+                if (Array.isArray(data304)) {
+                  if (data304.length > 2) {
+                    const err769 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err767];
+                      vErrors = [err769];
                     } else {
-                      vErrors.push(err767);
+                      vErrors.push(err769);
                     }
                     errors++;
                   }
-                  if (data303.length < 2) {
-                    const err768 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data304.length < 2) {
+                    const err770 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err768];
+                      vErrors = [err770];
                     } else {
-                      vErrors.push(err768);
+                      vErrors.push(err770);
                     }
                     errors++;
                   }
-                  const len8 = data303.length;
+                  const len8 = data304.length;
                   for (let i10 = 0; i10 < len8; i10++) {
-                    let data304 = data303[i10];
-                    if (typeof data304 == "number" && isFinite(data304)) {
-                      if (data304 > 36e6 || isNaN(data304)) {
-                        const err769 = { instancePath: instancePath + "/machine/travel/a/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/a/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                    let data305 = data304[i10];
+                    if (typeof data305 == "number" && isFinite(data305)) {
+                      if (data305 > 36e6 || isNaN(data305)) {
+                        const err771 = { instancePath: instancePath + "/machine/travel/a/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/a/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
                         if (vErrors === null) {
-                          vErrors = [err769];
+                          vErrors = [err771];
                         } else {
-                          vErrors.push(err769);
+                          vErrors.push(err771);
                         }
                         errors++;
                       }
-                      if (data304 < -36e6 || isNaN(data304)) {
-                        const err770 = { instancePath: instancePath + "/machine/travel/a/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/a/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                      if (data305 < -36e6 || isNaN(data305)) {
+                        const err772 = { instancePath: instancePath + "/machine/travel/a/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/a/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
                         if (vErrors === null) {
-                          vErrors = [err770];
+                          vErrors = [err772];
                         } else {
-                          vErrors.push(err770);
+                          vErrors.push(err772);
                         }
                         errors++;
                       }
                     } else {
-                      const err771 = { instancePath: instancePath + "/machine/travel/a/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/a/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err773 = { instancePath: instancePath + "/machine/travel/a/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/a/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err771];
+                        vErrors = [err773];
                       } else {
-                        vErrors.push(err771);
+                        vErrors.push(err773);
                       }
                       errors++;
                     }
                   }
                 } else {
-                  const err772 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err774 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err772];
+                    vErrors = [err774];
                   } else {
-                    vErrors.push(err772);
+                    vErrors.push(err774);
                   }
                   errors++;
                 }
               }
-              if (data296.b !== void 0) {
-                let data305 = data296.b;
-                if (Array.isArray(data305)) {
-                  if (data305.length > 2) {
-                    const err773 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data297.b !== void 0) {
+                let data306 = data297.b;
+                if (Array.isArray(data306)) {
+                  if (data306.length > 2) {
+                    const err775 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err773];
+                      vErrors = [err775];
                     } else {
-                      vErrors.push(err773);
+                      vErrors.push(err775);
                     }
                     errors++;
                   }
-                  if (data305.length < 2) {
-                    const err774 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data306.length < 2) {
+                    const err776 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err774];
+                      vErrors = [err776];
                     } else {
-                      vErrors.push(err774);
+                      vErrors.push(err776);
                     }
                     errors++;
                   }
-                  const len9 = data305.length;
+                  const len9 = data306.length;
                   for (let i11 = 0; i11 < len9; i11++) {
-                    let data306 = data305[i11];
-                    if (typeof data306 == "number" && isFinite(data306)) {
-                      if (data306 > 36e6 || isNaN(data306)) {
-                        const err775 = { instancePath: instancePath + "/machine/travel/b/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/b/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                    let data307 = data306[i11];
+                    if (typeof data307 == "number" && isFinite(data307)) {
+                      if (data307 > 36e6 || isNaN(data307)) {
+                        const err777 = { instancePath: instancePath + "/machine/travel/b/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/b/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
                         if (vErrors === null) {
-                          vErrors = [err775];
+                          vErrors = [err777];
                         } else {
-                          vErrors.push(err775);
+                          vErrors.push(err777);
                         }
                         errors++;
                       }
-                      if (data306 < -36e6 || isNaN(data306)) {
-                        const err776 = { instancePath: instancePath + "/machine/travel/b/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/b/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                      if (data307 < -36e6 || isNaN(data307)) {
+                        const err778 = { instancePath: instancePath + "/machine/travel/b/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/b/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
                         if (vErrors === null) {
-                          vErrors = [err776];
+                          vErrors = [err778];
                         } else {
-                          vErrors.push(err776);
+                          vErrors.push(err778);
                         }
                         errors++;
                       }
                     } else {
-                      const err777 = { instancePath: instancePath + "/machine/travel/b/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/b/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err779 = { instancePath: instancePath + "/machine/travel/b/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/b/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err777];
+                        vErrors = [err779];
                       } else {
-                        vErrors.push(err777);
+                        vErrors.push(err779);
                       }
                       errors++;
                     }
                   }
                 } else {
-                  const err778 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err780 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err778];
+                    vErrors = [err780];
                   } else {
-                    vErrors.push(err778);
+                    vErrors.push(err780);
                   }
                   errors++;
                 }
               }
-              if (data296.c !== void 0) {
-                let data307 = data296.c;
-                if (Array.isArray(data307)) {
-                  if (data307.length > 2) {
-                    const err779 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data297.c !== void 0) {
+                let data308 = data297.c;
+                if (Array.isArray(data308)) {
+                  if (data308.length > 2) {
+                    const err781 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err779];
+                      vErrors = [err781];
                     } else {
-                      vErrors.push(err779);
+                      vErrors.push(err781);
                     }
                     errors++;
                   }
-                  if (data307.length < 2) {
-                    const err780 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data308.length < 2) {
+                    const err782 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err780];
+                      vErrors = [err782];
                     } else {
-                      vErrors.push(err780);
+                      vErrors.push(err782);
                     }
                     errors++;
                   }
-                  const len10 = data307.length;
+                  const len10 = data308.length;
                   for (let i12 = 0; i12 < len10; i12++) {
-                    let data308 = data307[i12];
-                    if (typeof data308 == "number" && isFinite(data308)) {
-                      if (data308 > 36e6 || isNaN(data308)) {
-                        const err781 = { instancePath: instancePath + "/machine/travel/c/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/c/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                    let data309 = data308[i12];
+                    if (typeof data309 == "number" && isFinite(data309)) {
+                      if (data309 > 36e6 || isNaN(data309)) {
+                        const err783 = { instancePath: instancePath + "/machine/travel/c/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/c/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
                         if (vErrors === null) {
-                          vErrors = [err781];
+                          vErrors = [err783];
                         } else {
-                          vErrors.push(err781);
+                          vErrors.push(err783);
                         }
                         errors++;
                       }
-                      if (data308 < -36e6 || isNaN(data308)) {
-                        const err782 = { instancePath: instancePath + "/machine/travel/c/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/c/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                      if (data309 < -36e6 || isNaN(data309)) {
+                        const err784 = { instancePath: instancePath + "/machine/travel/c/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/c/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
                         if (vErrors === null) {
-                          vErrors = [err782];
+                          vErrors = [err784];
                         } else {
-                          vErrors.push(err782);
+                          vErrors.push(err784);
                         }
                         errors++;
                       }
                     } else {
-                      const err783 = { instancePath: instancePath + "/machine/travel/c/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/c/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err785 = { instancePath: instancePath + "/machine/travel/c/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/c/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err783];
+                        vErrors = [err785];
                       } else {
-                        vErrors.push(err783);
+                        vErrors.push(err785);
                       }
                       errors++;
                     }
                   }
                 } else {
-                  const err784 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-                  if (vErrors === null) {
-                    vErrors = [err784];
-                  } else {
-                    vErrors.push(err784);
-                  }
-                  errors++;
-                }
-              }
-            } else {
-              const err785 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err785];
-              } else {
-                vErrors.push(err785);
-              }
-              errors++;
-            }
-          }
-          if (data295.spindle !== void 0) {
-            let data309 = data295.spindle;
-            if (data309 && typeof data309 == "object" && !Array.isArray(data309)) {
-              for (const key49 in data309) {
-                if (!(key49 === "min-rpm" || key49 === "max-rpm" || key49 === "spin-up" || key49 === "spin-down" || key49 === "coast-down" || key49 === "orient")) {
-                  const err786 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key49 }, message: "must NOT have additional properties" };
+                  const err786 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
                     vErrors = [err786];
                   } else {
@@ -9453,42 +9450,44 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data309["min-rpm"] !== void 0) {
-                let data310 = data309["min-rpm"];
-                if (typeof data310 == "number" && isFinite(data310)) {
-                  if (data310 > 1e6 || isNaN(data310)) {
-                    const err787 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err787];
-                    } else {
-                      vErrors.push(err787);
-                    }
-                    errors++;
-                  }
-                  if (data310 < 0 || isNaN(data310)) {
-                    const err788 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err788];
-                    } else {
-                      vErrors.push(err788);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err789 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+            } else {
+              const err787 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err787];
+              } else {
+                vErrors.push(err787);
+              }
+              errors++;
+            }
+          }
+          if (data296.spindle !== void 0) {
+            let data310 = data296.spindle;
+            if (data310 && typeof data310 == "object" && !Array.isArray(data310)) {
+              for (const key49 in data310) {
+                if (!(key49 === "min-rpm" || key49 === "max-rpm" || key49 === "spin-up" || key49 === "spin-down" || key49 === "coast-down" || key49 === "orient")) {
+                  const err788 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key49 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err789];
+                    vErrors = [err788];
                   } else {
-                    vErrors.push(err789);
+                    vErrors.push(err788);
                   }
                   errors++;
                 }
               }
-              if (data309["max-rpm"] !== void 0) {
-                let data311 = data309["max-rpm"];
+              if (data310["min-rpm"] !== void 0) {
+                let data311 = data310["min-rpm"];
                 if (typeof data311 == "number" && isFinite(data311)) {
                   if (data311 > 1e6 || isNaN(data311)) {
-                    const err790 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    const err789 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err789];
+                    } else {
+                      vErrors.push(err789);
+                    }
+                    errors++;
+                  }
+                  if (data311 < 0 || isNaN(data311)) {
+                    const err790 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err790];
                     } else {
@@ -9496,30 +9495,30 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data311 <= 0 || isNaN(data311)) {
-                    const err791 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err791];
-                    } else {
-                      vErrors.push(err791);
-                    }
-                    errors++;
-                  }
                 } else {
-                  const err792 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err791 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
-                    vErrors = [err792];
+                    vErrors = [err791];
                   } else {
-                    vErrors.push(err792);
+                    vErrors.push(err791);
                   }
                   errors++;
                 }
               }
-              if (data309["spin-up"] !== void 0) {
-                let data312 = data309["spin-up"];
-                if (typeof data312 === "string") {
-                  if (!pattern89.test(data312)) {
-                    const err793 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+              if (data310["max-rpm"] !== void 0) {
+                let data312 = data310["max-rpm"];
+                if (typeof data312 == "number" && isFinite(data312)) {
+                  if (data312 > 1e6 || isNaN(data312)) {
+                    const err792 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err792];
+                    } else {
+                      vErrors.push(err792);
+                    }
+                    errors++;
+                  }
+                  if (data312 <= 0 || isNaN(data312)) {
+                    const err793 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                     if (vErrors === null) {
                       vErrors = [err793];
                     } else {
@@ -9528,7 +9527,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err794 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err794 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err794];
                   } else {
@@ -9537,11 +9536,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data309["spin-down"] !== void 0) {
-                let data313 = data309["spin-down"];
+              if (data310["spin-up"] !== void 0) {
+                let data313 = data310["spin-up"];
                 if (typeof data313 === "string") {
                   if (!pattern89.test(data313)) {
-                    const err795 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    const err795 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
                     if (vErrors === null) {
                       vErrors = [err795];
                     } else {
@@ -9550,7 +9549,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err796 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err796 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err796];
                   } else {
@@ -9559,11 +9558,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data309["coast-down"] !== void 0) {
-                let data314 = data309["coast-down"];
+              if (data310["spin-down"] !== void 0) {
+                let data314 = data310["spin-down"];
                 if (typeof data314 === "string") {
                   if (!pattern89.test(data314)) {
-                    const err797 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    const err797 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
                     if (vErrors === null) {
                       vErrors = [err797];
                     } else {
@@ -9572,7 +9571,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err798 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err798 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err798];
                   } else {
@@ -9581,19 +9580,20 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data309.orient !== void 0) {
-                let data315 = data309.orient;
-                if (typeof data315 !== "string") {
-                  const err799 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err799];
-                  } else {
-                    vErrors.push(err799);
+              if (data310["coast-down"] !== void 0) {
+                let data315 = data310["coast-down"];
+                if (typeof data315 === "string") {
+                  if (!pattern89.test(data315)) {
+                    const err799 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err799];
+                    } else {
+                      vErrors.push(err799);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data315 === "yes" || data315 === "no")) {
-                  const err800 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                } else {
+                  const err800 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err800];
                   } else {
@@ -9602,22 +9602,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err801 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err801];
-              } else {
-                vErrors.push(err801);
-              }
-              errors++;
-            }
-          }
-          if (data295.signals !== void 0) {
-            let data316 = data295.signals;
-            if (data316 && typeof data316 == "object" && !Array.isArray(data316)) {
-              for (const key50 in data316) {
-                if (!(key50 === "at-speed" || key50 === "stopped" || key50 === "released" || key50 === "clamped" || key50 === "tool-present" || key50 === "air" || key50 === "hold-down")) {
-                  const err802 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key50 }, message: "must NOT have additional properties" };
+              if (data310.orient !== void 0) {
+                let data316 = data310.orient;
+                if (typeof data316 !== "string") {
+                  const err801 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err801];
+                  } else {
+                    vErrors.push(err801);
+                  }
+                  errors++;
+                }
+                if (!(data316 === "yes" || data316 === "no")) {
+                  const err802 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err802];
                   } else {
@@ -9626,434 +9623,458 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data316["at-speed"] !== void 0) {
-                let data317 = data316["at-speed"];
-                const _errs941 = errors;
-                let valid260 = false;
-                const _errs942 = errors;
-                if (!(typeof data317 == "number" && (!(data317 % 1) && !isNaN(data317)) && isFinite(data317))) {
-                  const err803 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+            } else {
+              const err803 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err803];
+              } else {
+                vErrors.push(err803);
+              }
+              errors++;
+            }
+          }
+          if (data296.signals !== void 0) {
+            let data317 = data296.signals;
+            if (data317 && typeof data317 == "object" && !Array.isArray(data317)) {
+              for (const key50 in data317) {
+                if (!(key50 === "at-speed" || key50 === "stopped" || key50 === "released" || key50 === "clamped" || key50 === "tool-present" || key50 === "air" || key50 === "hold-down")) {
+                  const err804 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key50 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err803];
+                    vErrors = [err804];
                   } else {
-                    vErrors.push(err803);
+                    vErrors.push(err804);
                   }
                   errors++;
-                }
-                if (typeof data317 == "number" && isFinite(data317)) {
-                  if (data317 > 9999 || isNaN(data317)) {
-                    const err804 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                    if (vErrors === null) {
-                      vErrors = [err804];
-                    } else {
-                      vErrors.push(err804);
-                    }
-                    errors++;
-                  }
-                  if (data317 < 0 || isNaN(data317)) {
-                    const err805 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err805];
-                    } else {
-                      vErrors.push(err805);
-                    }
-                    errors++;
-                  }
-                }
-                var _valid23 = _errs942 === errors;
-                valid260 = valid260 || _valid23;
-                const _errs944 = errors;
-                if (!validate21(data317, { instancePath: instancePath + "/machine/signals/at-speed", parentData: data316, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid23 = _errs944 === errors;
-                valid260 = valid260 || _valid23;
-                if (!valid260) {
-                  const err806 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err806];
-                  } else {
-                    vErrors.push(err806);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs941;
-                  if (vErrors !== null) {
-                    if (_errs941) {
-                      vErrors.length = _errs941;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data316.stopped !== void 0) {
-                let data318 = data316.stopped;
-                const _errs946 = errors;
+              if (data317["at-speed"] !== void 0) {
+                let data318 = data317["at-speed"];
+                const _errs944 = errors;
                 let valid261 = false;
-                const _errs947 = errors;
+                const _errs945 = errors;
                 if (!(typeof data318 == "number" && (!(data318 % 1) && !isNaN(data318)) && isFinite(data318))) {
-                  const err807 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err805 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err807];
+                    vErrors = [err805];
                   } else {
-                    vErrors.push(err807);
+                    vErrors.push(err805);
                   }
                   errors++;
                 }
                 if (typeof data318 == "number" && isFinite(data318)) {
                   if (data318 > 9999 || isNaN(data318)) {
-                    const err808 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err806 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err808];
+                      vErrors = [err806];
                     } else {
-                      vErrors.push(err808);
+                      vErrors.push(err806);
                     }
                     errors++;
                   }
                   if (data318 < 0 || isNaN(data318)) {
-                    const err809 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err807 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err809];
+                      vErrors = [err807];
                     } else {
-                      vErrors.push(err809);
+                      vErrors.push(err807);
                     }
                     errors++;
                   }
                 }
-                var _valid24 = _errs947 === errors;
-                valid261 = valid261 || _valid24;
-                const _errs949 = errors;
-                if (!validate21(data318, { instancePath: instancePath + "/machine/signals/stopped", parentData: data316, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
+                var _valid23 = _errs945 === errors;
+                valid261 = valid261 || _valid23;
+                const _errs947 = errors;
+                if (!validate21(data318, { instancePath: instancePath + "/machine/signals/at-speed", parentData: data317, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid24 = _errs949 === errors;
-                valid261 = valid261 || _valid24;
+                var _valid23 = _errs947 === errors;
+                valid261 = valid261 || _valid23;
                 if (!valid261) {
-                  const err810 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  const err808 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err810];
+                    vErrors = [err808];
                   } else {
-                    vErrors.push(err810);
+                    vErrors.push(err808);
                   }
                   errors++;
                 } else {
-                  errors = _errs946;
+                  errors = _errs944;
                   if (vErrors !== null) {
-                    if (_errs946) {
-                      vErrors.length = _errs946;
+                    if (_errs944) {
+                      vErrors.length = _errs944;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data316.released !== void 0) {
-                let data319 = data316.released;
-                const _errs951 = errors;
+              if (data317.stopped !== void 0) {
+                let data319 = data317.stopped;
+                const _errs949 = errors;
                 let valid262 = false;
-                const _errs952 = errors;
+                const _errs950 = errors;
                 if (!(typeof data319 == "number" && (!(data319 % 1) && !isNaN(data319)) && isFinite(data319))) {
-                  const err811 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err809 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err811];
+                    vErrors = [err809];
                   } else {
-                    vErrors.push(err811);
+                    vErrors.push(err809);
                   }
                   errors++;
                 }
                 if (typeof data319 == "number" && isFinite(data319)) {
                   if (data319 > 9999 || isNaN(data319)) {
-                    const err812 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err810 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err812];
+                      vErrors = [err810];
                     } else {
-                      vErrors.push(err812);
+                      vErrors.push(err810);
                     }
                     errors++;
                   }
                   if (data319 < 0 || isNaN(data319)) {
-                    const err813 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err811 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err813];
+                      vErrors = [err811];
                     } else {
-                      vErrors.push(err813);
+                      vErrors.push(err811);
                     }
                     errors++;
                   }
                 }
-                var _valid25 = _errs952 === errors;
-                valid262 = valid262 || _valid25;
-                const _errs954 = errors;
-                if (!validate21(data319, { instancePath: instancePath + "/machine/signals/released", parentData: data316, parentDataProperty: "released", rootData, dynamicAnchors })) {
+                var _valid24 = _errs950 === errors;
+                valid262 = valid262 || _valid24;
+                const _errs952 = errors;
+                if (!validate21(data319, { instancePath: instancePath + "/machine/signals/stopped", parentData: data317, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid25 = _errs954 === errors;
-                valid262 = valid262 || _valid25;
+                var _valid24 = _errs952 === errors;
+                valid262 = valid262 || _valid24;
                 if (!valid262) {
-                  const err814 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  const err812 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err814];
+                    vErrors = [err812];
                   } else {
-                    vErrors.push(err814);
+                    vErrors.push(err812);
                   }
                   errors++;
                 } else {
-                  errors = _errs951;
+                  errors = _errs949;
                   if (vErrors !== null) {
-                    if (_errs951) {
-                      vErrors.length = _errs951;
+                    if (_errs949) {
+                      vErrors.length = _errs949;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data316.clamped !== void 0) {
-                let data320 = data316.clamped;
-                const _errs956 = errors;
+              if (data317.released !== void 0) {
+                let data320 = data317.released;
+                const _errs954 = errors;
                 let valid263 = false;
-                const _errs957 = errors;
+                const _errs955 = errors;
                 if (!(typeof data320 == "number" && (!(data320 % 1) && !isNaN(data320)) && isFinite(data320))) {
-                  const err815 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err813 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err815];
+                    vErrors = [err813];
                   } else {
-                    vErrors.push(err815);
+                    vErrors.push(err813);
                   }
                   errors++;
                 }
                 if (typeof data320 == "number" && isFinite(data320)) {
                   if (data320 > 9999 || isNaN(data320)) {
-                    const err816 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err814 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err816];
+                      vErrors = [err814];
                     } else {
-                      vErrors.push(err816);
+                      vErrors.push(err814);
                     }
                     errors++;
                   }
                   if (data320 < 0 || isNaN(data320)) {
-                    const err817 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err815 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err817];
+                      vErrors = [err815];
                     } else {
-                      vErrors.push(err817);
+                      vErrors.push(err815);
                     }
                     errors++;
                   }
                 }
-                var _valid26 = _errs957 === errors;
-                valid263 = valid263 || _valid26;
-                const _errs959 = errors;
-                if (!validate21(data320, { instancePath: instancePath + "/machine/signals/clamped", parentData: data316, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
+                var _valid25 = _errs955 === errors;
+                valid263 = valid263 || _valid25;
+                const _errs957 = errors;
+                if (!validate21(data320, { instancePath: instancePath + "/machine/signals/released", parentData: data317, parentDataProperty: "released", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid26 = _errs959 === errors;
-                valid263 = valid263 || _valid26;
+                var _valid25 = _errs957 === errors;
+                valid263 = valid263 || _valid25;
                 if (!valid263) {
-                  const err818 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  const err816 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err818];
+                    vErrors = [err816];
                   } else {
-                    vErrors.push(err818);
+                    vErrors.push(err816);
                   }
                   errors++;
                 } else {
-                  errors = _errs956;
+                  errors = _errs954;
                   if (vErrors !== null) {
-                    if (_errs956) {
-                      vErrors.length = _errs956;
+                    if (_errs954) {
+                      vErrors.length = _errs954;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data316["tool-present"] !== void 0) {
-                let data321 = data316["tool-present"];
-                const _errs961 = errors;
+              if (data317.clamped !== void 0) {
+                let data321 = data317.clamped;
+                const _errs959 = errors;
                 let valid264 = false;
-                const _errs962 = errors;
+                const _errs960 = errors;
                 if (!(typeof data321 == "number" && (!(data321 % 1) && !isNaN(data321)) && isFinite(data321))) {
-                  const err819 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err817 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err819];
+                    vErrors = [err817];
                   } else {
-                    vErrors.push(err819);
+                    vErrors.push(err817);
                   }
                   errors++;
                 }
                 if (typeof data321 == "number" && isFinite(data321)) {
                   if (data321 > 9999 || isNaN(data321)) {
-                    const err820 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err818 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err820];
+                      vErrors = [err818];
                     } else {
-                      vErrors.push(err820);
+                      vErrors.push(err818);
                     }
                     errors++;
                   }
                   if (data321 < 0 || isNaN(data321)) {
-                    const err821 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err819 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err821];
+                      vErrors = [err819];
                     } else {
-                      vErrors.push(err821);
+                      vErrors.push(err819);
                     }
                     errors++;
                   }
                 }
-                var _valid27 = _errs962 === errors;
-                valid264 = valid264 || _valid27;
-                const _errs964 = errors;
-                if (!validate21(data321, { instancePath: instancePath + "/machine/signals/tool-present", parentData: data316, parentDataProperty: "tool-present", rootData, dynamicAnchors })) {
+                var _valid26 = _errs960 === errors;
+                valid264 = valid264 || _valid26;
+                const _errs962 = errors;
+                if (!validate21(data321, { instancePath: instancePath + "/machine/signals/clamped", parentData: data317, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid27 = _errs964 === errors;
-                valid264 = valid264 || _valid27;
+                var _valid26 = _errs962 === errors;
+                valid264 = valid264 || _valid26;
                 if (!valid264) {
-                  const err822 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  const err820 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err822];
+                    vErrors = [err820];
                   } else {
-                    vErrors.push(err822);
+                    vErrors.push(err820);
                   }
                   errors++;
                 } else {
-                  errors = _errs961;
+                  errors = _errs959;
                   if (vErrors !== null) {
-                    if (_errs961) {
-                      vErrors.length = _errs961;
+                    if (_errs959) {
+                      vErrors.length = _errs959;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data316.air !== void 0) {
-                let data322 = data316.air;
-                const _errs966 = errors;
+              if (data317["tool-present"] !== void 0) {
+                let data322 = data317["tool-present"];
+                const _errs964 = errors;
                 let valid265 = false;
-                const _errs967 = errors;
+                const _errs965 = errors;
                 if (!(typeof data322 == "number" && (!(data322 % 1) && !isNaN(data322)) && isFinite(data322))) {
-                  const err823 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err821 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err823];
+                    vErrors = [err821];
                   } else {
-                    vErrors.push(err823);
+                    vErrors.push(err821);
                   }
                   errors++;
                 }
                 if (typeof data322 == "number" && isFinite(data322)) {
                   if (data322 > 9999 || isNaN(data322)) {
-                    const err824 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err822 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err824];
+                      vErrors = [err822];
                     } else {
-                      vErrors.push(err824);
+                      vErrors.push(err822);
                     }
                     errors++;
                   }
                   if (data322 < 0 || isNaN(data322)) {
-                    const err825 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err823 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err825];
+                      vErrors = [err823];
                     } else {
-                      vErrors.push(err825);
+                      vErrors.push(err823);
                     }
                     errors++;
                   }
                 }
-                var _valid28 = _errs967 === errors;
-                valid265 = valid265 || _valid28;
-                const _errs969 = errors;
-                if (!validate21(data322, { instancePath: instancePath + "/machine/signals/air", parentData: data316, parentDataProperty: "air", rootData, dynamicAnchors })) {
+                var _valid27 = _errs965 === errors;
+                valid265 = valid265 || _valid27;
+                const _errs967 = errors;
+                if (!validate21(data322, { instancePath: instancePath + "/machine/signals/tool-present", parentData: data317, parentDataProperty: "tool-present", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid28 = _errs969 === errors;
-                valid265 = valid265 || _valid28;
+                var _valid27 = _errs967 === errors;
+                valid265 = valid265 || _valid27;
                 if (!valid265) {
-                  const err826 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  const err824 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err826];
+                    vErrors = [err824];
                   } else {
-                    vErrors.push(err826);
+                    vErrors.push(err824);
                   }
                   errors++;
                 } else {
-                  errors = _errs966;
+                  errors = _errs964;
                   if (vErrors !== null) {
-                    if (_errs966) {
-                      vErrors.length = _errs966;
+                    if (_errs964) {
+                      vErrors.length = _errs964;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data316["hold-down"] !== void 0) {
-                let data323 = data316["hold-down"];
-                const _errs971 = errors;
+              if (data317.air !== void 0) {
+                let data323 = data317.air;
+                const _errs969 = errors;
                 let valid266 = false;
-                const _errs972 = errors;
+                const _errs970 = errors;
                 if (!(typeof data323 == "number" && (!(data323 % 1) && !isNaN(data323)) && isFinite(data323))) {
-                  const err827 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err825 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err827];
+                    vErrors = [err825];
                   } else {
-                    vErrors.push(err827);
+                    vErrors.push(err825);
                   }
                   errors++;
                 }
                 if (typeof data323 == "number" && isFinite(data323)) {
                   if (data323 > 9999 || isNaN(data323)) {
-                    const err828 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err826 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err828];
+                      vErrors = [err826];
                     } else {
-                      vErrors.push(err828);
+                      vErrors.push(err826);
                     }
                     errors++;
                   }
                   if (data323 < 0 || isNaN(data323)) {
-                    const err829 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err827 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err829];
+                      vErrors = [err827];
                     } else {
-                      vErrors.push(err829);
+                      vErrors.push(err827);
                     }
                     errors++;
                   }
                 }
-                var _valid29 = _errs972 === errors;
-                valid266 = valid266 || _valid29;
-                const _errs974 = errors;
-                if (!validate21(data323, { instancePath: instancePath + "/machine/signals/hold-down", parentData: data316, parentDataProperty: "hold-down", rootData, dynamicAnchors })) {
+                var _valid28 = _errs970 === errors;
+                valid266 = valid266 || _valid28;
+                const _errs972 = errors;
+                if (!validate21(data323, { instancePath: instancePath + "/machine/signals/air", parentData: data317, parentDataProperty: "air", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid29 = _errs974 === errors;
-                valid266 = valid266 || _valid29;
+                var _valid28 = _errs972 === errors;
+                valid266 = valid266 || _valid28;
                 if (!valid266) {
-                  const err830 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  const err828 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err830];
+                    vErrors = [err828];
                   } else {
-                    vErrors.push(err830);
+                    vErrors.push(err828);
                   }
                   errors++;
                 } else {
-                  errors = _errs971;
+                  errors = _errs969;
                   if (vErrors !== null) {
-                    if (_errs971) {
-                      vErrors.length = _errs971;
+                    if (_errs969) {
+                      vErrors.length = _errs969;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data317["hold-down"] !== void 0) {
+                let data324 = data317["hold-down"];
+                const _errs974 = errors;
+                let valid267 = false;
+                const _errs975 = errors;
+                if (!(typeof data324 == "number" && (!(data324 % 1) && !isNaN(data324)) && isFinite(data324))) {
+                  const err829 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  if (vErrors === null) {
+                    vErrors = [err829];
+                  } else {
+                    vErrors.push(err829);
+                  }
+                  errors++;
+                }
+                if (typeof data324 == "number" && isFinite(data324)) {
+                  if (data324 > 9999 || isNaN(data324)) {
+                    const err830 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err830];
+                    } else {
+                      vErrors.push(err830);
+                    }
+                    errors++;
+                  }
+                  if (data324 < 0 || isNaN(data324)) {
+                    const err831 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err831];
+                    } else {
+                      vErrors.push(err831);
+                    }
+                    errors++;
+                  }
+                }
+                var _valid29 = _errs975 === errors;
+                valid267 = valid267 || _valid29;
+                const _errs977 = errors;
+                if (!validate21(data324, { instancePath: instancePath + "/machine/signals/hold-down", parentData: data317, parentDataProperty: "hold-down", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid29 = _errs977 === errors;
+                valid267 = valid267 || _valid29;
+                if (!valid267) {
+                  const err832 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err832];
+                  } else {
+                    vErrors.push(err832);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs974;
+                  if (vErrors !== null) {
+                    if (_errs974) {
+                      vErrors.length = _errs974;
                     } else {
                       vErrors = null;
                     }
@@ -10061,42 +10082,21 @@ var compiled = (() => {
                 }
               }
             } else {
-              const err831 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err833 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err831];
+                vErrors = [err833];
               } else {
-                vErrors.push(err831);
+                vErrors.push(err833);
               }
               errors++;
             }
           }
-          if (data295.waits !== void 0) {
-            let data324 = data295.waits;
-            if (data324 && typeof data324 == "object" && !Array.isArray(data324)) {
-              for (const key51 in data324) {
+          if (data296.waits !== void 0) {
+            let data325 = data296.waits;
+            if (data325 && typeof data325 == "object" && !Array.isArray(data325)) {
+              for (const key51 in data325) {
                 if (!(key51 === "on-timeout")) {
-                  const err832 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key51 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err832];
-                  } else {
-                    vErrors.push(err832);
-                  }
-                  errors++;
-                }
-              }
-              if (data324["on-timeout"] !== void 0) {
-                let data325 = data324["on-timeout"];
-                if (typeof data325 !== "string") {
-                  const err833 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err833];
-                  } else {
-                    vErrors.push(err833);
-                  }
-                  errors++;
-                }
-                if (!(data325 === "alarm" || data325 === "continues")) {
-                  const err834 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.waits.properties["on-timeout"].enum }, message: "must be equal to one of the allowed values" };
+                  const err834 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key51 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err834];
                   } else {
@@ -10105,29 +10105,29 @@ var compiled = (() => {
                   errors++;
                 }
               }
+              if (data325["on-timeout"] !== void 0) {
+                let data326 = data325["on-timeout"];
+                if (typeof data326 !== "string") {
+                  const err835 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err835];
+                  } else {
+                    vErrors.push(err835);
+                  }
+                  errors++;
+                }
+                if (!(data326 === "alarm" || data326 === "continues")) {
+                  const err836 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.waits.properties["on-timeout"].enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err836];
+                  } else {
+                    vErrors.push(err836);
+                  }
+                  errors++;
+                }
+              }
             } else {
-              const err835 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err835];
-              } else {
-                vErrors.push(err835);
-              }
-              errors++;
-            }
-          }
-          if (data295.swap !== void 0) {
-            let data326 = data295.swap;
-            if (typeof data326 !== "string") {
-              const err836 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err836];
-              } else {
-                vErrors.push(err836);
-              }
-              errors++;
-            }
-            if (!(data326 === "controller" || data326 === "rack" || data326 === "operator")) {
-              const err837 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.swap.enum }, message: "must be equal to one of the allowed values" };
+              const err837 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err837];
               } else {
@@ -10136,33 +10136,33 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data295["change-effects"] !== void 0) {
-            let data327 = data295["change-effects"];
-            if (data327 && typeof data327 == "object" && !Array.isArray(data327)) {
-              for (const key52 in data327) {
-                if (!(key52 === "position" || key52 === "spindle" || key52 === "coolant" || key52 === "length-offset")) {
-                  const err838 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key52 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err838];
-                  } else {
-                    vErrors.push(err838);
-                  }
-                  errors++;
-                }
+          if (data296.swap !== void 0) {
+            let data327 = data296.swap;
+            if (typeof data327 !== "string") {
+              const err838 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err838];
+              } else {
+                vErrors.push(err838);
               }
-              if (data327.position !== void 0) {
-                let data328 = data327.position;
-                if (typeof data328 !== "string") {
-                  const err839 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err839];
-                  } else {
-                    vErrors.push(err839);
-                  }
-                  errors++;
-                }
-                if (!(data328 === "unchanged" || data328 === "unknown" || data328 === "swap-height")) {
-                  const err840 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
+              errors++;
+            }
+            if (!(data327 === "controller" || data327 === "rack" || data327 === "operator")) {
+              const err839 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.swap.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err839];
+              } else {
+                vErrors.push(err839);
+              }
+              errors++;
+            }
+          }
+          if (data296["change-effects"] !== void 0) {
+            let data328 = data296["change-effects"];
+            if (data328 && typeof data328 == "object" && !Array.isArray(data328)) {
+              for (const key52 in data328) {
+                if (!(key52 === "position" || key52 === "spindle" || key52 === "coolant" || key52 === "length-offset")) {
+                  const err840 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key52 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err840];
                   } else {
@@ -10171,10 +10171,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data327.spindle !== void 0) {
-                let data329 = data327.spindle;
+              if (data328.position !== void 0) {
+                let data329 = data328.position;
                 if (typeof data329 !== "string") {
-                  const err841 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err841 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err841];
                   } else {
@@ -10182,8 +10182,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data329 === "unchanged" || data329 === "stopped")) {
-                  const err842 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data329 === "unchanged" || data329 === "unknown" || data329 === "swap-height")) {
+                  const err842 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err842];
                   } else {
@@ -10192,10 +10192,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data327.coolant !== void 0) {
-                let data330 = data327.coolant;
+              if (data328.spindle !== void 0) {
+                let data330 = data328.spindle;
                 if (typeof data330 !== "string") {
-                  const err843 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err843 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err843];
                   } else {
@@ -10203,8 +10203,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data330 === "unchanged" || data330 === "off")) {
-                  const err844 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data330 === "unchanged" || data330 === "stopped" || data330 === "restarts")) {
+                  const err844 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err844];
                   } else {
@@ -10213,10 +10213,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data327["length-offset"] !== void 0) {
-                let data331 = data327["length-offset"];
+              if (data328.coolant !== void 0) {
+                let data331 = data328.coolant;
                 if (typeof data331 !== "string") {
-                  const err845 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err845 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err845];
                   } else {
@@ -10224,8 +10224,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data331 === "unchanged" || data331 === "active" || data331 === "cancelled")) {
-                  const err846 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                if (!(data331 === "unchanged" || data331 === "off")) {
+                  const err846 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err846];
                   } else {
@@ -10234,22 +10234,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err847 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err847];
-              } else {
-                vErrors.push(err847);
-              }
-              errors++;
-            }
-          }
-          if (data295["measure-effects"] !== void 0) {
-            let data332 = data295["measure-effects"];
-            if (data332 && typeof data332 == "object" && !Array.isArray(data332)) {
-              for (const key53 in data332) {
-                if (!(key53 === "position" || key53 === "spindle" || key53 === "coolant" || key53 === "length-offset")) {
-                  const err848 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key53 }, message: "must NOT have additional properties" };
+              if (data328["length-offset"] !== void 0) {
+                let data332 = data328["length-offset"];
+                if (typeof data332 !== "string") {
+                  const err847 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err847];
+                  } else {
+                    vErrors.push(err847);
+                  }
+                  errors++;
+                }
+                if (!(data332 === "unchanged" || data332 === "active" || data332 === "cancelled")) {
+                  const err848 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err848];
                   } else {
@@ -10258,19 +10255,22 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data332.position !== void 0) {
-                let data333 = data332.position;
-                if (typeof data333 !== "string") {
-                  const err849 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err849];
-                  } else {
-                    vErrors.push(err849);
-                  }
-                  errors++;
-                }
-                if (!(data333 === "unchanged" || data333 === "unknown" || data333 === "swap-height")) {
-                  const err850 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err849 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err849];
+              } else {
+                vErrors.push(err849);
+              }
+              errors++;
+            }
+          }
+          if (data296["measure-effects"] !== void 0) {
+            let data333 = data296["measure-effects"];
+            if (data333 && typeof data333 == "object" && !Array.isArray(data333)) {
+              for (const key53 in data333) {
+                if (!(key53 === "position" || key53 === "spindle" || key53 === "coolant" || key53 === "length-offset")) {
+                  const err850 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key53 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err850];
                   } else {
@@ -10279,10 +10279,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data332.spindle !== void 0) {
-                let data334 = data332.spindle;
+              if (data333.position !== void 0) {
+                let data334 = data333.position;
                 if (typeof data334 !== "string") {
-                  const err851 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err851 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err851];
                   } else {
@@ -10290,8 +10290,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data334 === "unchanged" || data334 === "stopped")) {
-                  const err852 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data334 === "unchanged" || data334 === "unknown" || data334 === "swap-height")) {
+                  const err852 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err852];
                   } else {
@@ -10300,10 +10300,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data332.coolant !== void 0) {
-                let data335 = data332.coolant;
+              if (data333.spindle !== void 0) {
+                let data335 = data333.spindle;
                 if (typeof data335 !== "string") {
-                  const err853 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err853 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err853];
                   } else {
@@ -10311,8 +10311,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data335 === "unchanged" || data335 === "off")) {
-                  const err854 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data335 === "unchanged" || data335 === "stopped")) {
+                  const err854 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err854];
                   } else {
@@ -10321,10 +10321,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data332["length-offset"] !== void 0) {
-                let data336 = data332["length-offset"];
+              if (data333.coolant !== void 0) {
+                let data336 = data333.coolant;
                 if (typeof data336 !== "string") {
-                  const err855 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err855 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err855];
                   } else {
@@ -10332,8 +10332,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data336 === "unchanged" || data336 === "active" || data336 === "cancelled")) {
-                  const err856 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                if (!(data336 === "unchanged" || data336 === "off")) {
+                  const err856 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err856];
                   } else {
@@ -10342,22 +10342,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err857 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err857];
-              } else {
-                vErrors.push(err857);
-              }
-              errors++;
-            }
-          }
-          if (data295.retract !== void 0) {
-            let data337 = data295.retract;
-            if (data337 && typeof data337 == "object" && !Array.isArray(data337)) {
-              for (const key54 in data337) {
-                if (!(key54 === "by" || key54 === "z" || key54 === "acts-on" || key54 === "cancel-length-first" || key54 === "intermediate" || key54 === "change-position")) {
-                  const err858 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key54 }, message: "must NOT have additional properties" };
+              if (data333["length-offset"] !== void 0) {
+                let data337 = data333["length-offset"];
+                if (typeof data337 !== "string") {
+                  const err857 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err857];
+                  } else {
+                    vErrors.push(err857);
+                  }
+                  errors++;
+                }
+                if (!(data337 === "unchanged" || data337 === "active" || data337 === "cancelled")) {
+                  const err858 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err858];
                   } else {
@@ -10366,19 +10363,22 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data337.by !== void 0) {
-                let data338 = data337.by;
-                if (typeof data338 !== "string") {
-                  const err859 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err859];
-                  } else {
-                    vErrors.push(err859);
-                  }
-                  errors++;
-                }
-                if (!(data338 === "machine-move" || data338 === "reference-return" || data338 === "clearance")) {
-                  const err860 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.by.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err859 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err859];
+              } else {
+                vErrors.push(err859);
+              }
+              errors++;
+            }
+          }
+          if (data296.retract !== void 0) {
+            let data338 = data296.retract;
+            if (data338 && typeof data338 == "object" && !Array.isArray(data338)) {
+              for (const key54 in data338) {
+                if (!(key54 === "by" || key54 === "z" || key54 === "acts-on" || key54 === "cancel-length-first" || key54 === "intermediate" || key54 === "change-position")) {
+                  const err860 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key54 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err860];
                   } else {
@@ -10387,45 +10387,44 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data337.z !== void 0) {
-                let data339 = data337.z;
-                const _errs1011 = errors;
-                let valid272 = false;
-                const _errs1012 = errors;
-                if (typeof data339 == "number" && isFinite(data339)) {
-                  if (data339 > 1e6 || isNaN(data339)) {
-                    const err861 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err861];
-                    } else {
-                      vErrors.push(err861);
-                    }
-                    errors++;
-                  }
-                  if (data339 < -1e6 || isNaN(data339)) {
-                    const err862 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err862];
-                    } else {
-                      vErrors.push(err862);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err863 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+              if (data338.by !== void 0) {
+                let data339 = data338.by;
+                if (typeof data339 !== "string") {
+                  const err861 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err863];
+                    vErrors = [err861];
                   } else {
-                    vErrors.push(err863);
+                    vErrors.push(err861);
                   }
                   errors++;
                 }
-                var _valid30 = _errs1012 === errors;
-                valid272 = valid272 || _valid30;
+                if (!(data339 === "machine-move" || data339 === "reference-return" || data339 === "clearance")) {
+                  const err862 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.by.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err862];
+                  } else {
+                    vErrors.push(err862);
+                  }
+                  errors++;
+                }
+              }
+              if (data338.z !== void 0) {
+                let data340 = data338.z;
                 const _errs1014 = errors;
-                if (typeof data339 === "string") {
-                  if (!pattern24.test(data339)) {
-                    const err864 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                let valid273 = false;
+                const _errs1015 = errors;
+                if (typeof data340 == "number" && isFinite(data340)) {
+                  if (data340 > 1e6 || isNaN(data340)) {
+                    const err863 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err863];
+                    } else {
+                      vErrors.push(err863);
+                    }
+                    errors++;
+                  }
+                  if (data340 < -1e6 || isNaN(data340)) {
+                    const err864 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err864];
                     } else {
@@ -10434,7 +10433,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err865 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err865 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err865];
                   } else {
@@ -10442,31 +10441,21 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid30 = _errs1014 === errors;
-                valid272 = valid272 || _valid30;
-                if (!valid272) {
-                  const err866 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err866];
-                  } else {
-                    vErrors.push(err866);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1011;
-                  if (vErrors !== null) {
-                    if (_errs1011) {
-                      vErrors.length = _errs1011;
+                var _valid30 = _errs1015 === errors;
+                valid273 = valid273 || _valid30;
+                const _errs1017 = errors;
+                if (typeof data340 === "string") {
+                  if (!pattern24.test(data340)) {
+                    const err866 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err866];
                     } else {
-                      vErrors = null;
+                      vErrors.push(err866);
                     }
+                    errors++;
                   }
-                }
-              }
-              if (data337["acts-on"] !== void 0) {
-                let data340 = data337["acts-on"];
-                if (typeof data340 !== "string") {
-                  const err867 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                } else {
+                  const err867 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err867];
                   } else {
@@ -10474,20 +10463,31 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data340 === "spindle-nose" || data340 === "tool-tip")) {
-                  const err868 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties["acts-on"].enum }, message: "must be equal to one of the allowed values" };
+                var _valid30 = _errs1017 === errors;
+                valid273 = valid273 || _valid30;
+                if (!valid273) {
+                  const err868 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err868];
                   } else {
                     vErrors.push(err868);
                   }
                   errors++;
+                } else {
+                  errors = _errs1014;
+                  if (vErrors !== null) {
+                    if (_errs1014) {
+                      vErrors.length = _errs1014;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-              if (data337["cancel-length-first"] !== void 0) {
-                let data341 = data337["cancel-length-first"];
+              if (data338["acts-on"] !== void 0) {
+                let data341 = data338["acts-on"];
                 if (typeof data341 !== "string") {
-                  const err869 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err869 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err869];
                   } else {
@@ -10495,8 +10495,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data341 === "yes" || data341 === "no")) {
-                  const err870 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data341 === "spindle-nose" || data341 === "tool-tip")) {
+                  const err870 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties["acts-on"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err870];
                   } else {
@@ -10505,10 +10505,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data337.intermediate !== void 0) {
-                let data342 = data337.intermediate;
+              if (data338["cancel-length-first"] !== void 0) {
+                let data342 = data338["cancel-length-first"];
                 if (typeof data342 !== "string") {
-                  const err871 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err871 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err871];
                   } else {
@@ -10516,8 +10516,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data342 === "none" || data342 === "incremental-zero")) {
-                  const err872 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.intermediate.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data342 === "yes" || data342 === "no")) {
+                  const err872 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err872];
                   } else {
@@ -10526,28 +10526,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data337["change-position"] !== void 0) {
-                if (!validate29(data337["change-position"], { instancePath: instancePath + "/machine/retract/change-position", parentData: data337, parentDataProperty: "change-position", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                  errors = vErrors.length;
+              if (data338.intermediate !== void 0) {
+                let data343 = data338.intermediate;
+                if (typeof data343 !== "string") {
+                  const err873 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err873];
+                  } else {
+                    vErrors.push(err873);
+                  }
+                  errors++;
                 }
-              }
-            } else {
-              const err873 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err873];
-              } else {
-                vErrors.push(err873);
-              }
-              errors++;
-            }
-          }
-          if (data295["length-offset"] !== void 0) {
-            let data344 = data295["length-offset"];
-            if (data344 && typeof data344 == "object" && !Array.isArray(data344)) {
-              for (const key55 in data344) {
-                if (!(key55 === "form" || key55 === "select-moves" || key55 === "cancel-moves")) {
-                  const err874 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key55 }, message: "must NOT have additional properties" };
+                if (!(data343 === "none" || data343 === "incremental-zero")) {
+                  const err874 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.intermediate.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err874];
                   } else {
@@ -10556,19 +10547,28 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data344.form !== void 0) {
-                let data345 = data344.form;
-                if (typeof data345 !== "string") {
-                  const err875 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err875];
-                  } else {
-                    vErrors.push(err875);
-                  }
-                  errors++;
+              if (data338["change-position"] !== void 0) {
+                if (!validate29(data338["change-position"], { instancePath: instancePath + "/machine/retract/change-position", parentData: data338, parentDataProperty: "change-position", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                  errors = vErrors.length;
                 }
-                if (!(data345 === "with-first-z" || data345 === "own-block" || data345 === "in-tool-word" || data345 === "none")) {
-                  const err876 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["length-offset"].properties.form.enum }, message: "must be equal to one of the allowed values" };
+              }
+            } else {
+              const err875 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err875];
+              } else {
+                vErrors.push(err875);
+              }
+              errors++;
+            }
+          }
+          if (data296["length-offset"] !== void 0) {
+            let data345 = data296["length-offset"];
+            if (data345 && typeof data345 == "object" && !Array.isArray(data345)) {
+              for (const key55 in data345) {
+                if (!(key55 === "form" || key55 === "select-moves" || key55 === "cancel-moves")) {
+                  const err876 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key55 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err876];
                   } else {
@@ -10577,10 +10577,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data344["select-moves"] !== void 0) {
-                let data346 = data344["select-moves"];
+              if (data345.form !== void 0) {
+                let data346 = data345.form;
                 if (typeof data346 !== "string") {
-                  const err877 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err877 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err877];
                   } else {
@@ -10588,8 +10588,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data346 === "yes" || data346 === "no")) {
-                  const err878 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data346 === "with-first-z" || data346 === "own-block" || data346 === "in-tool-word" || data346 === "none")) {
+                  const err878 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["length-offset"].properties.form.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err878];
                   } else {
@@ -10598,10 +10598,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data344["cancel-moves"] !== void 0) {
-                let data347 = data344["cancel-moves"];
+              if (data345["select-moves"] !== void 0) {
+                let data347 = data345["select-moves"];
                 if (typeof data347 !== "string") {
-                  const err879 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err879 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err879];
                   } else {
@@ -10610,7 +10610,7 @@ var compiled = (() => {
                   errors++;
                 }
                 if (!(data347 === "yes" || data347 === "no")) {
-                  const err880 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  const err880 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err880];
                   } else {
@@ -10619,29 +10619,29 @@ var compiled = (() => {
                   errors++;
                 }
               }
+              if (data345["cancel-moves"] !== void 0) {
+                let data348 = data345["cancel-moves"];
+                if (typeof data348 !== "string") {
+                  const err881 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err881];
+                  } else {
+                    vErrors.push(err881);
+                  }
+                  errors++;
+                }
+                if (!(data348 === "yes" || data348 === "no")) {
+                  const err882 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err882];
+                  } else {
+                    vErrors.push(err882);
+                  }
+                  errors++;
+                }
+              }
             } else {
-              const err881 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err881];
-              } else {
-                vErrors.push(err881);
-              }
-              errors++;
-            }
-          }
-          if (data295.lengths !== void 0) {
-            let data348 = data295.lengths;
-            if (typeof data348 !== "string") {
-              const err882 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err882];
-              } else {
-                vErrors.push(err882);
-              }
-              errors++;
-            }
-            if (!(data348 === "table" || data348 === "measured" || data348 === "operator")) {
-              const err883 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.lengths.enum }, message: "must be equal to one of the allowed values" };
+              const err883 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err883];
               } else {
@@ -10650,13 +10650,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data295.drawbar !== void 0) {
-            let data349 = data295.drawbar;
-            const _errs1038 = errors;
-            let valid277 = false;
-            const _errs1039 = errors;
+          if (data296.lengths !== void 0) {
+            let data349 = data296.lengths;
             if (typeof data349 !== "string") {
-              const err884 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err884 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err884];
               } else {
@@ -10664,8 +10661,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("none" !== data349) {
-              const err885 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+            if (!(data349 === "table" || data349 === "measured" || data349 === "operator")) {
+              const err885 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.lengths.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err885];
               } else {
@@ -10673,34 +10670,37 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid31 = _errs1039 === errors;
-            valid277 = valid277 || _valid31;
+          }
+          if (data296.drawbar !== void 0) {
+            let data350 = data296.drawbar;
             const _errs1041 = errors;
-            if (data349 && typeof data349 == "object" && !Array.isArray(data349)) {
-              for (const key56 in data349) {
-                if (!(key56 === "travels" || key56 === "taper-air")) {
-                  const err886 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key56 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err886];
-                  } else {
-                    vErrors.push(err886);
-                  }
-                  errors++;
-                }
+            let valid278 = false;
+            const _errs1042 = errors;
+            if (typeof data350 !== "string") {
+              const err886 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err886];
+              } else {
+                vErrors.push(err886);
               }
-              if (data349.travels !== void 0) {
-                let data350 = data349.travels;
-                if (typeof data350 !== "string") {
-                  const err887 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err887];
-                  } else {
-                    vErrors.push(err887);
-                  }
-                  errors++;
-                }
-                if (!(data350 === "clamped" || data350 === "released")) {
-                  const err888 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.drawbar.anyOf[1].properties.travels.enum }, message: "must be equal to one of the allowed values" };
+              errors++;
+            }
+            if ("none" !== data350) {
+              const err887 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err887];
+              } else {
+                vErrors.push(err887);
+              }
+              errors++;
+            }
+            var _valid31 = _errs1042 === errors;
+            valid278 = valid278 || _valid31;
+            const _errs1044 = errors;
+            if (data350 && typeof data350 == "object" && !Array.isArray(data350)) {
+              for (const key56 in data350) {
+                if (!(key56 === "travels" || key56 === "taper-air")) {
+                  const err888 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key56 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err888];
                   } else {
@@ -10709,10 +10709,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data349["taper-air"] !== void 0) {
-                let data351 = data349["taper-air"];
+              if (data350.travels !== void 0) {
+                let data351 = data350.travels;
                 if (typeof data351 !== "string") {
-                  const err889 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err889 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err889];
                   } else {
@@ -10720,8 +10720,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data351 === "yes" || data351 === "no")) {
-                  const err890 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data351 === "clamped" || data351 === "released")) {
+                  const err890 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.drawbar.anyOf[1].properties.travels.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err890];
                   } else {
@@ -10730,43 +10730,29 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err891 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err891];
-              } else {
-                vErrors.push(err891);
-              }
-              errors++;
-            }
-            var _valid31 = _errs1041 === errors;
-            valid277 = valid277 || _valid31;
-            if (!valid277) {
-              const err892 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err892];
-              } else {
-                vErrors.push(err892);
-              }
-              errors++;
-            } else {
-              errors = _errs1038;
-              if (vErrors !== null) {
-                if (_errs1038) {
-                  vErrors.length = _errs1038;
-                } else {
-                  vErrors = null;
+              if (data350["taper-air"] !== void 0) {
+                let data352 = data350["taper-air"];
+                if (typeof data352 !== "string") {
+                  const err891 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err891];
+                  } else {
+                    vErrors.push(err891);
+                  }
+                  errors++;
+                }
+                if (!(data352 === "yes" || data352 === "no")) {
+                  const err892 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err892];
+                  } else {
+                    vErrors.push(err892);
+                  }
+                  errors++;
                 }
               }
-            }
-          }
-          if (data295.rack !== void 0) {
-            let data352 = data295.rack;
-            const _errs1050 = errors;
-            let valid280 = false;
-            const _errs1051 = errors;
-            if (typeof data352 !== "string") {
-              const err893 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            } else {
+              const err893 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err893];
               } else {
@@ -10774,43 +10760,57 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("none" !== data352) {
-              const err894 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+            var _valid31 = _errs1044 === errors;
+            valid278 = valid278 || _valid31;
+            if (!valid278) {
+              const err894 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err894];
               } else {
                 vErrors.push(err894);
               }
               errors++;
-            }
-            var _valid32 = _errs1051 === errors;
-            valid280 = valid280 || _valid32;
-            const _errs1053 = errors;
-            if (data352 && typeof data352 == "object" && !Array.isArray(data352)) {
-              for (const key57 in data352) {
-                if (!func1.call(schema31.properties.machine.properties.rack.anyOf[1].properties, key57)) {
-                  const err895 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key57 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err895];
-                  } else {
-                    vErrors.push(err895);
-                  }
-                  errors++;
+            } else {
+              errors = _errs1041;
+              if (vErrors !== null) {
+                if (_errs1041) {
+                  vErrors.length = _errs1041;
+                } else {
+                  vErrors = null;
                 }
               }
-              if (data352.style !== void 0) {
-                let data353 = data352.style;
-                if (typeof data353 !== "string") {
-                  const err896 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err896];
-                  } else {
-                    vErrors.push(err896);
-                  }
-                  errors++;
-                }
-                if (!(data353 === "drop-in" || data353 === "slide-in")) {
-                  const err897 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.style.enum }, message: "must be equal to one of the allowed values" };
+            }
+          }
+          if (data296.rack !== void 0) {
+            let data353 = data296.rack;
+            const _errs1053 = errors;
+            let valid281 = false;
+            const _errs1054 = errors;
+            if (typeof data353 !== "string") {
+              const err895 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err895];
+              } else {
+                vErrors.push(err895);
+              }
+              errors++;
+            }
+            if ("none" !== data353) {
+              const err896 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err896];
+              } else {
+                vErrors.push(err896);
+              }
+              errors++;
+            }
+            var _valid32 = _errs1054 === errors;
+            valid281 = valid281 || _valid32;
+            const _errs1056 = errors;
+            if (data353 && typeof data353 == "object" && !Array.isArray(data353)) {
+              for (const key57 in data353) {
+                if (!func1.call(schema31.properties.machine.properties.rack.anyOf[1].properties, key57)) {
+                  const err897 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key57 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err897];
                   } else {
@@ -10819,45 +10819,44 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data352["clear-z"] !== void 0) {
-                let data354 = data352["clear-z"];
-                const _errs1060 = errors;
-                let valid283 = false;
-                const _errs1061 = errors;
-                if (typeof data354 == "number" && isFinite(data354)) {
-                  if (data354 > 1e6 || isNaN(data354)) {
-                    const err898 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err898];
-                    } else {
-                      vErrors.push(err898);
-                    }
-                    errors++;
-                  }
-                  if (data354 < -1e6 || isNaN(data354)) {
-                    const err899 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err899];
-                    } else {
-                      vErrors.push(err899);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err900 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+              if (data353.style !== void 0) {
+                let data354 = data353.style;
+                if (typeof data354 !== "string") {
+                  const err898 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err900];
+                    vErrors = [err898];
                   } else {
-                    vErrors.push(err900);
+                    vErrors.push(err898);
                   }
                   errors++;
                 }
-                var _valid33 = _errs1061 === errors;
-                valid283 = valid283 || _valid33;
+                if (!(data354 === "drop-in" || data354 === "slide-in")) {
+                  const err899 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.style.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err899];
+                  } else {
+                    vErrors.push(err899);
+                  }
+                  errors++;
+                }
+              }
+              if (data353["clear-z"] !== void 0) {
+                let data355 = data353["clear-z"];
                 const _errs1063 = errors;
-                if (typeof data354 === "string") {
-                  if (!pattern24.test(data354)) {
-                    const err901 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                let valid284 = false;
+                const _errs1064 = errors;
+                if (typeof data355 == "number" && isFinite(data355)) {
+                  if (data355 > 1e6 || isNaN(data355)) {
+                    const err900 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err900];
+                    } else {
+                      vErrors.push(err900);
+                    }
+                    errors++;
+                  }
+                  if (data355 < -1e6 || isNaN(data355)) {
+                    const err901 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err901];
                     } else {
@@ -10866,7 +10865,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err902 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err902 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err902];
                   } else {
@@ -10874,66 +10873,66 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid33 = _errs1063 === errors;
-                valid283 = valid283 || _valid33;
-                if (!valid283) {
-                  const err903 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid33 = _errs1064 === errors;
+                valid284 = valid284 || _valid33;
+                const _errs1066 = errors;
+                if (typeof data355 === "string") {
+                  if (!pattern24.test(data355)) {
+                    const err903 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err903];
+                    } else {
+                      vErrors.push(err903);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err904 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err903];
+                    vErrors = [err904];
                   } else {
-                    vErrors.push(err903);
+                    vErrors.push(err904);
+                  }
+                  errors++;
+                }
+                var _valid33 = _errs1066 === errors;
+                valid284 = valid284 || _valid33;
+                if (!valid284) {
+                  const err905 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err905];
+                  } else {
+                    vErrors.push(err905);
                   }
                   errors++;
                 } else {
-                  errors = _errs1060;
+                  errors = _errs1063;
                   if (vErrors !== null) {
-                    if (_errs1060) {
-                      vErrors.length = _errs1060;
+                    if (_errs1063) {
+                      vErrors.length = _errs1063;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data352["pocket-z"] !== void 0) {
-                let data355 = data352["pocket-z"];
-                const _errs1067 = errors;
-                let valid285 = false;
-                const _errs1068 = errors;
-                if (typeof data355 == "number" && isFinite(data355)) {
-                  if (data355 > 1e6 || isNaN(data355)) {
-                    const err904 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err904];
-                    } else {
-                      vErrors.push(err904);
-                    }
-                    errors++;
-                  }
-                  if (data355 < -1e6 || isNaN(data355)) {
-                    const err905 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err905];
-                    } else {
-                      vErrors.push(err905);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err906 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err906];
-                  } else {
-                    vErrors.push(err906);
-                  }
-                  errors++;
-                }
-                var _valid34 = _errs1068 === errors;
-                valid285 = valid285 || _valid34;
+              if (data353["pocket-z"] !== void 0) {
+                let data356 = data353["pocket-z"];
                 const _errs1070 = errors;
-                if (typeof data355 === "string") {
-                  if (!pattern24.test(data355)) {
-                    const err907 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                let valid286 = false;
+                const _errs1071 = errors;
+                if (typeof data356 == "number" && isFinite(data356)) {
+                  if (data356 > 1e6 || isNaN(data356)) {
+                    const err906 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err906];
+                    } else {
+                      vErrors.push(err906);
+                    }
+                    errors++;
+                  }
+                  if (data356 < -1e6 || isNaN(data356)) {
+                    const err907 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err907];
                     } else {
@@ -10942,7 +10941,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err908 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err908 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err908];
                   } else {
@@ -10950,66 +10949,66 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid34 = _errs1070 === errors;
-                valid285 = valid285 || _valid34;
-                if (!valid285) {
-                  const err909 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid34 = _errs1071 === errors;
+                valid286 = valid286 || _valid34;
+                const _errs1073 = errors;
+                if (typeof data356 === "string") {
+                  if (!pattern24.test(data356)) {
+                    const err909 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err909];
+                    } else {
+                      vErrors.push(err909);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err910 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err909];
+                    vErrors = [err910];
                   } else {
-                    vErrors.push(err909);
+                    vErrors.push(err910);
+                  }
+                  errors++;
+                }
+                var _valid34 = _errs1073 === errors;
+                valid286 = valid286 || _valid34;
+                if (!valid286) {
+                  const err911 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err911];
+                  } else {
+                    vErrors.push(err911);
                   }
                   errors++;
                 } else {
-                  errors = _errs1067;
+                  errors = _errs1070;
                   if (vErrors !== null) {
-                    if (_errs1067) {
-                      vErrors.length = _errs1067;
+                    if (_errs1070) {
+                      vErrors.length = _errs1070;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data352["descend-from"] !== void 0) {
-                let data356 = data352["descend-from"];
-                const _errs1074 = errors;
-                let valid287 = false;
-                const _errs1075 = errors;
-                if (typeof data356 == "number" && isFinite(data356)) {
-                  if (data356 > 1e6 || isNaN(data356)) {
-                    const err910 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err910];
-                    } else {
-                      vErrors.push(err910);
-                    }
-                    errors++;
-                  }
-                  if (data356 < -1e6 || isNaN(data356)) {
-                    const err911 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err911];
-                    } else {
-                      vErrors.push(err911);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err912 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err912];
-                  } else {
-                    vErrors.push(err912);
-                  }
-                  errors++;
-                }
-                var _valid35 = _errs1075 === errors;
-                valid287 = valid287 || _valid35;
+              if (data353["descend-from"] !== void 0) {
+                let data357 = data353["descend-from"];
                 const _errs1077 = errors;
-                if (typeof data356 === "string") {
-                  if (!pattern24.test(data356)) {
-                    const err913 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                let valid288 = false;
+                const _errs1078 = errors;
+                if (typeof data357 == "number" && isFinite(data357)) {
+                  if (data357 > 1e6 || isNaN(data357)) {
+                    const err912 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err912];
+                    } else {
+                      vErrors.push(err912);
+                    }
+                    errors++;
+                  }
+                  if (data357 < -1e6 || isNaN(data357)) {
+                    const err913 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err913];
                     } else {
@@ -11018,7 +11017,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err914 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err914 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err914];
                   } else {
@@ -11026,66 +11025,66 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid35 = _errs1077 === errors;
-                valid287 = valid287 || _valid35;
-                if (!valid287) {
-                  const err915 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid35 = _errs1078 === errors;
+                valid288 = valid288 || _valid35;
+                const _errs1080 = errors;
+                if (typeof data357 === "string") {
+                  if (!pattern24.test(data357)) {
+                    const err915 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err915];
+                    } else {
+                      vErrors.push(err915);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err916 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err915];
+                    vErrors = [err916];
                   } else {
-                    vErrors.push(err915);
+                    vErrors.push(err916);
+                  }
+                  errors++;
+                }
+                var _valid35 = _errs1080 === errors;
+                valid288 = valid288 || _valid35;
+                if (!valid288) {
+                  const err917 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err917];
+                  } else {
+                    vErrors.push(err917);
                   }
                   errors++;
                 } else {
-                  errors = _errs1074;
+                  errors = _errs1077;
                   if (vErrors !== null) {
-                    if (_errs1074) {
-                      vErrors.length = _errs1074;
+                    if (_errs1077) {
+                      vErrors.length = _errs1077;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data352["descend-feed"] !== void 0) {
-                let data357 = data352["descend-feed"];
-                const _errs1081 = errors;
-                let valid289 = false;
-                const _errs1082 = errors;
-                if (typeof data357 == "number" && isFinite(data357)) {
-                  if (data357 > 1e6 || isNaN(data357)) {
-                    const err916 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err916];
-                    } else {
-                      vErrors.push(err916);
-                    }
-                    errors++;
-                  }
-                  if (data357 <= 0 || isNaN(data357)) {
-                    const err917 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err917];
-                    } else {
-                      vErrors.push(err917);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err918 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err918];
-                  } else {
-                    vErrors.push(err918);
-                  }
-                  errors++;
-                }
-                var _valid36 = _errs1082 === errors;
-                valid289 = valid289 || _valid36;
+              if (data353["descend-feed"] !== void 0) {
+                let data358 = data353["descend-feed"];
                 const _errs1084 = errors;
-                if (typeof data357 === "string") {
-                  if (!pattern98.test(data357)) {
-                    const err919 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                let valid290 = false;
+                const _errs1085 = errors;
+                if (typeof data358 == "number" && isFinite(data358)) {
+                  if (data358 > 1e6 || isNaN(data358)) {
+                    const err918 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err918];
+                    } else {
+                      vErrors.push(err918);
+                    }
+                    errors++;
+                  }
+                  if (data358 <= 0 || isNaN(data358)) {
+                    const err919 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                     if (vErrors === null) {
                       vErrors = [err919];
                     } else {
@@ -11094,7 +11093,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err920 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err920 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err920];
                   } else {
@@ -11102,198 +11101,184 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid36 = _errs1084 === errors;
-                valid289 = valid289 || _valid36;
-                if (!valid289) {
-                  const err921 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err921];
-                  } else {
-                    vErrors.push(err921);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1081;
-                  if (vErrors !== null) {
-                    if (_errs1081) {
-                      vErrors.length = _errs1081;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
-                }
-              }
-              if (data352.pockets !== void 0) {
-                let data358 = data352.pockets;
+                var _valid36 = _errs1085 === errors;
+                valid290 = valid290 || _valid36;
                 const _errs1087 = errors;
-                let valid290 = false;
-                const _errs1088 = errors;
-                if (data358 && typeof data358 == "object" && !Array.isArray(data358)) {
-                  for (const key58 in data358) {
-                    if (!(key58 === "first" || key58 === "pitch" || key58 === "count")) {
-                      const err922 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key58 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err922];
-                      } else {
-                        vErrors.push(err922);
-                      }
-                      errors++;
-                    }
-                  }
-                  if (data358.first !== void 0) {
-                    if (!validate31(data358.first, { instancePath: instancePath + "/machine/rack/pockets/first", parentData: data358, parentDataProperty: "first", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-                      errors = vErrors.length;
-                    }
-                  }
-                  if (data358.pitch !== void 0) {
-                    if (!validate31(data358.pitch, { instancePath: instancePath + "/machine/rack/pockets/pitch", parentData: data358, parentDataProperty: "pitch", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-                      errors = vErrors.length;
-                    }
-                  }
-                  if (data358.count !== void 0) {
-                    let data361 = data358.count;
-                    if (!(typeof data361 == "number" && (!(data361 % 1) && !isNaN(data361)) && isFinite(data361))) {
-                      const err923 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                      if (vErrors === null) {
-                        vErrors = [err923];
-                      } else {
-                        vErrors.push(err923);
-                      }
-                      errors++;
-                    }
-                    if (typeof data361 == "number" && isFinite(data361)) {
-                      if (data361 > 200 || isNaN(data361)) {
-                        const err924 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/maximum", keyword: "maximum", params: { comparison: "<=", limit: 200 }, message: "must be <= 200" };
-                        if (vErrors === null) {
-                          vErrors = [err924];
-                        } else {
-                          vErrors.push(err924);
-                        }
-                        errors++;
-                      }
-                      if (data361 < 1 || isNaN(data361)) {
-                        const err925 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1" };
-                        if (vErrors === null) {
-                          vErrors = [err925];
-                        } else {
-                          vErrors.push(err925);
-                        }
-                        errors++;
-                      }
-                    }
-                  }
-                } else {
-                  const err926 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-                  if (vErrors === null) {
-                    vErrors = [err926];
-                  } else {
-                    vErrors.push(err926);
-                  }
-                  errors++;
-                }
-                var _valid37 = _errs1088 === errors;
-                valid290 = valid290 || _valid37;
-                const _errs1095 = errors;
-                if (Array.isArray(data358)) {
-                  if (data358.length > 200) {
-                    const err927 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 200 }, message: "must NOT have more than 200 items" };
+                if (typeof data358 === "string") {
+                  if (!pattern98.test(data358)) {
+                    const err921 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
                     if (vErrors === null) {
-                      vErrors = [err927];
+                      vErrors = [err921];
                     } else {
-                      vErrors.push(err927);
+                      vErrors.push(err921);
                     }
                     errors++;
                   }
-                  if (data358.length < 1) {
-                    const err928 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
-                    if (vErrors === null) {
-                      vErrors = [err928];
-                    } else {
-                      vErrors.push(err928);
-                    }
-                    errors++;
-                  }
-                  const len11 = data358.length;
-                  for (let i13 = 0; i13 < len11; i13++) {
-                    if (!validate31(data358[i13], { instancePath: instancePath + "/machine/rack/pockets/" + i13, parentData: data358, parentDataProperty: i13, rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-                      errors = vErrors.length;
-                    }
-                  }
                 } else {
-                  const err929 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err922 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err929];
+                    vErrors = [err922];
                   } else {
-                    vErrors.push(err929);
+                    vErrors.push(err922);
                   }
                   errors++;
                 }
-                var _valid37 = _errs1095 === errors;
-                valid290 = valid290 || _valid37;
+                var _valid36 = _errs1087 === errors;
+                valid290 = valid290 || _valid36;
                 if (!valid290) {
-                  const err930 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  const err923 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err930];
+                    vErrors = [err923];
                   } else {
-                    vErrors.push(err930);
+                    vErrors.push(err923);
                   }
                   errors++;
                 } else {
-                  errors = _errs1087;
+                  errors = _errs1084;
                   if (vErrors !== null) {
-                    if (_errs1087) {
-                      vErrors.length = _errs1087;
+                    if (_errs1084) {
+                      vErrors.length = _errs1084;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data352.zone !== void 0) {
-                let data363 = data352.zone;
-                if (data363 && typeof data363 == "object" && !Array.isArray(data363)) {
-                  for (const key59 in data363) {
-                    if (!(key59 === "min" || key59 === "max")) {
-                      const err931 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key59 }, message: "must NOT have additional properties" };
+              if (data353.pockets !== void 0) {
+                let data359 = data353.pockets;
+                const _errs1090 = errors;
+                let valid291 = false;
+                const _errs1091 = errors;
+                if (data359 && typeof data359 == "object" && !Array.isArray(data359)) {
+                  for (const key58 in data359) {
+                    if (!(key58 === "first" || key58 === "pitch" || key58 === "count")) {
+                      const err924 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key58 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
-                        vErrors = [err931];
+                        vErrors = [err924];
                       } else {
-                        vErrors.push(err931);
+                        vErrors.push(err924);
                       }
                       errors++;
                     }
                   }
-                  if (data363.min !== void 0) {
-                    if (!validate29(data363.min, { instancePath: instancePath + "/machine/rack/zone/min", parentData: data363, parentDataProperty: "min", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                  if (data359.first !== void 0) {
+                    if (!validate31(data359.first, { instancePath: instancePath + "/machine/rack/pockets/first", parentData: data359, parentDataProperty: "first", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
                       errors = vErrors.length;
                     }
                   }
-                  if (data363.max !== void 0) {
-                    if (!validate29(data363.max, { instancePath: instancePath + "/machine/rack/zone/max", parentData: data363, parentDataProperty: "max", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                  if (data359.pitch !== void 0) {
+                    if (!validate31(data359.pitch, { instancePath: instancePath + "/machine/rack/pockets/pitch", parentData: data359, parentDataProperty: "pitch", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                  if (data359.count !== void 0) {
+                    let data362 = data359.count;
+                    if (!(typeof data362 == "number" && (!(data362 % 1) && !isNaN(data362)) && isFinite(data362))) {
+                      const err925 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                      if (vErrors === null) {
+                        vErrors = [err925];
+                      } else {
+                        vErrors.push(err925);
+                      }
+                      errors++;
+                    }
+                    if (typeof data362 == "number" && isFinite(data362)) {
+                      if (data362 > 200 || isNaN(data362)) {
+                        const err926 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/maximum", keyword: "maximum", params: { comparison: "<=", limit: 200 }, message: "must be <= 200" };
+                        if (vErrors === null) {
+                          vErrors = [err926];
+                        } else {
+                          vErrors.push(err926);
+                        }
+                        errors++;
+                      }
+                      if (data362 < 1 || isNaN(data362)) {
+                        const err927 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1" };
+                        if (vErrors === null) {
+                          vErrors = [err927];
+                        } else {
+                          vErrors.push(err927);
+                        }
+                        errors++;
+                      }
+                    }
+                  }
+                } else {
+                  const err928 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  if (vErrors === null) {
+                    vErrors = [err928];
+                  } else {
+                    vErrors.push(err928);
+                  }
+                  errors++;
+                }
+                var _valid37 = _errs1091 === errors;
+                valid291 = valid291 || _valid37;
+                const _errs1098 = errors;
+                if (Array.isArray(data359)) {
+                  if (data359.length > 200) {
+                    const err929 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 200 }, message: "must NOT have more than 200 items" };
+                    if (vErrors === null) {
+                      vErrors = [err929];
+                    } else {
+                      vErrors.push(err929);
+                    }
+                    errors++;
+                  }
+                  if (data359.length < 1) {
+                    const err930 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+                    if (vErrors === null) {
+                      vErrors = [err930];
+                    } else {
+                      vErrors.push(err930);
+                    }
+                    errors++;
+                  }
+                  const len11 = data359.length;
+                  for (let i13 = 0; i13 < len11; i13++) {
+                    if (!validate31(data359[i13], { instancePath: instancePath + "/machine/rack/pockets/" + i13, parentData: data359, parentDataProperty: i13, rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
                       errors = vErrors.length;
                     }
                   }
                 } else {
-                  const err932 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err931 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  if (vErrors === null) {
+                    vErrors = [err931];
+                  } else {
+                    vErrors.push(err931);
+                  }
+                  errors++;
+                }
+                var _valid37 = _errs1098 === errors;
+                valid291 = valid291 || _valid37;
+                if (!valid291) {
+                  const err932 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err932];
                   } else {
                     vErrors.push(err932);
                   }
                   errors++;
+                } else {
+                  errors = _errs1090;
+                  if (vErrors !== null) {
+                    if (_errs1090) {
+                      vErrors.length = _errs1090;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-              if (data352.slide !== void 0) {
-                let data366 = data352.slide;
-                if (data366 && typeof data366 == "object" && !Array.isArray(data366)) {
-                  for (const key60 in data366) {
-                    if (!(key60 === "direction" || key60 === "distance" || key60 === "feed")) {
-                      const err933 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key60 }, message: "must NOT have additional properties" };
+              if (data353.zone !== void 0) {
+                let data364 = data353.zone;
+                if (data364 && typeof data364 == "object" && !Array.isArray(data364)) {
+                  for (const key59 in data364) {
+                    if (!(key59 === "min" || key59 === "max")) {
+                      const err933 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key59 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
                         vErrors = [err933];
                       } else {
@@ -11302,19 +11287,34 @@ var compiled = (() => {
                       errors++;
                     }
                   }
-                  if (data366.direction !== void 0) {
-                    let data367 = data366.direction;
-                    if (typeof data367 !== "string") {
-                      const err934 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err934];
-                      } else {
-                        vErrors.push(err934);
-                      }
-                      errors++;
+                  if (data364.min !== void 0) {
+                    if (!validate29(data364.min, { instancePath: instancePath + "/machine/rack/zone/min", parentData: data364, parentDataProperty: "min", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
                     }
-                    if (!(data367 === "+x" || data367 === "-x" || data367 === "+y" || data367 === "-y")) {
-                      const err935 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.slide.properties.direction.enum }, message: "must be equal to one of the allowed values" };
+                  }
+                  if (data364.max !== void 0) {
+                    if (!validate29(data364.max, { instancePath: instancePath + "/machine/rack/zone/max", parentData: data364, parentDataProperty: "max", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                } else {
+                  const err934 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  if (vErrors === null) {
+                    vErrors = [err934];
+                  } else {
+                    vErrors.push(err934);
+                  }
+                  errors++;
+                }
+              }
+              if (data353.slide !== void 0) {
+                let data367 = data353.slide;
+                if (data367 && typeof data367 == "object" && !Array.isArray(data367)) {
+                  for (const key60 in data367) {
+                    if (!(key60 === "direction" || key60 === "distance" || key60 === "feed")) {
+                      const err935 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key60 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
                         vErrors = [err935];
                       } else {
@@ -11323,45 +11323,44 @@ var compiled = (() => {
                       errors++;
                     }
                   }
-                  if (data366.distance !== void 0) {
-                    let data368 = data366.distance;
-                    const _errs1110 = errors;
-                    let valid297 = false;
-                    const _errs1111 = errors;
-                    if (typeof data368 == "number" && isFinite(data368)) {
-                      if (data368 > 1e6 || isNaN(data368)) {
-                        const err936 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err936];
-                        } else {
-                          vErrors.push(err936);
-                        }
-                        errors++;
-                      }
-                      if (data368 < -1e6 || isNaN(data368)) {
-                        const err937 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err937];
-                        } else {
-                          vErrors.push(err937);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err938 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (data367.direction !== void 0) {
+                    let data368 = data367.direction;
+                    if (typeof data368 !== "string") {
+                      const err936 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err938];
+                        vErrors = [err936];
                       } else {
-                        vErrors.push(err938);
+                        vErrors.push(err936);
                       }
                       errors++;
                     }
-                    var _valid38 = _errs1111 === errors;
-                    valid297 = valid297 || _valid38;
+                    if (!(data368 === "+x" || data368 === "-x" || data368 === "+y" || data368 === "-y")) {
+                      const err937 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.slide.properties.direction.enum }, message: "must be equal to one of the allowed values" };
+                      if (vErrors === null) {
+                        vErrors = [err937];
+                      } else {
+                        vErrors.push(err937);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data367.distance !== void 0) {
+                    let data369 = data367.distance;
                     const _errs1113 = errors;
-                    if (typeof data368 === "string") {
-                      if (!pattern24.test(data368)) {
-                        const err939 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    let valid298 = false;
+                    const _errs1114 = errors;
+                    if (typeof data369 == "number" && isFinite(data369)) {
+                      if (data369 > 1e6 || isNaN(data369)) {
+                        const err938 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err938];
+                        } else {
+                          vErrors.push(err938);
+                        }
+                        errors++;
+                      }
+                      if (data369 < -1e6 || isNaN(data369)) {
+                        const err939 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err939];
                         } else {
@@ -11370,7 +11369,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err940 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err940 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err940];
                       } else {
@@ -11378,66 +11377,66 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                    var _valid38 = _errs1113 === errors;
-                    valid297 = valid297 || _valid38;
-                    if (!valid297) {
-                      const err941 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    var _valid38 = _errs1114 === errors;
+                    valid298 = valid298 || _valid38;
+                    const _errs1116 = errors;
+                    if (typeof data369 === "string") {
+                      if (!pattern24.test(data369)) {
+                        const err941 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err941];
+                        } else {
+                          vErrors.push(err941);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err942 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err941];
+                        vErrors = [err942];
                       } else {
-                        vErrors.push(err941);
+                        vErrors.push(err942);
+                      }
+                      errors++;
+                    }
+                    var _valid38 = _errs1116 === errors;
+                    valid298 = valid298 || _valid38;
+                    if (!valid298) {
+                      const err943 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err943];
+                      } else {
+                        vErrors.push(err943);
                       }
                       errors++;
                     } else {
-                      errors = _errs1110;
+                      errors = _errs1113;
                       if (vErrors !== null) {
-                        if (_errs1110) {
-                          vErrors.length = _errs1110;
+                        if (_errs1113) {
+                          vErrors.length = _errs1113;
                         } else {
                           vErrors = null;
                         }
                       }
                     }
                   }
-                  if (data366.feed !== void 0) {
-                    let data369 = data366.feed;
-                    const _errs1117 = errors;
-                    let valid299 = false;
-                    const _errs1118 = errors;
-                    if (typeof data369 == "number" && isFinite(data369)) {
-                      if (data369 > 1e6 || isNaN(data369)) {
-                        const err942 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err942];
-                        } else {
-                          vErrors.push(err942);
-                        }
-                        errors++;
-                      }
-                      if (data369 <= 0 || isNaN(data369)) {
-                        const err943 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                        if (vErrors === null) {
-                          vErrors = [err943];
-                        } else {
-                          vErrors.push(err943);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err944 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err944];
-                      } else {
-                        vErrors.push(err944);
-                      }
-                      errors++;
-                    }
-                    var _valid39 = _errs1118 === errors;
-                    valid299 = valid299 || _valid39;
+                  if (data367.feed !== void 0) {
+                    let data370 = data367.feed;
                     const _errs1120 = errors;
-                    if (typeof data369 === "string") {
-                      if (!pattern98.test(data369)) {
-                        const err945 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    let valid300 = false;
+                    const _errs1121 = errors;
+                    if (typeof data370 == "number" && isFinite(data370)) {
+                      if (data370 > 1e6 || isNaN(data370)) {
+                        const err944 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err944];
+                        } else {
+                          vErrors.push(err944);
+                        }
+                        errors++;
+                      }
+                      if (data370 <= 0 || isNaN(data370)) {
+                        const err945 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                         if (vErrors === null) {
                           vErrors = [err945];
                         } else {
@@ -11446,7 +11445,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err946 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err946 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err946];
                       } else {
@@ -11454,21 +11453,43 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                    var _valid39 = _errs1120 === errors;
-                    valid299 = valid299 || _valid39;
-                    if (!valid299) {
-                      const err947 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    var _valid39 = _errs1121 === errors;
+                    valid300 = valid300 || _valid39;
+                    const _errs1123 = errors;
+                    if (typeof data370 === "string") {
+                      if (!pattern98.test(data370)) {
+                        const err947 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                        if (vErrors === null) {
+                          vErrors = [err947];
+                        } else {
+                          vErrors.push(err947);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err948 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err947];
+                        vErrors = [err948];
                       } else {
-                        vErrors.push(err947);
+                        vErrors.push(err948);
+                      }
+                      errors++;
+                    }
+                    var _valid39 = _errs1123 === errors;
+                    valid300 = valid300 || _valid39;
+                    if (!valid300) {
+                      const err949 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err949];
+                      } else {
+                        vErrors.push(err949);
                       }
                       errors++;
                     } else {
-                      errors = _errs1117;
+                      errors = _errs1120;
                       if (vErrors !== null) {
-                        if (_errs1117) {
-                          vErrors.length = _errs1117;
+                        if (_errs1120) {
+                          vErrors.length = _errs1120;
                         } else {
                           vErrors = null;
                         }
@@ -11476,54 +11497,32 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err948 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err950 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
-                    vErrors = [err948];
+                    vErrors = [err950];
                   } else {
-                    vErrors.push(err948);
+                    vErrors.push(err950);
                   }
                   errors++;
                 }
               }
-              if (data352.widest !== void 0) {
-                let data370 = data352.widest;
-                const _errs1124 = errors;
-                let valid301 = false;
-                const _errs1125 = errors;
-                if (typeof data370 == "number" && isFinite(data370)) {
-                  if (data370 > 1e6 || isNaN(data370)) {
-                    const err949 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err949];
-                    } else {
-                      vErrors.push(err949);
-                    }
-                    errors++;
-                  }
-                  if (data370 < 0 || isNaN(data370)) {
-                    const err950 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err950];
-                    } else {
-                      vErrors.push(err950);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err951 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err951];
-                  } else {
-                    vErrors.push(err951);
-                  }
-                  errors++;
-                }
-                var _valid40 = _errs1125 === errors;
-                valid301 = valid301 || _valid40;
+              if (data353.widest !== void 0) {
+                let data371 = data353.widest;
                 const _errs1127 = errors;
-                if (typeof data370 === "string") {
-                  if (!pattern22.test(data370)) {
-                    const err952 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                let valid302 = false;
+                const _errs1128 = errors;
+                if (typeof data371 == "number" && isFinite(data371)) {
+                  if (data371 > 1e6 || isNaN(data371)) {
+                    const err951 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err951];
+                    } else {
+                      vErrors.push(err951);
+                    }
+                    errors++;
+                  }
+                  if (data371 < 0 || isNaN(data371)) {
+                    const err952 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err952];
                     } else {
@@ -11532,7 +11531,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err953 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err953 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err953];
                   } else {
@@ -11540,66 +11539,66 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid40 = _errs1127 === errors;
-                valid301 = valid301 || _valid40;
-                if (!valid301) {
-                  const err954 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid40 = _errs1128 === errors;
+                valid302 = valid302 || _valid40;
+                const _errs1130 = errors;
+                if (typeof data371 === "string") {
+                  if (!pattern22.test(data371)) {
+                    const err954 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err954];
+                    } else {
+                      vErrors.push(err954);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err955 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err954];
+                    vErrors = [err955];
                   } else {
-                    vErrors.push(err954);
+                    vErrors.push(err955);
+                  }
+                  errors++;
+                }
+                var _valid40 = _errs1130 === errors;
+                valid302 = valid302 || _valid40;
+                if (!valid302) {
+                  const err956 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err956];
+                  } else {
+                    vErrors.push(err956);
                   }
                   errors++;
                 } else {
-                  errors = _errs1124;
+                  errors = _errs1127;
                   if (vErrors !== null) {
-                    if (_errs1124) {
-                      vErrors.length = _errs1124;
+                    if (_errs1127) {
+                      vErrors.length = _errs1127;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data352.longest !== void 0) {
-                let data371 = data352.longest;
-                const _errs1131 = errors;
-                let valid303 = false;
-                const _errs1132 = errors;
-                if (typeof data371 == "number" && isFinite(data371)) {
-                  if (data371 > 1e6 || isNaN(data371)) {
-                    const err955 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err955];
-                    } else {
-                      vErrors.push(err955);
-                    }
-                    errors++;
-                  }
-                  if (data371 < 0 || isNaN(data371)) {
-                    const err956 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err956];
-                    } else {
-                      vErrors.push(err956);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err957 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err957];
-                  } else {
-                    vErrors.push(err957);
-                  }
-                  errors++;
-                }
-                var _valid41 = _errs1132 === errors;
-                valid303 = valid303 || _valid41;
+              if (data353.longest !== void 0) {
+                let data372 = data353.longest;
                 const _errs1134 = errors;
-                if (typeof data371 === "string") {
-                  if (!pattern22.test(data371)) {
-                    const err958 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                let valid304 = false;
+                const _errs1135 = errors;
+                if (typeof data372 == "number" && isFinite(data372)) {
+                  if (data372 > 1e6 || isNaN(data372)) {
+                    const err957 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err957];
+                    } else {
+                      vErrors.push(err957);
+                    }
+                    errors++;
+                  }
+                  if (data372 < 0 || isNaN(data372)) {
+                    const err958 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err958];
                     } else {
@@ -11608,7 +11607,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err959 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err959 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err959];
                   } else {
@@ -11616,31 +11615,21 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid41 = _errs1134 === errors;
-                valid303 = valid303 || _valid41;
-                if (!valid303) {
-                  const err960 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err960];
-                  } else {
-                    vErrors.push(err960);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1131;
-                  if (vErrors !== null) {
-                    if (_errs1131) {
-                      vErrors.length = _errs1131;
+                var _valid41 = _errs1135 === errors;
+                valid304 = valid304 || _valid41;
+                const _errs1137 = errors;
+                if (typeof data372 === "string") {
+                  if (!pattern22.test(data372)) {
+                    const err960 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err960];
                     } else {
-                      vErrors = null;
+                      vErrors.push(err960);
                     }
+                    errors++;
                   }
-                }
-              }
-              if (data352.cover !== void 0) {
-                let data372 = data352.cover;
-                if (typeof data372 !== "string") {
-                  const err961 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                } else {
+                  const err961 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err961];
                   } else {
@@ -11648,43 +11637,54 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data372 === "yes" || data372 === "no")) {
-                  const err962 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                var _valid41 = _errs1137 === errors;
+                valid304 = valid304 || _valid41;
+                if (!valid304) {
+                  const err962 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err962];
                   } else {
                     vErrors.push(err962);
                   }
                   errors++;
-                }
-              }
-              if (data352["at-end"] !== void 0) {
-                let data373 = data352["at-end"];
-                if (data373 && typeof data373 == "object" && !Array.isArray(data373)) {
-                  for (const key61 in data373) {
-                    if (!(key61 === "tool")) {
-                      const err963 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key61 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err963];
-                      } else {
-                        vErrors.push(err963);
-                      }
-                      errors++;
+                } else {
+                  errors = _errs1134;
+                  if (vErrors !== null) {
+                    if (_errs1134) {
+                      vErrors.length = _errs1134;
+                    } else {
+                      vErrors = null;
                     }
                   }
-                  if (data373.tool !== void 0) {
-                    let data374 = data373.tool;
-                    if (typeof data374 !== "string") {
-                      const err964 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err964];
-                      } else {
-                        vErrors.push(err964);
-                      }
-                      errors++;
-                    }
-                    if (!(data374 === "return" || data374 === "keep")) {
-                      const err965 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties["at-end"].properties.tool.enum }, message: "must be equal to one of the allowed values" };
+                }
+              }
+              if (data353.cover !== void 0) {
+                let data373 = data353.cover;
+                if (typeof data373 !== "string") {
+                  const err963 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err963];
+                  } else {
+                    vErrors.push(err963);
+                  }
+                  errors++;
+                }
+                if (!(data373 === "yes" || data373 === "no")) {
+                  const err964 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err964];
+                  } else {
+                    vErrors.push(err964);
+                  }
+                  errors++;
+                }
+              }
+              if (data353["at-end"] !== void 0) {
+                let data374 = data353["at-end"];
+                if (data374 && typeof data374 == "object" && !Array.isArray(data374)) {
+                  for (const key61 in data374) {
+                    if (!(key61 === "tool")) {
+                      const err965 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key61 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
                         vErrors = [err965];
                       } else {
@@ -11693,168 +11693,168 @@ var compiled = (() => {
                       errors++;
                     }
                   }
+                  if (data374.tool !== void 0) {
+                    let data375 = data374.tool;
+                    if (typeof data375 !== "string") {
+                      const err966 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err966];
+                      } else {
+                        vErrors.push(err966);
+                      }
+                      errors++;
+                    }
+                    if (!(data375 === "return" || data375 === "keep")) {
+                      const err967 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties["at-end"].properties.tool.enum }, message: "must be equal to one of the allowed values" };
+                      if (vErrors === null) {
+                        vErrors = [err967];
+                      } else {
+                        vErrors.push(err967);
+                      }
+                      errors++;
+                    }
+                  }
                 } else {
-                  const err966 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err968 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
-                    vErrors = [err966];
+                    vErrors = [err968];
                   } else {
-                    vErrors.push(err966);
+                    vErrors.push(err968);
                   }
                   errors++;
                 }
               }
             } else {
-              const err967 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err969 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err967];
+                vErrors = [err969];
               } else {
-                vErrors.push(err967);
+                vErrors.push(err969);
               }
               errors++;
             }
-            var _valid32 = _errs1053 === errors;
-            valid280 = valid280 || _valid32;
-            if (!valid280) {
-              const err968 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            var _valid32 = _errs1056 === errors;
+            valid281 = valid281 || _valid32;
+            if (!valid281) {
+              const err970 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
-                vErrors = [err968];
+                vErrors = [err970];
               } else {
-                vErrors.push(err968);
+                vErrors.push(err970);
               }
               errors++;
             } else {
-              errors = _errs1050;
+              errors = _errs1053;
               if (vErrors !== null) {
-                if (_errs1050) {
-                  vErrors.length = _errs1050;
+                if (_errs1053) {
+                  vErrors.length = _errs1053;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data295.park !== void 0) {
-            if (!validate31(data295.park, { instancePath: instancePath + "/machine/park", parentData: data295, parentDataProperty: "park", rootData, dynamicAnchors })) {
+          if (data296.park !== void 0) {
+            if (!validate31(data296.park, { instancePath: instancePath + "/machine/park", parentData: data296, parentDataProperty: "park", rootData, dynamicAnchors })) {
               vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
               errors = vErrors.length;
             }
           }
-          if (data295.outputs !== void 0) {
-            let data376 = data295.outputs;
-            if (data376 && typeof data376 == "object" && !Array.isArray(data376)) {
-              for (const key62 in data376) {
+          if (data296.outputs !== void 0) {
+            let data377 = data296.outputs;
+            if (data377 && typeof data377 == "object" && !Array.isArray(data377)) {
+              for (const key62 in data377) {
                 if (!pattern104.test(key62)) {
-                  const err969 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key62 }, message: "must NOT have additional properties" };
+                  const err971 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key62 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err969];
+                    vErrors = [err971];
                   } else {
-                    vErrors.push(err969);
+                    vErrors.push(err971);
                   }
                   errors++;
                 }
               }
-              for (const key63 in data376) {
+              for (const key63 in data377) {
                 if (pattern104.test(key63)) {
-                  let data377 = data376[key63];
-                  if (data377 && typeof data377 == "object" && !Array.isArray(data377)) {
-                    for (const key64 in data377) {
+                  let data378 = data377[key63];
+                  if (data378 && typeof data378 == "object" && !Array.isArray(data378)) {
+                    for (const key64 in data378) {
                       if (!(key64 === "number" || key64 === "during")) {
-                        const err970 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key64 }, message: "must NOT have additional properties" };
+                        const err972 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key64 }, message: "must NOT have additional properties" };
                         if (vErrors === null) {
-                          vErrors = [err970];
+                          vErrors = [err972];
                         } else {
-                          vErrors.push(err970);
+                          vErrors.push(err972);
                         }
                         errors++;
                       }
                     }
-                    if (data377.number !== void 0) {
-                      let data378 = data377.number;
-                      if (!(typeof data378 == "number" && (!(data378 % 1) && !isNaN(data378)) && isFinite(data378))) {
-                        const err971 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                    if (data378.number !== void 0) {
+                      let data379 = data378.number;
+                      if (!(typeof data379 == "number" && (!(data379 % 1) && !isNaN(data379)) && isFinite(data379))) {
+                        const err973 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                         if (vErrors === null) {
-                          vErrors = [err971];
+                          vErrors = [err973];
                         } else {
-                          vErrors.push(err971);
+                          vErrors.push(err973);
                         }
                         errors++;
                       }
-                      if (typeof data378 == "number" && isFinite(data378)) {
-                        if (data378 > 9999 || isNaN(data378)) {
-                          const err972 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                      if (typeof data379 == "number" && isFinite(data379)) {
+                        if (data379 > 9999 || isNaN(data379)) {
+                          const err974 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                           if (vErrors === null) {
-                            vErrors = [err972];
+                            vErrors = [err974];
                           } else {
-                            vErrors.push(err972);
+                            vErrors.push(err974);
                           }
                           errors++;
                         }
-                        if (data378 < 0 || isNaN(data378)) {
-                          const err973 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                        if (data379 < 0 || isNaN(data379)) {
+                          const err975 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                           if (vErrors === null) {
-                            vErrors = [err973];
+                            vErrors = [err975];
                           } else {
-                            vErrors.push(err973);
+                            vErrors.push(err975);
                           }
                           errors++;
                         }
                       }
                     }
-                    if (data377.during !== void 0) {
-                      let data379 = data377.during;
-                      if (typeof data379 !== "string") {
-                        const err974 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (data378.during !== void 0) {
+                      let data380 = data378.during;
+                      if (typeof data380 !== "string") {
+                        const err976 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                         if (vErrors === null) {
-                          vErrors = [err974];
+                          vErrors = [err976];
                         } else {
-                          vErrors.push(err974);
+                          vErrors.push(err976);
                         }
                         errors++;
                       }
-                      if (!(data379 === "cutting" || data379 === "program")) {
-                        const err975 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.outputs.patternProperties["^[a-z][a-z0-9-]{0,30}$"].properties.during.enum }, message: "must be equal to one of the allowed values" };
+                      if (!(data380 === "cutting" || data380 === "program")) {
+                        const err977 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.outputs.patternProperties["^[a-z][a-z0-9-]{0,30}$"].properties.during.enum }, message: "must be equal to one of the allowed values" };
                         if (vErrors === null) {
-                          vErrors = [err975];
+                          vErrors = [err977];
                         } else {
-                          vErrors.push(err975);
+                          vErrors.push(err977);
                         }
                         errors++;
                       }
                     }
                   } else {
-                    const err976 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                    const err978 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                     if (vErrors === null) {
-                      vErrors = [err976];
+                      vErrors = [err978];
                     } else {
-                      vErrors.push(err976);
+                      vErrors.push(err978);
                     }
                     errors++;
                   }
                 }
               }
             } else {
-              const err977 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err977];
-              } else {
-                vErrors.push(err977);
-              }
-              errors++;
-            }
-          }
-          if (data295.hood !== void 0) {
-            let data380 = data295.hood;
-            if (typeof data380 !== "string") {
-              const err978 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err978];
-              } else {
-                vErrors.push(err978);
-              }
-              errors++;
-            }
-            if (!(data380 === "yes" || data380 === "no")) {
-              const err979 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              const err979 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err979];
               } else {
@@ -11863,42 +11863,45 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data295["keep-out"] !== void 0) {
-            let data381 = data295["keep-out"];
-            if (Array.isArray(data381)) {
-              if (data381.length > 50) {
-                const err980 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/maxItems", keyword: "maxItems", params: { limit: 50 }, message: "must NOT have more than 50 items" };
+          if (data296.hood !== void 0) {
+            let data381 = data296.hood;
+            if (typeof data381 !== "string") {
+              const err980 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err980];
+              } else {
+                vErrors.push(err980);
+              }
+              errors++;
+            }
+            if (!(data381 === "yes" || data381 === "no")) {
+              const err981 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err981];
+              } else {
+                vErrors.push(err981);
+              }
+              errors++;
+            }
+          }
+          if (data296["keep-out"] !== void 0) {
+            let data382 = data296["keep-out"];
+            if (Array.isArray(data382)) {
+              if (data382.length > 50) {
+                const err982 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/maxItems", keyword: "maxItems", params: { limit: 50 }, message: "must NOT have more than 50 items" };
                 if (vErrors === null) {
-                  vErrors = [err980];
+                  vErrors = [err982];
                 } else {
-                  vErrors.push(err980);
+                  vErrors.push(err982);
                 }
                 errors++;
               }
-              const len12 = data381.length;
+              const len12 = data382.length;
               for (let i14 = 0; i14 < len12; i14++) {
-                let data382 = data381[i14];
-                if (data382 && typeof data382 == "object" && !Array.isArray(data382)) {
-                  if (data382.name === void 0) {
-                    const err981 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'" };
-                    if (vErrors === null) {
-                      vErrors = [err981];
-                    } else {
-                      vErrors.push(err981);
-                    }
-                    errors++;
-                  }
-                  if (data382.min === void 0) {
-                    const err982 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "min" }, message: "must have required property 'min'" };
-                    if (vErrors === null) {
-                      vErrors = [err982];
-                    } else {
-                      vErrors.push(err982);
-                    }
-                    errors++;
-                  }
-                  if (data382.max === void 0) {
-                    const err983 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "max" }, message: "must have required property 'max'" };
+                let data383 = data382[i14];
+                if (data383 && typeof data383 == "object" && !Array.isArray(data383)) {
+                  if (data383.name === void 0) {
+                    const err983 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'" };
                     if (vErrors === null) {
                       vErrors = [err983];
                     } else {
@@ -11906,86 +11909,80 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  for (const key65 in data382) {
+                  if (data383.min === void 0) {
+                    const err984 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "min" }, message: "must have required property 'min'" };
+                    if (vErrors === null) {
+                      vErrors = [err984];
+                    } else {
+                      vErrors.push(err984);
+                    }
+                    errors++;
+                  }
+                  if (data383.max === void 0) {
+                    const err985 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "max" }, message: "must have required property 'max'" };
+                    if (vErrors === null) {
+                      vErrors = [err985];
+                    } else {
+                      vErrors.push(err985);
+                    }
+                    errors++;
+                  }
+                  for (const key65 in data383) {
                     if (!(key65 === "name" || key65 === "min" || key65 === "max")) {
-                      const err984 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key65 }, message: "must NOT have additional properties" };
+                      const err986 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key65 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
-                        vErrors = [err984];
+                        vErrors = [err986];
                       } else {
-                        vErrors.push(err984);
+                        vErrors.push(err986);
                       }
                       errors++;
                     }
                   }
-                  if (data382.name !== void 0) {
-                    let data383 = data382.name;
-                    if (typeof data383 === "string") {
-                      if (func2(data383) > 60) {
-                        const err985 = { instancePath: instancePath + "/machine/keep-out/" + i14 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 60 }, message: "must NOT have more than 60 characters" };
+                  if (data383.name !== void 0) {
+                    let data384 = data383.name;
+                    if (typeof data384 === "string") {
+                      if (func2(data384) > 60) {
+                        const err987 = { instancePath: instancePath + "/machine/keep-out/" + i14 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 60 }, message: "must NOT have more than 60 characters" };
                         if (vErrors === null) {
-                          vErrors = [err985];
+                          vErrors = [err987];
                         } else {
-                          vErrors.push(err985);
+                          vErrors.push(err987);
                         }
                         errors++;
                       }
-                      if (func2(data383) < 1) {
-                        const err986 = { instancePath: instancePath + "/machine/keep-out/" + i14 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                      if (func2(data384) < 1) {
+                        const err988 = { instancePath: instancePath + "/machine/keep-out/" + i14 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                         if (vErrors === null) {
-                          vErrors = [err986];
+                          vErrors = [err988];
                         } else {
-                          vErrors.push(err986);
+                          vErrors.push(err988);
                         }
                         errors++;
                       }
                     } else {
-                      const err987 = { instancePath: instancePath + "/machine/keep-out/" + i14 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err989 = { instancePath: instancePath + "/machine/keep-out/" + i14 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err987];
+                        vErrors = [err989];
                       } else {
-                        vErrors.push(err987);
+                        vErrors.push(err989);
                       }
                       errors++;
                     }
                   }
-                  if (data382.min !== void 0) {
-                    if (!validate29(data382.min, { instancePath: instancePath + "/machine/keep-out/" + i14 + "/min", parentData: data382, parentDataProperty: "min", rootData, dynamicAnchors })) {
+                  if (data383.min !== void 0) {
+                    if (!validate29(data383.min, { instancePath: instancePath + "/machine/keep-out/" + i14 + "/min", parentData: data383, parentDataProperty: "min", rootData, dynamicAnchors })) {
                       vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
                       errors = vErrors.length;
                     }
                   }
-                  if (data382.max !== void 0) {
-                    if (!validate29(data382.max, { instancePath: instancePath + "/machine/keep-out/" + i14 + "/max", parentData: data382, parentDataProperty: "max", rootData, dynamicAnchors })) {
+                  if (data383.max !== void 0) {
+                    if (!validate29(data383.max, { instancePath: instancePath + "/machine/keep-out/" + i14 + "/max", parentData: data383, parentDataProperty: "max", rootData, dynamicAnchors })) {
                       vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
                       errors = vErrors.length;
                     }
                   }
                 } else {
-                  const err988 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-                  if (vErrors === null) {
-                    vErrors = [err988];
-                  } else {
-                    vErrors.push(err988);
-                  }
-                  errors++;
-                }
-              }
-            } else {
-              const err989 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-              if (vErrors === null) {
-                vErrors = [err989];
-              } else {
-                vErrors.push(err989);
-              }
-              errors++;
-            }
-          }
-          if (data295.tapping !== void 0) {
-            let data386 = data295.tapping;
-            if (data386 && typeof data386 == "object" && !Array.isArray(data386)) {
-              for (const key66 in data386) {
-                if (!(key66 === "kind" || key66 === "reversal" || key66 === "longhand")) {
-                  const err990 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key66 }, message: "must NOT have additional properties" };
+                  const err990 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
                     vErrors = [err990];
                   } else {
@@ -11994,19 +11991,22 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data386.kind !== void 0) {
-                let data387 = data386.kind;
-                if (typeof data387 !== "string") {
-                  const err991 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err991];
-                  } else {
-                    vErrors.push(err991);
-                  }
-                  errors++;
-                }
-                if (!(data387 === "none" || data387 === "floating" || data387 === "synchronised")) {
-                  const err992 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.tapping.properties.kind.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err991 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+              if (vErrors === null) {
+                vErrors = [err991];
+              } else {
+                vErrors.push(err991);
+              }
+              errors++;
+            }
+          }
+          if (data296.tapping !== void 0) {
+            let data387 = data296.tapping;
+            if (data387 && typeof data387 == "object" && !Array.isArray(data387)) {
+              for (const key66 in data387) {
+                if (!(key66 === "kind" || key66 === "reversal" || key66 === "longhand")) {
+                  const err992 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key66 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err992];
                   } else {
@@ -12015,20 +12015,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data386.reversal !== void 0) {
-                let data388 = data386.reversal;
-                if (typeof data388 === "string") {
-                  if (!pattern89.test(data388)) {
-                    const err993 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err993];
-                    } else {
-                      vErrors.push(err993);
-                    }
-                    errors++;
+              if (data387.kind !== void 0) {
+                let data388 = data387.kind;
+                if (typeof data388 !== "string") {
+                  const err993 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err993];
+                  } else {
+                    vErrors.push(err993);
                   }
-                } else {
-                  const err994 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  errors++;
+                }
+                if (!(data388 === "none" || data388 === "floating" || data388 === "synchronised")) {
+                  const err994 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.tapping.properties.kind.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err994];
                   } else {
@@ -12037,19 +12036,20 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data386.longhand !== void 0) {
-                let data389 = data386.longhand;
-                if (typeof data389 !== "string") {
-                  const err995 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err995];
-                  } else {
-                    vErrors.push(err995);
+              if (data387.reversal !== void 0) {
+                let data389 = data387.reversal;
+                if (typeof data389 === "string") {
+                  if (!pattern89.test(data389)) {
+                    const err995 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err995];
+                    } else {
+                      vErrors.push(err995);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data389 === "yes" || data389 === "no")) {
-                  const err996 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                } else {
+                  const err996 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err996];
                   } else {
@@ -12058,22 +12058,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err997 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err997];
-              } else {
-                vErrors.push(err997);
-              }
-              errors++;
-            }
-          }
-          if (data295.feed !== void 0) {
-            let data390 = data295.feed;
-            if (data390 && typeof data390 == "object" && !Array.isArray(data390)) {
-              for (const key67 in data390) {
-                if (!(key67 === "least" || key67 === "most")) {
-                  const err998 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key67 }, message: "must NOT have additional properties" };
+              if (data387.longhand !== void 0) {
+                let data390 = data387.longhand;
+                if (typeof data390 !== "string") {
+                  const err997 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err997];
+                  } else {
+                    vErrors.push(err997);
+                  }
+                  errors++;
+                }
+                if (!(data390 === "yes" || data390 === "no")) {
+                  const err998 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err998];
                   } else {
@@ -12082,45 +12079,47 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data390.least !== void 0) {
-                let data391 = data390.least;
-                const _errs1183 = errors;
-                let valid317 = false;
-                const _errs1184 = errors;
-                if (typeof data391 == "number" && isFinite(data391)) {
-                  if (data391 > 1e6 || isNaN(data391)) {
-                    const err999 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err999];
-                    } else {
-                      vErrors.push(err999);
-                    }
-                    errors++;
-                  }
-                  if (data391 <= 0 || isNaN(data391)) {
-                    const err1000 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1000];
-                    } else {
-                      vErrors.push(err1000);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1001 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+            } else {
+              const err999 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err999];
+              } else {
+                vErrors.push(err999);
+              }
+              errors++;
+            }
+          }
+          if (data296.feed !== void 0) {
+            let data391 = data296.feed;
+            if (data391 && typeof data391 == "object" && !Array.isArray(data391)) {
+              for (const key67 in data391) {
+                if (!(key67 === "least" || key67 === "most")) {
+                  const err1000 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key67 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err1001];
+                    vErrors = [err1000];
                   } else {
-                    vErrors.push(err1001);
+                    vErrors.push(err1000);
                   }
                   errors++;
                 }
-                var _valid42 = _errs1184 === errors;
-                valid317 = valid317 || _valid42;
+              }
+              if (data391.least !== void 0) {
+                let data392 = data391.least;
                 const _errs1186 = errors;
-                if (typeof data391 === "string") {
-                  if (!pattern98.test(data391)) {
-                    const err1002 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                let valid318 = false;
+                const _errs1187 = errors;
+                if (typeof data392 == "number" && isFinite(data392)) {
+                  if (data392 > 1e6 || isNaN(data392)) {
+                    const err1001 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1001];
+                    } else {
+                      vErrors.push(err1001);
+                    }
+                    errors++;
+                  }
+                  if (data392 <= 0 || isNaN(data392)) {
+                    const err1002 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                     if (vErrors === null) {
                       vErrors = [err1002];
                     } else {
@@ -12129,7 +12128,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err1003 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1003 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1003];
                   } else {
@@ -12137,66 +12136,66 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid42 = _errs1186 === errors;
-                valid317 = valid317 || _valid42;
-                if (!valid317) {
-                  const err1004 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid42 = _errs1187 === errors;
+                valid318 = valid318 || _valid42;
+                const _errs1189 = errors;
+                if (typeof data392 === "string") {
+                  if (!pattern98.test(data392)) {
+                    const err1004 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1004];
+                    } else {
+                      vErrors.push(err1004);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1005 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err1004];
+                    vErrors = [err1005];
                   } else {
-                    vErrors.push(err1004);
+                    vErrors.push(err1005);
+                  }
+                  errors++;
+                }
+                var _valid42 = _errs1189 === errors;
+                valid318 = valid318 || _valid42;
+                if (!valid318) {
+                  const err1006 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1006];
+                  } else {
+                    vErrors.push(err1006);
                   }
                   errors++;
                 } else {
-                  errors = _errs1183;
+                  errors = _errs1186;
                   if (vErrors !== null) {
-                    if (_errs1183) {
-                      vErrors.length = _errs1183;
+                    if (_errs1186) {
+                      vErrors.length = _errs1186;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data390.most !== void 0) {
-                let data392 = data390.most;
-                const _errs1190 = errors;
-                let valid319 = false;
-                const _errs1191 = errors;
-                if (typeof data392 == "number" && isFinite(data392)) {
-                  if (data392 > 1e6 || isNaN(data392)) {
-                    const err1005 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1005];
-                    } else {
-                      vErrors.push(err1005);
-                    }
-                    errors++;
-                  }
-                  if (data392 <= 0 || isNaN(data392)) {
-                    const err1006 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1006];
-                    } else {
-                      vErrors.push(err1006);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1007 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err1007];
-                  } else {
-                    vErrors.push(err1007);
-                  }
-                  errors++;
-                }
-                var _valid43 = _errs1191 === errors;
-                valid319 = valid319 || _valid43;
+              if (data391.most !== void 0) {
+                let data393 = data391.most;
                 const _errs1193 = errors;
-                if (typeof data392 === "string") {
-                  if (!pattern98.test(data392)) {
-                    const err1008 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                let valid320 = false;
+                const _errs1194 = errors;
+                if (typeof data393 == "number" && isFinite(data393)) {
+                  if (data393 > 1e6 || isNaN(data393)) {
+                    const err1007 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1007];
+                    } else {
+                      vErrors.push(err1007);
+                    }
+                    errors++;
+                  }
+                  if (data393 <= 0 || isNaN(data393)) {
+                    const err1008 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                     if (vErrors === null) {
                       vErrors = [err1008];
                     } else {
@@ -12205,7 +12204,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err1009 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1009 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1009];
                   } else {
@@ -12213,21 +12212,43 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid43 = _errs1193 === errors;
-                valid319 = valid319 || _valid43;
-                if (!valid319) {
-                  const err1010 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid43 = _errs1194 === errors;
+                valid320 = valid320 || _valid43;
+                const _errs1196 = errors;
+                if (typeof data393 === "string") {
+                  if (!pattern98.test(data393)) {
+                    const err1010 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1010];
+                    } else {
+                      vErrors.push(err1010);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1011 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err1010];
+                    vErrors = [err1011];
                   } else {
-                    vErrors.push(err1010);
+                    vErrors.push(err1011);
+                  }
+                  errors++;
+                }
+                var _valid43 = _errs1196 === errors;
+                valid320 = valid320 || _valid43;
+                if (!valid320) {
+                  const err1012 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1012];
+                  } else {
+                    vErrors.push(err1012);
                   }
                   errors++;
                 } else {
-                  errors = _errs1190;
+                  errors = _errs1193;
                   if (vErrors !== null) {
-                    if (_errs1190) {
-                      vErrors.length = _errs1190;
+                    if (_errs1193) {
+                      vErrors.length = _errs1193;
                     } else {
                       vErrors = null;
                     }
@@ -12235,39 +12256,7 @@ var compiled = (() => {
                 }
               }
             } else {
-              const err1011 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1011];
-              } else {
-                vErrors.push(err1011);
-              }
-              errors++;
-            }
-          }
-          if (data295["work-zero"] !== void 0) {
-            let data393 = data295["work-zero"];
-            if (data393 && typeof data393 == "object" && !Array.isArray(data393)) {
-              for (const key68 in data393) {
-                if (!pattern109.test(key68)) {
-                  const err1012 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key68 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err1012];
-                  } else {
-                    vErrors.push(err1012);
-                  }
-                  errors++;
-                }
-              }
-              for (const key69 in data393) {
-                if (pattern109.test(key69)) {
-                  if (!validate29(data393[key69], { instancePath: instancePath + "/machine/work-zero/" + key69.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data393, parentDataProperty: key69, rootData, dynamicAnchors })) {
-                    vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                    errors = vErrors.length;
-                  }
-                }
-              }
-            } else {
-              const err1013 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err1013 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err1013];
               } else {
@@ -12276,22 +12265,30 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err1014 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err1014];
-          } else {
-            vErrors.push(err1014);
-          }
-          errors++;
-        }
-      }
-      if (data.confirm !== void 0) {
-        let data395 = data.confirm;
-        if (data395 && typeof data395 == "object" && !Array.isArray(data395)) {
-          for (const key70 in data395) {
-            if (!(key70 === "at-speed" || key70 === "stopped" || key70 === "released" || key70 === "clamped" || key70 === "air")) {
-              const err1015 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key70 }, message: "must NOT have additional properties" };
+          if (data296["work-zero"] !== void 0) {
+            let data394 = data296["work-zero"];
+            if (data394 && typeof data394 == "object" && !Array.isArray(data394)) {
+              for (const key68 in data394) {
+                if (!pattern109.test(key68)) {
+                  const err1014 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key68 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err1014];
+                  } else {
+                    vErrors.push(err1014);
+                  }
+                  errors++;
+                }
+              }
+              for (const key69 in data394) {
+                if (pattern109.test(key69)) {
+                  if (!validate29(data394[key69], { instancePath: instancePath + "/machine/work-zero/" + key69.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data394, parentDataProperty: key69, rootData, dynamicAnchors })) {
+                    vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                    errors = vErrors.length;
+                  }
+                }
+              }
+            } else {
+              const err1015 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err1015];
               } else {
@@ -12300,22 +12297,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data395["at-speed"] !== void 0) {
-            let data396 = data395["at-speed"];
-            const _errs1203 = errors;
-            let valid322 = false;
-            const _errs1204 = errors;
-            if (typeof data396 !== "string") {
-              const err1016 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err1016];
-              } else {
-                vErrors.push(err1016);
-              }
-              errors++;
-            }
-            if ("operator" !== data396) {
-              const err1017 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+        } else {
+          const err1016 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err1016];
+          } else {
+            vErrors.push(err1016);
+          }
+          errors++;
+        }
+      }
+      if (data.confirm !== void 0) {
+        let data396 = data.confirm;
+        if (data396 && typeof data396 == "object" && !Array.isArray(data396)) {
+          for (const key70 in data396) {
+            if (!(key70 === "at-speed" || key70 === "stopped" || key70 === "released" || key70 === "clamped" || key70 === "air" || key70 === "hold-down")) {
+              const err1017 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key70 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err1017];
               } else {
@@ -12323,41 +12320,23 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid44 = _errs1204 === errors;
-            valid322 = valid322 || _valid44;
+          }
+          if (data396["at-speed"] !== void 0) {
+            let data397 = data396["at-speed"];
             const _errs1206 = errors;
-            if (!validate41(data396, { instancePath: instancePath + "/confirm/at-speed", parentData: data395, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid44 = _errs1206 === errors;
-            valid322 = valid322 || _valid44;
-            if (!valid322) {
-              const err1018 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            let valid323 = false;
+            const _errs1207 = errors;
+            if (typeof data397 !== "string") {
+              const err1018 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err1018];
               } else {
                 vErrors.push(err1018);
               }
               errors++;
-            } else {
-              errors = _errs1203;
-              if (vErrors !== null) {
-                if (_errs1203) {
-                  vErrors.length = _errs1203;
-                } else {
-                  vErrors = null;
-                }
-              }
             }
-          }
-          if (data395.stopped !== void 0) {
-            let data397 = data395.stopped;
-            const _errs1208 = errors;
-            let valid323 = false;
-            const _errs1209 = errors;
-            if (typeof data397 !== "string") {
-              const err1019 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if ("operator" !== data397) {
+              const err1019 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err1019];
               } else {
@@ -12365,50 +12344,50 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("operator" !== data397) {
-              const err1020 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+            var _valid44 = _errs1207 === errors;
+            valid323 = valid323 || _valid44;
+            const _errs1209 = errors;
+            if (!validate41(data397, { instancePath: instancePath + "/confirm/at-speed", parentData: data396, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid44 = _errs1209 === errors;
+            valid323 = valid323 || _valid44;
+            if (!valid323) {
+              const err1020 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err1020];
               } else {
                 vErrors.push(err1020);
               }
               errors++;
-            }
-            var _valid45 = _errs1209 === errors;
-            valid323 = valid323 || _valid45;
-            const _errs1211 = errors;
-            if (!validate41(data397, { instancePath: instancePath + "/confirm/stopped", parentData: data395, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid45 = _errs1211 === errors;
-            valid323 = valid323 || _valid45;
-            if (!valid323) {
-              const err1021 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1021];
-              } else {
-                vErrors.push(err1021);
-              }
-              errors++;
             } else {
-              errors = _errs1208;
+              errors = _errs1206;
               if (vErrors !== null) {
-                if (_errs1208) {
-                  vErrors.length = _errs1208;
+                if (_errs1206) {
+                  vErrors.length = _errs1206;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data395.released !== void 0) {
-            let data398 = data395.released;
-            const _errs1213 = errors;
+          if (data396.stopped !== void 0) {
+            let data398 = data396.stopped;
+            const _errs1211 = errors;
             let valid324 = false;
-            const _errs1214 = errors;
+            const _errs1212 = errors;
             if (typeof data398 !== "string") {
-              const err1022 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err1021 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1021];
+              } else {
+                vErrors.push(err1021);
+              }
+              errors++;
+            }
+            if ("operator" !== data398) {
+              const err1022 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err1022];
               } else {
@@ -12416,50 +12395,50 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("operator" !== data398) {
-              const err1023 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+            var _valid45 = _errs1212 === errors;
+            valid324 = valid324 || _valid45;
+            const _errs1214 = errors;
+            if (!validate41(data398, { instancePath: instancePath + "/confirm/stopped", parentData: data396, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid45 = _errs1214 === errors;
+            valid324 = valid324 || _valid45;
+            if (!valid324) {
+              const err1023 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err1023];
               } else {
                 vErrors.push(err1023);
               }
               errors++;
-            }
-            var _valid46 = _errs1214 === errors;
-            valid324 = valid324 || _valid46;
-            const _errs1216 = errors;
-            if (!validate41(data398, { instancePath: instancePath + "/confirm/released", parentData: data395, parentDataProperty: "released", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid46 = _errs1216 === errors;
-            valid324 = valid324 || _valid46;
-            if (!valid324) {
-              const err1024 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1024];
-              } else {
-                vErrors.push(err1024);
-              }
-              errors++;
             } else {
-              errors = _errs1213;
+              errors = _errs1211;
               if (vErrors !== null) {
-                if (_errs1213) {
-                  vErrors.length = _errs1213;
+                if (_errs1211) {
+                  vErrors.length = _errs1211;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data395.clamped !== void 0) {
-            let data399 = data395.clamped;
-            const _errs1218 = errors;
+          if (data396.released !== void 0) {
+            let data399 = data396.released;
+            const _errs1216 = errors;
             let valid325 = false;
-            const _errs1219 = errors;
+            const _errs1217 = errors;
             if (typeof data399 !== "string") {
-              const err1025 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err1024 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1024];
+              } else {
+                vErrors.push(err1024);
+              }
+              errors++;
+            }
+            if ("operator" !== data399) {
+              const err1025 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err1025];
               } else {
@@ -12467,50 +12446,50 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("operator" !== data399) {
-              const err1026 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+            var _valid46 = _errs1217 === errors;
+            valid325 = valid325 || _valid46;
+            const _errs1219 = errors;
+            if (!validate41(data399, { instancePath: instancePath + "/confirm/released", parentData: data396, parentDataProperty: "released", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid46 = _errs1219 === errors;
+            valid325 = valid325 || _valid46;
+            if (!valid325) {
+              const err1026 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err1026];
               } else {
                 vErrors.push(err1026);
               }
               errors++;
-            }
-            var _valid47 = _errs1219 === errors;
-            valid325 = valid325 || _valid47;
-            const _errs1221 = errors;
-            if (!validate41(data399, { instancePath: instancePath + "/confirm/clamped", parentData: data395, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid47 = _errs1221 === errors;
-            valid325 = valid325 || _valid47;
-            if (!valid325) {
-              const err1027 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1027];
-              } else {
-                vErrors.push(err1027);
-              }
-              errors++;
             } else {
-              errors = _errs1218;
+              errors = _errs1216;
               if (vErrors !== null) {
-                if (_errs1218) {
-                  vErrors.length = _errs1218;
+                if (_errs1216) {
+                  vErrors.length = _errs1216;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data395.air !== void 0) {
-            let data400 = data395.air;
-            const _errs1223 = errors;
+          if (data396.clamped !== void 0) {
+            let data400 = data396.clamped;
+            const _errs1221 = errors;
             let valid326 = false;
-            const _errs1224 = errors;
+            const _errs1222 = errors;
             if (typeof data400 !== "string") {
-              const err1028 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err1027 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1027];
+              } else {
+                vErrors.push(err1027);
+              }
+              errors++;
+            }
+            if ("operator" !== data400) {
+              const err1028 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err1028];
               } else {
@@ -12518,59 +12497,177 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("operator" !== data400) {
-              const err1029 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+            var _valid47 = _errs1222 === errors;
+            valid326 = valid326 || _valid47;
+            const _errs1224 = errors;
+            if (!validate41(data400, { instancePath: instancePath + "/confirm/clamped", parentData: data396, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid47 = _errs1224 === errors;
+            valid326 = valid326 || _valid47;
+            if (!valid326) {
+              const err1029 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err1029];
               } else {
                 vErrors.push(err1029);
               }
               errors++;
-            }
-            var _valid48 = _errs1224 === errors;
-            valid326 = valid326 || _valid48;
-            const _errs1226 = errors;
-            if (!validate41(data400, { instancePath: instancePath + "/confirm/air", parentData: data395, parentDataProperty: "air", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid48 = _errs1226 === errors;
-            valid326 = valid326 || _valid48;
-            if (!valid326) {
-              const err1030 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1030];
-              } else {
-                vErrors.push(err1030);
-              }
-              errors++;
             } else {
-              errors = _errs1223;
+              errors = _errs1221;
               if (vErrors !== null) {
-                if (_errs1223) {
-                  vErrors.length = _errs1223;
+                if (_errs1221) {
+                  vErrors.length = _errs1221;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
+          if (data396.air !== void 0) {
+            let data401 = data396.air;
+            const _errs1226 = errors;
+            let valid327 = false;
+            const _errs1227 = errors;
+            if (typeof data401 !== "string") {
+              const err1030 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1030];
+              } else {
+                vErrors.push(err1030);
+              }
+              errors++;
+            }
+            if ("operator" !== data401) {
+              const err1031 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1031];
+              } else {
+                vErrors.push(err1031);
+              }
+              errors++;
+            }
+            var _valid48 = _errs1227 === errors;
+            valid327 = valid327 || _valid48;
+            const _errs1229 = errors;
+            if (!validate41(data401, { instancePath: instancePath + "/confirm/air", parentData: data396, parentDataProperty: "air", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid48 = _errs1229 === errors;
+            valid327 = valid327 || _valid48;
+            if (!valid327) {
+              const err1032 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1032];
+              } else {
+                vErrors.push(err1032);
+              }
+              errors++;
+            } else {
+              errors = _errs1226;
+              if (vErrors !== null) {
+                if (_errs1226) {
+                  vErrors.length = _errs1226;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data396["hold-down"] !== void 0) {
+            let data402 = data396["hold-down"];
+            if (data402 && typeof data402 == "object" && !Array.isArray(data402)) {
+              if (data402.wait === void 0) {
+                const err1033 = { instancePath: instancePath + "/confirm/hold-down", schemaPath: "#/properties/confirm/properties/hold-down/required", keyword: "required", params: { missingProperty: "wait" }, message: "must have required property 'wait'" };
+                if (vErrors === null) {
+                  vErrors = [err1033];
+                } else {
+                  vErrors.push(err1033);
+                }
+                errors++;
+              }
+              for (const key71 in data402) {
+                if (!(key71 === "wait" || key71 === "timeout")) {
+                  const err1034 = { instancePath: instancePath + "/confirm/hold-down", schemaPath: "#/properties/confirm/properties/hold-down/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key71 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err1034];
+                  } else {
+                    vErrors.push(err1034);
+                  }
+                  errors++;
+                }
+              }
+              if (data402.wait !== void 0) {
+                let data403 = data402.wait;
+                if (typeof data403 !== "string") {
+                  const err1035 = { instancePath: instancePath + "/confirm/hold-down/wait", schemaPath: "#/properties/confirm/properties/hold-down/properties/wait/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1035];
+                  } else {
+                    vErrors.push(err1035);
+                  }
+                  errors++;
+                }
+                if ("hold-down" !== data403) {
+                  const err1036 = { instancePath: instancePath + "/confirm/hold-down/wait", schemaPath: "#/properties/confirm/properties/hold-down/properties/wait/const", keyword: "const", params: { allowedValue: "hold-down" }, message: "must be equal to constant" };
+                  if (vErrors === null) {
+                    vErrors = [err1036];
+                  } else {
+                    vErrors.push(err1036);
+                  }
+                  errors++;
+                }
+              }
+              if (data402.timeout !== void 0) {
+                let data404 = data402.timeout;
+                if (typeof data404 === "string") {
+                  if (!pattern89.test(data404)) {
+                    const err1037 = { instancePath: instancePath + "/confirm/hold-down/timeout", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1037];
+                    } else {
+                      vErrors.push(err1037);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1038 = { instancePath: instancePath + "/confirm/hold-down/timeout", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1038];
+                  } else {
+                    vErrors.push(err1038);
+                  }
+                  errors++;
+                }
+              }
+            } else {
+              const err1039 = { instancePath: instancePath + "/confirm/hold-down", schemaPath: "#/properties/confirm/properties/hold-down/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err1039];
+              } else {
+                vErrors.push(err1039);
+              }
+              errors++;
+            }
+          }
         } else {
-          const err1031 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err1040 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err1031];
+            vErrors = [err1040];
           } else {
-            vErrors.push(err1031);
+            vErrors.push(err1040);
           }
           errors++;
         }
       }
     } else {
-      const err1032 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+      const err1041 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
       if (vErrors === null) {
-        vErrors = [err1032];
+        vErrors = [err1041];
       } else {
-        vErrors.push(err1032);
+        vErrors.push(err1041);
       }
       errors++;
     }

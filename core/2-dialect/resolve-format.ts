@@ -29,10 +29,7 @@ export function resolveFormat(resolving: Resolving, idioms: IdiomParts): Format 
     speedUnit: resolveSpeedUnit(resolving),
     gears: gearRanges(tree),
     coolantBlocks: choice(resolving, "coolant.blocks", "apart"),
-    stops: {
-      comment: choice(resolving, "stops.comment", "own-block"),
-      resume: choice(resolving, "stops.resume", "keeps-modes"),
-    },
+    ...resolveStops(resolving),
     compensationWord: letterOrNull(tree, "compensation.word"),
     pathToleranceWord: letterOrNull(tree, "path.tolerance-word"),
     referenceIntermediate: wordOrNone<"incremental-zero">(tree, "machine.retract.intermediate"),
@@ -228,6 +225,16 @@ function resolveSpindleAndTools(resolving: Resolving): Pick<Format, "spindle" | 
         ? undefined
         : { blocks: toolBlocks, order: toolOrder },
     lengthOffset: form === undefined ? undefined : { word: word(tree, "length-offset.word") ?? "", form },
+  };
+}
+
+function resolveStops(resolving: Resolving): Pick<Format, "stops"> {
+  flag(resolving, "stops.end-resets");
+  return {
+    stops: {
+      comment: choice(resolving, "stops.comment", "own-block"),
+      resume: choice(resolving, "stops.resume", "keeps-modes"),
+    },
   };
 }
 

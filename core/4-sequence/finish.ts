@@ -1,5 +1,6 @@
 import { coolantOff } from "./coolant.ts";
 import { raiseHood } from "./hood.ts";
+import { restoreModes } from "./modes.ts";
 import { cancelLengthOffset } from "./offsets.ts";
 import { switchAllOutputsOff } from "./outputs.ts";
 import { park } from "./pause.ts";
@@ -8,7 +9,7 @@ import type { Run } from "./run.ts";
 import { orientSpindle, stopSpindle } from "./spindle.ts";
 import { put } from "./steps.ts";
 import { returnLastTool } from "./swap-rack.ts";
-import { need } from "./words.ts";
+import { fact, need } from "./words.ts";
 
 /** Leaves the machine safe: Z up, coolant off, hood up, outputs off, stop confirmed, tool put away, offset cancelled. */
 export function finishProgram(run: Run): void {
@@ -27,5 +28,7 @@ export function finishProgram(run: Run): void {
     returnLastTool(run);
   }
   if (machine.park) park(run, "it ends at the parking place");
+  const endResets = fact(run, machine.endResets, "stops.end-resets", "a program has an end");
+  if (endResets === false) restoreModes(run);
   if (need(run, "stops.end", "a program has an end")) put(run, { kind: "program-end" });
 }

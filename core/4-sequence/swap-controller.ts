@@ -1,6 +1,7 @@
 import type { Tool } from "#job";
 import { retract } from "./retract.ts";
 import type { Run } from "./run.ts";
+import { stopSpindle } from "./spindle.ts";
 import { put } from "./steps.ts";
 import { fact, need } from "./words.ts";
 
@@ -10,6 +11,11 @@ export function swapByController(run: Run, tool: Tool): void {
   fact(run, machine.changeEffects, "machine.change-effects", "the controller changes its tools");
   put(run, { kind: "select-tool", tool: tool.number });
   if (need(run, "tools.change", "the controller changes its tools")) put(run, { kind: "change-tool" });
+  if (machine.changeEffects?.spindle === "restarts") {
+    // It turns again at a speed that nobody knows, until it is stopped.
+    state.spindle.speed = undefined;
+    stopSpindle(run);
+  }
   if (machine.lengthOffset?.form === "in-tool-word") state.lengthOffset = tool.lengthOffset;
   const next = nextTool(run, tool.number);
   const preselect = fact(

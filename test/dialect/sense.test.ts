@@ -94,7 +94,7 @@ const cases: Readonly<Record<string, Case>> = {
   },
   "a percentage of an unknown speed": {
     text: "spindle: { speed-unit: percent }",
-    finds: ["dialect/undeclared machine.spindle.max-rpm"],
+    finds: ["dialect/undeclared machine.spindle.max-rpm @ 1"],
   },
   "a percentage that is no whole number of thousandths": {
     text: "spindle: { speed-unit: percent }\nnumbers: { speed: 3 }\nmachine: { spindle: { min-rpm: 1, max-rpm: 24000.05 } }",

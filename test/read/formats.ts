@@ -208,6 +208,7 @@ export const machine: MachineFacts = {
   confirm: {},
   onTimeout: undefined,
   afterStop: "keeps-modes",
+  endResets: true,
   offWords: [],
   signals: {},
   retract: undefined,

@@ -176,6 +176,23 @@ export const cases: readonly AxisCase[] = [
     other: 'idioms: { output-on: "M97 P1 Q{{output}}", output-off: "M97 P0 Q{{output}}" }',
   },
   {
+    axis: 89,
+    title: "the work is held as it is, or a signal says so",
+    base: "explicit-words",
+    one: "machine: { signals: { hold-down: 9 } }",
+    other:
+      "machine: { signals: { hold-down: 9 } }\nconfirm: { hold-down: { wait: hold-down, timeout: 10 s } }",
+    onePermits: "a wait more does no harm",
+  },
+  {
+    axis: 96,
+    title: "the control's own tool change leaves the spindle standing, or starts it again",
+    base: "rs274ngc",
+    one: "machine: { change-effects: { spindle: stopped } }",
+    other: "machine: { change-effects: { spindle: restarts } }",
+    onePermits: "a spindle that stands may be stopped",
+  },
+  {
     axis: 131,
     title: "how long starts and stops take, by how fast the spindle speeds up and slows down",
     base: "rs274ngc",
