@@ -624,6 +624,12 @@ export type ZerosInAnArcCentre = "non-zero" | "both";
  */
 export type FeedWord = "modal" | "after-rapid" | "each-block";
 /**
+ * each-start: at every start of the spindle; changed: only where the speed is not the one said last, so that a start alone takes that one. Behind a stop of the program it is said in any case.
+ *
+ * If wrong: the spindle starts at a speed that is left over, or not at all.
+ */
+export type SpeedWord = "each-start" | "changed";
+/**
  * Code of the rapid.
  *
  * If wrong: a rapid is run as a feed, or a feed as a rapid into the work.
@@ -2417,6 +2423,7 @@ export interface ModalWords {
   "arc-end"?: EndOfAnArc;
   "arc-centre"?: ZerosInAnArcCentre;
   feed?: FeedWord;
+  speed?: SpeedWord;
 }
 /**
  * Rapid and straight motion.

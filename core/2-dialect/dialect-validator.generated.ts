@@ -121,7 +121,7 @@ var compiled = (() => {
     validateDialect: () => validateDialect
   });
   var validateDialect = validate20;
-  var schema31 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://tapewright.invalid/schemas/dialect.schema.json", "title": "Dialect", "description": "What one controller and its machine want. A file states only what differs from the one that it extends; a key that no file of the chain states is never guessed: what needs it is refused.", "type": "object", "additionalProperties": false, "required": ["dialect"], "properties": { "dialect": { "title": "Name of the dialect", "description": "The name that programs, set-up sheets and findings quote. Lower case, words joined by hyphens; the file is called NAME.dialect.yaml.\n\nIf wrong: the program on the machine cannot be traced to the file that shaped it.", "type": "string", "pattern": "^[a-z0-9]+(-[a-z0-9]+)*$", "maxLength": 40, "examples": ["quarry-router"] }, "title": { "title": "Title", "description": "One line for people: which controller or machine this is.\n\nIf wrong: an operator picks the dialect of another machine.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["Six-pocket router at the quarry workshop"] }, "extends": { "title": "Extends", "description": "The dialect whose values hold wherever this file states none: the name of a shipped dialect, or a file in the same folder or below (its name ends with .yaml). Mappings are merged key by key; lists, single values and `none` replace.\n\nIf wrong: words of another controller are inherited that this one rejects or takes for something else.", "type": "string", "minLength": 1, "maxLength": 200, "examples": ["explicit-words", "base/workshop.dialect.yaml"] }, "sources": { "title": "Sources", "description": "Where the facts of this file come from: standard and section, manual and page, or what was tried at the machine.\n\nIf wrong: nobody can tell later which value was read and which was guessed.", "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 300 }, "examples": [["NISTIR 6556, The NIST RS274/NGC Interpreter, version 3, 17 August 2000"]] }, "file": { "title": "File", "description": "The frame of the program text: file name ending, line ends, the marks at its start and end.", "type": "object", "additionalProperties": false, "properties": { "extension": { "title": "File name ending", "description": "Ending of the program file, without the dot.\n\nIf wrong: the controller does not list the file, or opens it as something else.", "type": "string", "pattern": "^[A-Za-z0-9]{1,8}$", "examples": ["nc"] }, "line-end": { "title": "Line end", "description": "What ends a line: lf (line feed), crlf (carriage return and line feed) or cr (carriage return).\n\nIf wrong: the whole file is read as one block, or each second line as an empty one.", "type": "string", "enum": ["lf", "crlf", "cr"], "examples": ["lf"] }, "last-line-end": { "title": "Line end after the last line", "description": "Whether the last line is ended, too.\n\nIf wrong: the last block, the end of the program, is ignored.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "end-of-block": { "title": "End-of-block mark", "description": "A visible mark at the end of each block: none, semicolon or asterisk.\n\nIf wrong: `;` starts a comment on some controllers, so that the rest of the block is dropped; `*` is an error on others.", "type": "string", "enum": ["none", "semicolon", "asterisk"], "examples": ["none"] }, "delimiter": { "title": "Program delimiter", "description": "Whether a line with `%` alone stands first and last.\n\nIf wrong: the controller finds no start or no end of the program and refuses the transfer.", "type": "string", "enum": ["none", "percent"], "examples": ["percent"] }, "program-number": { "title": "Program number", "description": "How the program is identified by a number of its own, or none. Where it is stated, a job must have a number in the range.", "anyOf": [{ "title": "None", "description": "Programs have no number; the file name tells them apart.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "letter": { "title": "Letter of the program number", "description": "The address of the number.\n\nIf wrong: the line is refused, or a program of another number is overwritten.", "type": "string", "enum": ["O", ":", "%"], "examples": ["O"] }, "digits": { "title": "Digits of the program number", "description": "Least digits; zeros are put in front.\n\nUnit: digits.\n\nIf wrong: the controller takes the program for another one, or refuses it.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [4] }, "from": { "title": "Lowest program number", "description": "Lowest number that is free for programs.\n\nUnit: program number.\n\nIf wrong: a program that the builder protects is overwritten, or the transfer is refused.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [1] }, "to": { "title": "Highest program number", "description": "Highest number that is free for programs; many controls keep the 8000s or 9000s to themselves.\n\nUnit: program number.\n\nIf wrong: a cycle or macro of the builder is overwritten.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [7999] } } }], "examples": ["none", { "letter": "O", "digits": 4, "from": 1, "to": 7999 }] }, "characters": { "title": "Characters", "description": "What the text may hold: upper (capital letters, digits and the marks of the code, in comments, too), ascii, or utf-8 (any character in comments).\n\nIf wrong: the block is rejected, or the comment on the screen is garbled so that an instruction to the operator is lost.", "type": "string", "enum": ["upper", "ascii", "utf-8"], "examples": ["upper"] } }, "examples": [{ "extension": "nc", "line-end": "lf", "delimiter": "percent" }] }, "comments": { "title": "Comments", "description": "How text for people is set apart from the code.", "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Comment style", "description": "parentheses: ( ... ); semicolon: from ; to the end of the line; none: the controller takes no comments, and messages to the operator cannot be written.\n\nIf wrong: the text is executed as code, or the block alarms.", "type": "string", "enum": ["parentheses", "semicolon", "none"], "examples": ["parentheses"] }, "longest": { "title": "Longest comment", "description": "Most characters of one comment, its marks not counted. Longer text is cut.\n\nUnit: characters.\n\nIf wrong: the block alarms, or the end of an instruction to the operator is missing.", "type": "integer", "minimum": 8, "maximum": 200, "examples": [60] } }, "examples": [{ "style": "parentheses", "longest": 60 }] }, "blocks": { "title": "Blocks", "description": "How words make up a block and blocks follow one another.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Block numbers", "description": "Which blocks have a number (N word), or none.", "anyOf": [{ "title": "None", "description": "No block has a number.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Numbered blocks", "description": "all: every block; sections: only the first block of each operation.\n\nIf wrong: block search and restart do not find the place.", "type": "string", "enum": ["all", "sections"], "examples": ["all"] }, "start": { "title": "First block number", "description": "Number of the first numbered block, and of the first one after the highest was reached.\n\nUnit: block number.\n\nIf wrong: a number that the controller reserves is used.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [10] }, "step": { "title": "Step of block numbers", "description": "Difference from one numbered block to the next.\n\nUnit: block numbers.\n\nIf wrong: no free numbers for a block put in at the machine.", "type": "integer", "minimum": 1, "maximum": 1e3, "examples": [10] }, "to": { "title": "Highest block number", "description": "After it numbers begin again at the first.\n\nUnit: block number.\n\nIf wrong: the controller alarms in the middle of the program.", "type": "integer", "minimum": 1, "maximum": 99999999, "examples": [99990] }, "width": { "title": "Digits of block numbers", "description": "Least digits, zeros put in front; 0: as many as needed.\n\nUnit: digits.\n\nIf wrong: the number is not recognised.", "type": "integer", "minimum": 0, "maximum": 8, "examples": [0] } } }], "examples": ["none", { "on": "all", "start": 10, "step": 10, "to": 99990, "width": 0 }] }, "separator": { "title": "Separator", "description": "What stands between two words: none, blank or tab.\n\nIf wrong: words that run together are misread, or a blank counts against the length of the block.", "type": "string", "enum": ["none", "blank", "tab"], "examples": ["blank"] }, "order": { "title": "Word order", "description": "Letters in the order in which a block has them, each once. Every letter that the dialect writes must stand here.\n\nIf wrong: a controller with a fixed order ignores or misreads the word that stands in the wrong place.", "type": "array", "minItems": 3, "maxItems": 26, "uniqueItems": true, "items": { "$ref": "#/$defs/letter" }, "examples": [["N", "G", "X", "Y", "Z", "A", "B", "C", "I", "J", "K", "R", "P", "Q", "F", "S", "T", "H", "D", "M"]] }, "longest": { "title": "Longest block", "description": "Most characters of a block, its line end not counted, or none.\n\nUnit: characters.\n\nIf wrong: the block is cut short: in the worst case a coordinate loses its last digits and the axis goes to another place without an alarm.", "anyOf": [{ "title": "None", "description": "Any length.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 20, "maximum": 4e3 }], "examples": [80] }, "g-words": { "title": "G words in a block", "description": "one: a single G word; any: one of each modal group.\n\nIf wrong: the last one wins without a word, or the block alarms.", "type": "string", "enum": ["one", "any"], "examples": ["any"] }, "m-words": { "title": "M words in a block", "description": "Most M words in one block.\n\nUnit: words.\n\nIf wrong: only the first or the last one acts: coolant or spindle is missing.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [1] }, "modes": { "title": "Modes in a block", "description": "together: modes that are set one after another share a block (as far as g-words allows); apart: each has a block of its own.\n\nIf wrong: a mode is dropped: the program runs in the wrong plane, units or offset.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "delete": { "title": "Block delete", "description": "Whether the controller understands `/` at the start of a block. Programs are written without it; it is accepted in programs that are read.\n\nIf wrong: a block that should be skipped is executed, or the other way round.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "stops-act": { "title": "When stops act", "description": "Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. They are written in blocks of their own; this decides what a program from elsewhere means.\n\nIf wrong: the spindle stops and the tool is then driven through the material.", "type": "string", "enum": ["before-motion", "after-motion"], "examples": ["after-motion"] } }, "examples": [{ "number": "none", "separator": "blank", "longest": 80, "g-words": "any", "m-words": 1 }] }, "numbers": { "title": "Numbers", "description": "How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros` and `digits` hold for all; a single address may state its own.", "type": "object", "additionalProperties": false, "properties": { "point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "length": { "title": "Axis words", "description": "Numbers of X Y Z, and of the levels and pecks of cycles. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "arc-centre": { "title": "Arc centre and radius words", "description": "Numbers of I J K and of the radius. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "angle": { "title": "Rotary words", "description": "Numbers of A B C. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of an angle in degrees.\n\nIf wrong: the rotary axis stands short of or past its place.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the rotary axis stands short of or past its place.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [3] }, "feed-per-minute": { "title": "Feed per minute", "description": "Numbers of F in feed per minute. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 1, "inch": 2 }] }, "feed-per-revolution": { "title": "Feed per revolution", "description": "Numbers of F in feed per revolution. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "inverse-time": { "title": "Inverse-time feed", "description": "Numbers of F in inverse time. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a feed in 1/min.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [4] }, "speed": { "title": "Spindle speed", "description": "Numbers of S. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a speed in rpm.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [0] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [0] }, "dwell": { "title": "Dwell", "description": "Number of the dwell, counted in `dwell.unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `dwell.unit`.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "cycle-dwell": { "title": "Dwell in a cycle", "description": "Number of the dwell at the bottom of a hole, counted in `cycles.words.dwell-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `cycles.words.dwell-unit`.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "timeout": { "title": "Timeout of a wait", "description": "Number of the timeout, counted in `wait.timeout-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `wait.timeout-unit`.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [1] }, "code-width": { "title": "Least digits of codes", "description": "Least digits of codes and of tool and offset numbers; zeros are put in front: 2 writes G00, M06, T01.", "type": "object", "additionalProperties": false, "properties": { "G": { "title": "Digits of G words", "description": "Least digits of a G code before its point.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "M": { "title": "Digits of M words", "description": "Least digits of an M code.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "T": { "title": "Digits of T words", "description": "Least digits of a tool number.\n\nUnit: digits.\n\nIf wrong: a number with too few digits selects another tool or carries no offset.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "H": { "title": "Digits of H words", "description": "Least digits of the number of a length offset.\n\nUnit: digits.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "D": { "title": "Digits of D words", "description": "Least digits of the number of a radius offset.\n\nUnit: digits.\n\nIf wrong: the radius of another tool acts, and the contour is gouged.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] } }, "examples": [{ "G": 2, "M": 2, "T": 2, "H": 2, "D": 2 }] } }, "examples": [{ "point": "always", "trailing-zeros": "keep", "length": { "mm": 3, "inch": 4 } }] }, "modal": { "title": "Modal words", "description": "Which words are repeated although they have not changed.", "type": "object", "additionalProperties": false, "properties": { "motion": { "title": "Motion word", "description": "modal: written when the kind of motion changes; each-block: in every block with axis words.\n\nIf wrong: without its motion word a block does nothing, or is run as the last motion: a rapid where a feed was meant.", "type": "string", "enum": ["modal", "each-block"], "examples": ["modal"] }, "axes": { "title": "Axis words", "description": "changed: only axes that move; all: every axis whose place is known.\n\nIf wrong: an axis left out is taken as 0 or stays where it was.", "type": "string", "enum": ["changed", "all"], "examples": ["changed"] }, "arc-end": { "title": "End of an arc", "description": "changed: only the end coordinates that differ; both: both axes of the plane.\n\nIf wrong: the arc is refused, or ends at another place.", "type": "string", "enum": ["changed", "both"], "examples": ["changed"] }, "arc-centre": { "title": "Zeros in an arc centre", "description": "non-zero: a centre word of 0 is left out; both: both are written.\n\nIf wrong: `centre missing` alarm, or the last centre is used and the arc runs wild.", "type": "string", "enum": ["non-zero", "both"], "examples": ["both"] }, "feed": { "title": "Feed word", "description": "modal: when the feed changes; after-rapid: also in the first feed block after a rapid; each-block: in every feed block.\n\nIf wrong: the block alarms for want of a feed, or an old feed is used.", "type": "string", "enum": ["modal", "after-rapid", "each-block"], "examples": ["modal"] } }, "examples": [{ "motion": "modal", "axes": "changed", "arc-end": "changed", "arc-centre": "both", "feed": "modal" }] }, "motion": { "title": "Straight motion", "description": "Rapid and straight motion.", "type": "object", "additionalProperties": false, "properties": { "rapid": { "title": "Rapid", "description": "Code of the rapid.\n\nIf wrong: a rapid is run as a feed, or a feed as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G0"] }, "line": { "title": "Straight line at feed", "description": "Code of a straight line at feed.\n\nIf wrong: a feed is run as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G1"] }, "rapids": { "title": "Path of a rapid", "description": "straight: all axes arrive together on a straight path; dog-leg: each runs at its own rate. With dog-leg, a rapid that changes Z and X or Y is split: rising Z first, falling Z last.\n\nIf wrong: on a dog-leg the tool sweeps through a clamp that lies beside the straight path.", "type": "string", "enum": ["straight", "dog-leg"], "examples": ["dog-leg"] } }, "examples": [{ "rapid": "G0", "line": "G1", "rapids": "dog-leg" }] }, "units": { "title": "Units", "description": "Words for the units of the program.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Millimetres", "description": "Code for millimetres, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G21", "none"] }, "inch": { "title": "Inches", "description": "Code for inches, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G20", "none"] }, "programs-in": { "title": "Units of programs", "description": "job: a program is in the units of its job; mm or inch: always in these.\n\nIf wrong: everything is 25.4 times too small or too large.", "type": "string", "enum": ["job", "mm", "inch"], "examples": ["job"] } }, "examples": [{ "mm": "G21", "inch": "G20", "programs-in": "job" }] }, "plane": { "title": "Planes", "description": "Words that select the plane of arcs, cycles and compensation.", "type": "object", "additionalProperties": false, "properties": { "xy": { "title": "XY plane", "description": "Code of the XY plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G17"] }, "zx": { "title": "ZX plane", "description": "Code of the ZX plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G18"] }, "yz": { "title": "YZ plane", "description": "Code of the YZ plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G19"] } }, "examples": [{ "xy": "G17", "zx": "G18", "yz": "G19" }] }, "distance": { "title": "Absolute and incremental", "description": "Words for absolute and incremental coordinates.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute", "description": "Code for absolute coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "$ref": "#/$defs/codeOrNone", "examples": ["G90"] }, "incremental": { "title": "Incremental", "description": "Code for incremental coordinates.\n\nIf wrong: distances are taken as places.", "$ref": "#/$defs/codeOrNone", "examples": ["G91"] }, "programs-in": { "title": "Coordinates of programs", "description": "Whether programs are written with absolute or incremental coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "type": "string", "enum": ["absolute", "incremental"], "examples": ["absolute"] } }, "examples": [{ "absolute": "G90", "incremental": "G91", "programs-in": "absolute" }] }, "arc": { "title": "Arcs", "description": "Circular motion.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Arc clockwise", "description": "Code of an arc clockwise seen from the + end of the axis across the plane.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G2"] }, "ccw": { "title": "Arc counter-clockwise", "description": "Code of an arc counter-clockwise.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G3"] }, "form": { "title": "Form of an arc", "description": "incremental-centre: I J K from the start point; absolute-centre: I J K as coordinates; radius: a radius word, negative above 180 degrees; none: arcs are not understood, and chords take their place.\n\nIf wrong: the centre lies elsewhere: a wild circle through work and clamps.", "type": "string", "enum": ["incremental-centre", "absolute-centre", "radius", "none"], "examples": ["incremental-centre"] }, "centre-words": { "title": "Arc centre modes", "description": "Words that choose absolute or incremental arc centres, where the controller has them.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute arc centres", "description": "Code for absolute arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G90.1"] }, "incremental": { "title": "Incremental arc centres", "description": "Code for incremental arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G91.1"] } }, "examples": [{ "absolute": "none", "incremental": "none" }] }, "radius-word": { "title": "Radius word", "description": "Letter of the radius, where `form` is radius.\n\nIf wrong: the arc is refused.", "$ref": "#/$defs/letter", "examples": ["R"] }, "planes": { "title": "Planes with arcs", "description": "The planes in which arcs are understood. Arcs in others become chords, or are refused.\n\nIf wrong: the block alarms, or the arc is cut in another plane.", "type": "array", "maxItems": 3, "uniqueItems": true, "items": { "type": "string", "enum": ["xy", "zx", "yz"] }, "examples": [["xy", "zx", "yz"]] }, "largest-sweep": { "title": "Largest sweep", "description": "Largest sweep of an arc in one block; larger ones are split.\n\nUnit: degrees.\n\nIf wrong: the arc takes the short way instead of the long one.", "type": "number", "exclusiveMinimum": 0, "maximum": 360, "examples": [360] }, "full-circle": { "title": "Full circle", "description": "Whether one block can be a full circle.\n\nIf wrong: nothing is cut, or a whole circle where nothing was meant.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "helix": { "title": "Helix", "description": "Whether the third axis may move during an arc.\n\nIf wrong: the third axis plunges before or after the arc.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "turns-word": { "title": "Turns word", "description": "Letter of the word for the number of turns of a helix, or none: one turn a block.\n\nIf wrong: the helix is cut with one turn and a steep plunge.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "feed-along": { "title": "Feed on a helix", "description": "What F means on a helix: path, the speed along the helix; circle, the speed along its circle seen from above.\n\nIf wrong: the tool moves up to several times faster than meant on a steep helix.", "type": "string", "enum": ["path", "circle"], "examples": ["path"] }, "smallest-radius": { "title": "Smallest radius", "description": "Arcs with a smaller radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms or becomes a dwell mark.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 0.05] }, "largest-radius": { "title": "Largest radius", "description": "Arcs with a larger radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 5e3] }, "tolerance": { "title": "Radius tolerance", "description": "How far the radius at the start and at the end of an arc may differ before the controller alarms.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Tolerance in millimetres", "description": "In a program in millimetres.\n\nUnit: mm.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 10, "examples": [2e-3] }, "inch": { "title": "Tolerance in inches", "description": "In a program in inches.\n\nUnit: inch.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 1, "examples": [2e-4] }, "relative": { "title": "Relative tolerance", "description": "As a share of the radius; the larger of the two holds. 0: none.\n\nUnit: share of the radius (0.001 is 0.1 %).\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 0.01, "examples": [0] } }, "examples": [{ "mm": 2e-3, "inch": 2e-4, "relative": 0 }] }, "chord-tolerance": { "title": "Chord tolerance", "description": "Largest distance between a chord and its arc, where chords take the place of an arc.\n\nUnit: mm, or with `in`.\n\nIf wrong: flats are seen on curves, or the blocks come faster than the controller reads them and the motion stutters.", "$ref": "#/$defs/length", "examples": [0.01] } }, "examples": [{ "cw": "G2", "ccw": "G3", "form": "incremental-centre", "helix": "yes", "feed-along": "path" }] }, "path": { "title": "Path modes", "description": "Words for how corners are taken.", "type": "object", "additionalProperties": false, "properties": { "exact": { "title": "Exact path", "description": "Code for the exact path.\n\nIf wrong: corners are rounded.", "$ref": "#/$defs/codeOrNone", "examples": ["G61"] }, "stop": { "title": "Exact stop", "description": "Code for a stop at each corner.\n\nIf wrong: dwell marks at each corner, or rounded corners.", "$ref": "#/$defs/codeOrNone", "examples": ["G61.1", "none"] }, "blend": { "title": "Continuous path", "description": "Code for blending corners at speed.\n\nIf wrong: the motion stutters and burns the edge.", "$ref": "#/$defs/codeOrNone", "examples": ["G64"] }, "tolerance-word": { "title": "Blend tolerance word", "description": "Letter of the tolerance with the continuous path, or none.\n\nIf wrong: corners are cut further than allowed.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] } }, "examples": [{ "exact": "G61", "stop": "none", "blend": "G64" }] }, "feed": { "title": "Feed modes", "description": "Words for what F means.", "type": "object", "additionalProperties": false, "properties": { "per-minute": { "title": "Feed per minute", "description": "Code for feed in length units a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["G94"] }, "per-revolution": { "title": "Feed per revolution", "description": "Code for feed in length units a revolution, or none: the feed is worked out a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G95"] }, "inverse-time": { "title": "Inverse time", "description": "Code for feed in 1/minutes a block, or none.\n\nIf wrong: the tool moves at a wildly wrong feed.", "$ref": "#/$defs/codeOrNone", "examples": ["G93", "none"] } }, "examples": [{ "per-minute": "G94", "per-revolution": "none", "inverse-time": "none" }] }, "dwell": { "title": "Dwell", "description": "A pause of a set time.", "type": "object", "additionalProperties": false, "properties": { "code": { "title": "Dwell code", "description": "Code of the dwell.\n\nIf wrong: there is no pause: the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/codeOrNone", "examples": ["G4"] }, "word": { "title": "Dwell word", "description": "Letter of the time.\n\nIf wrong: the dwell alarms or is skipped; the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/letter", "examples": ["P"] }, "unit": { "title": "Dwell unit", "description": "What the time is counted in.\n\nUnit: s or ms.\n\nIf wrong: 500 becomes 500 seconds, or 0.5 becomes nothing and the cut begins at low speed.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "code": "G4", "word": "P", "unit": "s" }] }, "compensation": { "title": "Cutter radius compensation", "description": "Words for compensation by the tool's radius, or none.", "anyOf": [{ "title": "None", "description": "The controller does not compensate.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "off": { "title": "Compensation off", "description": "Code that ends compensation.\n\nIf wrong: the next motion is offset by the radius.", "$ref": "#/$defs/codeOrNone", "examples": ["G40"] }, "left": { "title": "Compensation left", "description": "Code for the tool left of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G41"] }, "right": { "title": "Compensation right", "description": "Code for the tool right of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G42"] }, "word": { "title": "Radius offset word", "description": "Letter of the number of the radius offset, or none where the tool in the spindle decides.\n\nIf wrong: the radius of another tool acts.", "$ref": "#/$defs/letterOrNone", "examples": ["D"] } } }], "examples": ["none", { "off": "G40", "left": "G41", "right": "G42", "word": "D" }] }, "length-offset": { "title": "Tool length offset", "description": "Words that make the length of the tool act, or none.", "anyOf": [{ "title": "None", "description": "No word makes a tool length act; the operator sets Z.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Length offset on", "description": "Code that makes a length offset act.\n\nIf wrong: the tool is driven into the work by its length.", "$ref": "#/$defs/codeOrNone", "examples": ["G43", "none"] }, "off": { "title": "Length offset off", "description": "Code that cancels it.\n\nIf wrong: the length of the last tool still acts for the next one.", "$ref": "#/$defs/codeOrNone", "examples": ["G49", "none"] }, "word": { "title": "Length offset word", "description": "Letter of the number of the length offset.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "$ref": "#/$defs/letter", "examples": ["H"] } } }], "examples": ["none", { "on": "G43", "off": "G49", "word": "H" }] }, "work-offset": { "title": "Work offsets", "description": "Codes of the work offsets 1 to 9 in order, or none. A number behind the end of the list cannot be said.\n\nIf wrong: the work is cut at the place of another set-up.", "anyOf": [{ "title": "None", "description": "There are no words for work offsets; the operator sets the origin.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 9, "items": { "$ref": "#/$defs/codeOrNone" } }], "examples": ["none", ["G54", "G55", "G56", "G57", "G58", "G59"]] }, "machine-move": { "title": "Move in machine coordinates", "description": "Code for a move in machine coordinates, in the same block as the motion code, or none. It acts in its own block alone.\n\nIf wrong: the retract goes to a place in work coordinates: into the work, or past the travel.", "$ref": "#/$defs/codeOrNone", "examples": ["G53", "none"] }, "reference-return": { "title": "Return to the reference position", "description": "Code of the return to the reference position, or none.\n\nIf wrong: an intermediate point is taken for the target: a diagonal through the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G28", "none"] }, "cancel": { "title": "Cancelling", "description": "Words that put an end to what an earlier program may have left in force.", "type": "object", "additionalProperties": false, "properties": { "cycles": { "title": "Cycles off", "description": "Code that ends fixed cycles.\n\nIf wrong: a hole is drilled at every place that follows.", "$ref": "#/$defs/codeOrNone", "examples": ["G80"] }, "local-shift": { "title": "Local shift off", "description": "Code that cancels a shift of the origin, or none.\n\nIf wrong: the work is cut at a shifted place.", "$ref": "#/$defs/codeOrNone", "examples": ["G92.2", "none"] }, "rotation": { "title": "Rotation off", "description": "Code that cancels a rotation, or none.\n\nIf wrong: the work is cut rotated.", "$ref": "#/$defs/codeOrNone", "examples": ["G69", "none"] }, "scale": { "title": "Scale off", "description": "Code that cancels scaling and mirroring, or none.\n\nIf wrong: the work is cut at another size or mirrored.", "$ref": "#/$defs/codeOrNone", "examples": ["G50", "none"] }, "overrides": { "title": "Overrides on", "description": "Code that makes the feed and speed overrides act, or none.\n\nIf wrong: the override knob is dead while the program is proved out.", "$ref": "#/$defs/codeOrNone", "examples": ["M48", "none"] } }, "examples": [{ "cycles": "G80", "local-shift": "none", "rotation": "none", "scale": "none", "overrides": "M48" }] }, "cycles": { "title": "Fixed cycles", "description": "Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.", "anyOf": [{ "title": "None", "description": "The controller has no fixed cycles.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "drill": { "title": "Drill", "description": "Feed in, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G81"] }, "dwell": { "title": "Drill with dwell", "description": "Feed in, dwell, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G82"] }, "peck": { "title": "Peck", "description": "Pecks with a rapid out of the hole after each, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G83"] }, "chip-break": { "title": "Chip-breaking", "description": "Pecks with a small back-off, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G73", "none"] }, "tap": { "title": "Tap right-hand", "description": "Feed in, reverse, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G84"] }, "tap-left": { "title": "Tap left-hand", "description": "The same with a left-hand tap, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G74", "none"] }, "ream": { "title": "Ream", "description": "Feed in, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G85"] }, "bore-dwell": { "title": "Bore with dwell", "description": "Feed in, dwell, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G89"] }, "bore-stop": { "title": "Bore with spindle stop", "description": "Feed in, dwell, spindle stop, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G86", "none"] }, "bore-manual": { "title": "Bore with manual retract", "description": "Feed in, dwell, spindle stop, program stop, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G88", "none"] }, "return": { "title": "Level between holes", "description": "Words that choose the level to which the tool goes between holes.", "type": "object", "additionalProperties": false, "properties": { "initial": { "title": "Initial level", "description": "Code for the level at which the tool stood before the first hole, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G98", "none"] }, "retract": { "title": "Retract level", "description": "Code for the retract level of the cycle, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G99", "none"] }, "without": { "title": "Level without a word", "description": "The level between holes where there is no word, or none where both words are there.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "type": "string", "enum": ["retract", "initial", "none"], "examples": ["none"] } }, "examples": [{ "initial": "G98", "retract": "G99", "without": "none" }] }, "back-off": { "title": "Back-off", "description": "How far the controller's own cycle backs off. A job that asks for another back-off is written longhand.", "type": "object", "additionalProperties": false, "properties": { "peck": { "title": "Back-off of pecks", "description": "How far above the last depth the rapid back into the hole ends.\n\nUnit: mm, or with `in`.\n\nIf wrong: the drill is driven into the bottom at rapid and breaks.", "$ref": "#/$defs/length", "examples": [0.254] }, "chip-break": { "title": "Back-off of chip-breaking", "description": "How far the drill is withdrawn between two pecks.\n\nUnit: mm, or with `in`.\n\nIf wrong: the chip does not break.", "$ref": "#/$defs/length", "examples": [0.254] } }, "examples": [{ "peck": 0.254, "chip-break": 0.254 }] }, "levels": { "title": "Depth and retract level", "description": "absolute: Z and R are coordinates; relative: Z counts from R, and R from the initial level.\n\nIf wrong: the depth is doubled, or the hole is drilled in the air.", "type": "string", "enum": ["absolute", "relative"], "examples": ["absolute"] }, "words": { "title": "Words of a cycle", "description": "Letters of the values of a cycle.", "type": "object", "additionalProperties": false, "properties": { "retract": { "title": "Retract level word", "description": "Letter of the retract level.\n\nIf wrong: feed begins at another height: a rapid into the work.", "$ref": "#/$defs/letter", "examples": ["R"] }, "peck": { "title": "Peck word", "description": "Letter of the depth of one peck.\n\nIf wrong: the hole is drilled in one go and the drill breaks.", "$ref": "#/$defs/letter", "examples": ["Q"] }, "dwell": { "title": "Dwell word", "description": "Letter of the dwell at depth.\n\nIf wrong: no dwell at depth, or a very long one.", "$ref": "#/$defs/letter", "examples": ["P"] }, "dwell-unit": { "title": "Unit of the dwell", "description": "What the dwell in a cycle is counted in.\n\nUnit: s or ms.\n\nIf wrong: no dwell at depth, or a very long one.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "retract": "R", "peck": "Q", "dwell": "P", "dwell-unit": "s" }] }, "repeat": { "title": "Later holes", "description": "positions: later holes state their place alone; all: each states the words of the cycle again.\n\nIf wrong: later holes are missing or have another depth.", "type": "string", "enum": ["positions", "all"], "examples": ["positions"] }, "ended-by": { "title": "End of a cycle", "description": "any-motion: a motion word ends the cycle, too; cancel-code: its own code alone. The code is always written; this decides what a program from elsewhere means.\n\nIf wrong: a hole is drilled at every place that follows.", "type": "string", "enum": ["any-motion", "cancel-code"], "examples": ["cancel-code"] } } }], "examples": ["none", { "drill": "G81", "peck": "G83", "return": { "initial": "G98", "retract": "G99", "without": "none" } }] }, "spindle": { "title": "Spindle", "description": "Words for the spindle.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Spindle clockwise", "description": "Code that starts the spindle clockwise, as for a right-hand tool.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M3"] }, "ccw": { "title": "Spindle counter-clockwise", "description": "Code that starts it counter-clockwise, or none.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M4", "none"] }, "stop": { "title": "Spindle stop", "description": "Code that stops the spindle.\n\nIf wrong: the spindle runs on into the swap or past the end of the program.", "$ref": "#/$defs/codeOrNone", "examples": ["M5"] }, "orient": { "title": "Spindle orientation", "description": "Code that stops the spindle at its swap angle, or none.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["M19", "none"] }, "order": { "title": "Order of speed and start", "description": "speed-first: the S word before the start word; start-first: the start word before the S word. It holds in a block, whatever `blocks.order` says, and from block to block.\n\nIf wrong: the spindle starts at the last speed, or the speed is ignored.", "type": "string", "enum": ["speed-first", "start-first"], "examples": ["speed-first"] }, "blocks": { "title": "Speed and start in a block", "description": "together: one block; apart: one block each.\n\nIf wrong: one of the two is ignored.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "speed-unit": { "title": "Unit of the speed word", "description": "What S counts. rpm: revolutions a minute; percent: hundredths of `machine.spindle.max-rpm`, which the dialect then has to state. Its decimals are `numbers.speed`.\n\nIf wrong: the spindle runs at its highest speed where a low one was meant, or hardly turns.", "type": "string", "enum": ["rpm", "percent"], "examples": ["rpm"] }, "gears": { "title": "Gear ranges", "description": "Ranges of the spindle's gear that a code selects, or none. The first range that a speed lies in is selected, in a block of its own before the speed; a range changes only while the spindle stands.\n\nIf wrong: the speed ends at the top of the range in force, or the gear is shifted while it turns.", "anyOf": [{ "title": "None", "description": "One range, or the control shifts by itself.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 6, "items": { "title": "Gear range", "description": "One range and its code.", "type": "object", "additionalProperties": false, "required": ["code", "from", "to"], "properties": { "code": { "title": "Code of the range", "description": "Code that selects it.\n\nIf wrong: another range is selected.", "type": "string", "pattern": "^M\\d{1,3}$", "examples": ["M41"] }, "from": { "title": "Lowest speed of the range", "description": "Lowest speed of the range.\n\nUnit: rpm.\n\nIf wrong: the motor stalls in the cut.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [100] }, "to": { "title": "Highest speed of the range", "description": "Highest speed of the range.\n\nUnit: rpm.\n\nIf wrong: the spindle runs slower than the feed is made for.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [4e3] } }, "examples": [{ "code": "M41", "from": 100, "to": 4e3 }] } }], "examples": ["none", [{ "code": "M41", "from": 100, "to": 4e3 }, { "code": "M42", "from": 4e3, "to": 12e3 }]] } }, "examples": [{ "cw": "M3", "ccw": "M4", "stop": "M5", "order": "speed-first", "blocks": "together" }] }, "coolant": { "title": "Coolant", "description": "Words for coolant and air.", "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist", "description": "Code that turns mist on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M7", "none"] }, "flood": { "title": "Flood", "description": "Code that turns flood coolant on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M8", "none"] }, "air": { "title": "Air", "description": "Code that turns air on, or none.\n\nIf wrong: chips stay in the cut.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool", "description": "Code that turns coolant through the tool on, or none.\n\nIf wrong: a deep hole is drilled dry.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "off": { "title": "All off", "description": "Code that turns all of them off, or a code for each medium that can be turned on.\n\nIf wrong: coolant runs during the swap, into the taper and the rack.", "anyOf": [{ "title": "One code for all", "description": "Turns all media off.", "$ref": "#/$defs/codeOrNone" }, { "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist off", "description": "Code that turns mist off, or none.\n\nIf wrong: mist runs on into the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["M97"] }, "flood": { "title": "Flood off", "description": "Code that turns flood coolant off, or none.\n\nIf wrong: coolant runs on into the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["M98"] }, "air": { "title": "Air off", "description": "Code that turns air off, or none.\n\nIf wrong: air blows chips into the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool off", "description": "Code that turns coolant through the tool off, or none.\n\nIf wrong: coolant runs into the taper at the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] } } }], "examples": ["M9", { "mist": "M97", "flood": "M98" }] }, "blocks": { "title": "Coolant words in a block", "description": "apart: each in a block of its own; together: media that are turned on, or off, behind one another share a block, as far as `blocks.m-words` goes.\n\nIf wrong: only the last word of the block acts, or the block alarms.", "type": "string", "enum": ["apart", "together"], "examples": ["apart"] } }, "examples": [{ "mist": "M7", "flood": "M8", "air": "none", "through-tool": "none", "off": "M9", "blocks": "apart" }] }, "tools": { "title": "Tools", "description": "Words for selecting and changing tools.", "type": "object", "additionalProperties": false, "properties": { "change": { "title": "Tool change", "description": "Code of the controller's own tool change, or none.\n\nIf wrong: the tool is not changed, and the next operation runs with the last one.", "$ref": "#/$defs/codeOrNone", "examples": ["M6", "none"] }, "blocks": { "title": "Selection and change in a block", "description": "together: T and the change code share a block; apart: one block each.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "order": { "title": "Order of selection and change", "description": "select-first: T before the change code; change-first: the change code first.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["select-first", "change-first"], "examples": ["select-first"] }, "preselect": { "title": "Preselection", "description": "Whether the next tool is selected right after each change, so that the changer gets it ready.\n\nIf wrong: the changer takes the wrong tool at the next change.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "change": "M6", "blocks": "together", "order": "select-first", "preselect": "no" }] }, "stops": { "title": "Stops and end", "description": "Words that stop and end the program.", "type": "object", "additionalProperties": false, "properties": { "stop": { "title": "Program stop", "description": "Code of a stop that the operator ends.\n\nIf wrong: the program runs on while a hand is in the machine.", "$ref": "#/$defs/codeOrNone", "examples": ["M0"] }, "optional": { "title": "Optional stop", "description": "Code of a stop that acts when its switch is on, or none.\n\nIf wrong: the program runs on although a check was meant.", "$ref": "#/$defs/codeOrNone", "examples": ["M1", "none"] }, "end": { "title": "End of program", "description": "Code of the end of the program.\n\nIf wrong: the controller alarms, does not rewind, or moves a pallet.", "$ref": "#/$defs/codeOrNone", "examples": ["M30", "M2"] }, "comment": { "title": "Message of a stop", "description": "Where the message stands that says what a stop is for. own-block: in a block of its own before the stop; with-stop: in the block of the stop, behind its code. Of a message that takes several comments the last one stands there, the others in blocks before it.\n\nIf wrong: the message is gone from the screen while the program stands, and the operator does not see what to do.", "type": "string", "enum": ["own-block", "with-stop"], "examples": ["own-block"] }, "resume": { "title": "Modes behind a stop", "description": "What is in force when the operator starts the program again after a stop. keeps-modes: what was in force before; loses-modes: nothing is certain, so that the program states all its modes anew before anything moves, and its offsets before the approach.\n\nIf wrong: the program goes on in inches, in increments or in another work offset.", "type": "string", "enum": ["keeps-modes", "loses-modes"], "examples": ["keeps-modes"] }, "end-resets": { "title": "Modes at the end", "description": "Whether the end of the program puts the modes back by itself. no: the program states feed per minute, the XY plane, compensation off, absolute distances and cycles off before its end, each where there is a word for it.\n\nIf wrong: the next program, or what the operator types in, runs in increments or in another plane.", "$ref": "#/$defs/yesNo", "examples": ["yes"] } }, "examples": [{ "stop": "M0", "optional": "M1", "end": "M30", "comment": "own-block", "resume": "keeps-modes", "end-resets": "yes" }] }, "wait": { "title": "Values of a wait", "description": "Numbers that a wait on a signal says.", "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Level on", "description": "Number for a signal that is on.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "off": { "title": "Level off", "description": "Number for a signal that is off.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [0] }, "timeout-unit": { "title": "Unit of the timeout", "description": "What the timeout is counted in.\n\nUnit: s or ms.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "on": 1, "off": 0, "timeout-unit": "s" }] }, "codes": { "title": "Codes of the builder", "description": "What further codes do that a program from elsewhere may hold: what they are for, and their effects. They are read, not written.", "type": "object", "additionalProperties": false, "patternProperties": { "^[GM]\\d{1,3}$": { "title": "One code", "description": "A code with no meaning of its own in the standards, and what it leaves behind.", "type": "object", "additionalProperties": false, "properties": { "does": { "title": "What it does", "description": "In words, for findings and the set-up sheet.\n\nIf wrong: the operator does not know what is switched.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["chip conveyor on"] }, "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" }] } }, "examples": [{ "M27": { "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" } }] }, "idioms": { "title": "Idioms", "description": "How this controller says one action: literal words and {{name}} for the whole number of a word. One code each; beside it may stand P Q R L E I J K.", "type": "object", "additionalProperties": false, "properties": { "message": { "title": "Message to the operator", "description": "A whole comment with a mark of its own, so that a message is told from a remark, or none. It may name {{text}} (must).\n\nIf wrong: the operator does not see what is asked of them.", "$ref": "#/$defs/template", "examples": ["(MSG, {{text}})"] }, "wait-signal": { "title": "Wait on a signal", "description": "Waits until an input has a level, or none. It may name {{signal}} (must), {{level}} (without it every signal is waited for until it is on) and {{timeout}} (without it the wait lasts for ever).\n\nIf wrong: the program does not wait: the tool cuts before the spindle is up to speed, or swaps while it turns.", "$ref": "#/$defs/template", "examples": ["M94 P{{signal}} R{{level}} Q{{timeout}}"] }, "output-on": { "title": "Output on", "description": "Switches an output on, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M95 P{{output}}"] }, "output-off": { "title": "Output off", "description": "Switches an output off, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M96 P{{output}}"] }, "release": { "title": "Release the tool", "description": "Opens the drawbar, or none. It names no value.\n\nIf wrong: the tool drops, or is pulled out of the rack with its fork.", "$ref": "#/$defs/template", "examples": ["M21"] }, "clamp": { "title": "Clamp the tool", "description": "Closes the drawbar, or none. It names no value.\n\nIf wrong: the spindle starts with a loose tool.", "$ref": "#/$defs/template", "examples": ["M22"] }, "taper-air-on": { "title": "Taper air on", "description": "Blows the taper clean, or none. It names no value.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/template", "examples": ["M25"] }, "taper-air-off": { "title": "Taper air off", "description": "Ends it, or none. It names no value.\n\nIf wrong: air blows on during the cut.", "$ref": "#/$defs/template", "examples": ["M26"] }, "cover-open": { "title": "Open the rack's cover", "description": "Opens the cover of the rack, or none. It names no value.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/template", "examples": ["M27"] }, "cover-close": { "title": "Close the rack's cover", "description": "Closes the cover of the rack, or none. It names no value.\n\nIf wrong: chips fill the pockets.", "$ref": "#/$defs/template", "examples": ["M28"] }, "hood-up": { "title": "Dust hood up", "description": "Lifts the dust hood, or none. It names no value.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/template", "examples": ["M23"] }, "hood-down": { "title": "Dust hood down", "description": "Lowers the dust hood, or none. It names no value.\n\nIf wrong: dust is not drawn off.", "$ref": "#/$defs/template", "examples": ["M24"] }, "measure": { "title": "Measure the tool", "description": "Has the controller measure the tool's length and make it its length offset, or none. It names no value.\n\nIf wrong: the length of the last measurement acts.", "$ref": "#/$defs/template", "examples": ["M29"] } }, "examples": [{ "wait-signal": "M94 P{{signal}} R{{level}} Q{{timeout}}", "release": "M21", "clamp": "M22" }] }, "machine": { "title": "Machine", "description": "Facts of this machine, in its own leaf. A key is needed when a job needs it.", "type": "object", "additionalProperties": false, "properties": { "travel": { "title": "Travel", "description": "Where each axis can go, machine coordinates. Rotary axes are allowed only where they stand here.", "type": "object", "additionalProperties": false, "properties": { "x": { "title": "Travel of X", "description": "Least and greatest place of X in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "y": { "title": "Travel of Y", "description": "Least and greatest place of Y in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "z": { "title": "Travel of Z", "description": "Least and greatest place of Z in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "a": { "title": "Travel of A", "description": "Least and greatest place of A in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "b": { "title": "Travel of B", "description": "Least and greatest place of B in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "c": { "title": "Travel of C", "description": "Least and greatest place of C in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] } }, "examples": [{ "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }] }, "spindle": { "title": "Spindle of the machine", "description": "What the spindle and its drive can do.", "type": "object", "additionalProperties": false, "properties": { "min-rpm": { "title": "Lowest speed", "description": "Lowest speed that the spindle may run at.\n\nUnit: rpm.\n\nIf wrong: the spindle overheats, or does not turn.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [6e3] }, "max-rpm": { "title": "Highest speed", "description": "Highest speed.\n\nUnit: rpm.\n\nIf wrong: the speed is cut without a word and the feed is too fast for it.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [24e3] }, "spin-up": { "title": "Time to come up to speed", "description": "Time from standstill to the highest speed.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "spin-down": { "title": "Time to stop", "description": "Time from the highest speed to standstill by the drive.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped while the spindle turns.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "coast-down": { "title": "Time to coast down", "description": "The same in free run, with the drive tripped.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "$ref": "#/$defs/time", "examples": ["25 s"] }, "orient": { "title": "Orientation before a swap", "description": "Whether the spindle must be oriented before a swap.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "min-rpm": 6e3, "max-rpm": 24e3, "spin-up": "6 s", "spin-down": "6 s", "coast-down": "25 s" }] }, "signals": { "title": "Signals", "description": "Inputs that the program can wait on.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "At speed", "description": "The drive reports that the spindle is at its speed: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [{ "input": 4, "settle": "0.3 s" }] }, "stopped": { "title": "Stopped", "description": "The drive or a sensor reports standstill: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool is swapped while the spindle turns.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [5] }, "released": { "title": "Released", "description": "The drawbar is open: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [8] }, "clamped": { "title": "Clamped", "description": "The drawbar is closed with a tool in it: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [7] }, "tool-present": { "title": "Tool present", "description": "A tool is in the spindle: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the program goes on without a tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [9] }, "air": { "title": "Air pressure", "description": "There is enough air to work the drawbar: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [6] }, "hold-down": { "title": "Hold-down", "description": "Vacuum or clamps hold the work: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the work comes loose in the cut.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [10] } }, "examples": [{ "at-speed": { "input": 4, "settle": "0.3 s" }, "stopped": 5 }] }, "waits": { "title": "Waits", "description": "What a wait does when its time is up.", "type": "object", "additionalProperties": false, "properties": { "on-timeout": { "title": "On timeout", "description": "alarm: the program stops; continues: it goes on as if the signal had come, so that such a wait confirms nothing.\n\nIf wrong: a fault of the spindle or the air goes unseen and the program runs on.", "type": "string", "enum": ["alarm", "continues"], "examples": ["alarm"] } }, "examples": [{ "on-timeout": "alarm" }] }, "swap": { "title": "Swap style", "description": "controller: the controller changes tools by itself; rack: the program drives to the pockets and works the drawbar; operator: the program stops and asks for the tool.\n\nIf wrong: the program waits for a change that never comes, or drives to a rack that is not there.", "type": "string", "enum": ["controller", "rack", "operator"], "examples": ["rack"] }, "change-effects": { "title": "Effects of the tool change", "description": "What the controller's own tool change does besides changing the tool. Needed where `swap` is controller.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged; stopped; restarts: the control starts the spindle again behind the change, at a speed that nobody knows, so that the program stops it at once and confirms that.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped", "restarts"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unchanged", "spindle": "stopped", "coolant": "unchanged", "length-offset": "unchanged" }] }, "measure-effects": { "title": "Effects of measuring", "description": "What the controller's measurement of a tool does. Needed where `lengths` is measured.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unknown", "spindle": "stopped", "coolant": "unchanged", "length-offset": "active" }] }, "retract": { "title": "Retract to swap height", "description": "How Z goes up to the swap height.", "type": "object", "additionalProperties": false, "properties": { "by": { "title": "Retract by", "description": "machine-move: a rapid in machine coordinates; reference-return: the return to the reference position; clearance: the clearance of the job (operator swaps only).\n\nIf wrong: the tool is dragged across the work, or driven past the travel.", "type": "string", "enum": ["machine-move", "reference-return", "clearance"], "examples": ["machine-move"] }, "z": { "title": "Swap height", "description": "Z of the swap height in machine coordinates, with machine-move.\n\nUnit: mm, or with `in`.\n\nIf wrong: Z does not clear the work, or runs onto its limit switch.", "$ref": "#/$defs/length", "examples": [0] }, "acts-on": { "title": "What it moves", "description": "spindle-nose: machine coordinates are those of the spindle; tool-tip: an active length offset counts, too.\n\nIf wrong: Z stands lower by the tool's length than meant.", "type": "string", "enum": ["spindle-nose", "tool-tip"], "examples": ["spindle-nose"] }, "cancel-length-first": { "title": "Cancel the length offset first", "description": "Whether the length offset must be cancelled before it.\n\nIf wrong: the controller alarms, or the tool runs past the travel by its length.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "intermediate": { "title": "Intermediate point", "description": "incremental-zero: a reference return has an intermediate point, given as zero increments; none: it has none.\n\nIf wrong: the intermediate point is taken for a target: a diagonal through the work.", "type": "string", "enum": ["none", "incremental-zero"], "examples": ["none"] }, "change-position": { "title": "Change position", "description": "Where the operator changes tools, with retract by clearance; work coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the operator reaches between tool and work to change it.", "$ref": "#/$defs/place", "examples": [[0, 0, 120]] } }, "examples": [{ "by": "machine-move", "z": 0, "acts-on": "spindle-nose", "cancel-length-first": "no", "intermediate": "none" }] }, "length-offset": { "title": "Length offset at the machine", "description": "How the tool's length comes to act.", "type": "object", "additionalProperties": false, "properties": { "form": { "title": "Form", "description": "with-first-z: in the block of the first Z motion; own-block: in a block of its own before it; in-tool-word: with the tool word; none: there is no length offset, the operator sets Z.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["with-first-z", "own-block", "in-tool-word", "none"], "examples": ["with-first-z"] }, "select-moves": { "title": "Selecting moves Z", "description": "Whether selecting it moves the axis by itself.\n\nIf wrong: Z moves where nobody meant it to.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "cancel-moves": { "title": "Cancelling moves Z", "description": "Whether cancelling it moves the axis by itself. It is then cancelled at swap height only.\n\nIf wrong: Z moves down by the tool's length.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "form": "with-first-z", "select-moves": "no", "cancel-moves": "no" }] }, "lengths": { "title": "Tool lengths", "description": "Where they come from: table, the controller's tool table; measured, a measurement after each swap; operator, set by hand.\n\nIf wrong: the tool is driven into the work by the difference.", "type": "string", "enum": ["table", "measured", "operator"], "examples": ["table"] }, "drawbar": { "title": "Drawbar", "description": "How the drawbar is worked at a rack, or none.", "anyOf": [{ "title": "None", "description": "There is no drawbar that the program works.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "travels": { "title": "Travel of an empty spindle", "description": "Whether an empty spindle travels along the rack clamped or released.\n\nIf wrong: the released drawbar strikes a holder, or the clamped one is pressed onto it.", "type": "string", "enum": ["clamped", "released"], "examples": ["clamped"] }, "taper-air": { "title": "Taper air", "description": "Whether air cleans the taper while a tool is picked.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/yesNo", "examples": ["no"] } } }], "examples": ["none", { "travels": "clamped", "taper-air": "no" }] }, "rack": { "title": "Rack", "description": "Where tools wait and how they are fetched, or none.", "anyOf": [{ "title": "None", "description": "There is no rack that the program drives to.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Style of the rack", "description": "drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.\n\nIf wrong: the spindle is driven into the rack.", "type": "string", "enum": ["drop-in", "slide-in"], "examples": ["drop-in"] }, "clear-z": { "title": "Clear height", "description": "Machine Z at which an empty spindle clears the tools in the rack, and a full one the empty pockets.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is dragged through the rack.", "$ref": "#/$defs/length", "examples": [-5] }, "pocket-z": { "title": "Pocket height", "description": "Machine Z at which the holder sits in its pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is crushed into the rack, or drops.", "$ref": "#/$defs/length", "examples": [-78.4] }, "descend-from": { "title": "Start of the slow descent", "description": "How far above the pocket height the descent at feed begins.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is driven into its pocket at rapid.", "$ref": "#/$defs/length", "examples": [20] }, "descend-feed": { "title": "Feed of the slow descent", "description": "Feed of the last part of the way down.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder is driven into its pocket too fast.", "$ref": "#/$defs/feed", "examples": [600] }, "pockets": { "title": "Pockets", "description": "Places of the pockets, machine coordinates: the first one, the pitch to the next and their number, or a list of places.\n\nIf wrong: the spindle is driven beside the pocket.", "anyOf": [{ "type": "object", "additionalProperties": false, "properties": { "first": { "title": "First pocket", "description": "X and Y of pocket 1.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket.", "$ref": "#/$defs/point", "examples": [[40, 20]] }, "pitch": { "title": "Pitch", "description": "X and Y from one pocket to the next.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket, farther with each one.", "$ref": "#/$defs/point", "examples": [[80, 0]] }, "count": { "title": "Number of pockets", "description": "How many there are.\n\nUnit: pockets.\n\nIf wrong: the spindle is driven past the end of the rack.", "type": "integer", "minimum": 1, "maximum": 200, "examples": [6] } } }, { "type": "array", "minItems": 1, "maxItems": 200, "items": { "$ref": "#/$defs/point" } }], "examples": [{ "first": [40, 20], "pitch": [80, 0], "count": 6 }, [[40, 20], [120, 20]]] }, "zone": { "title": "Rack zone", "description": "Box that only swaps enter.", "type": "object", "additionalProperties": false, "properties": { "min": { "title": "Least corner", "description": "Least X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[0, 0, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[500, 60, -5]] } }, "examples": [{ "min": [0, 0, -95], "max": [500, 60, -5] }] }, "slide": { "title": "Slide", "description": "The way into a fork, with slide-in.", "type": "object", "additionalProperties": false, "properties": { "direction": { "title": "Direction of the slide", "description": "Direction from the approach into the pocket.\n\nIf wrong: the holder is torn out of the fork.", "type": "string", "enum": ["+x", "-x", "+y", "-y"], "examples": ["+y"] }, "distance": { "title": "Length of the slide", "description": "Distance from the approach to the pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder strikes the fork on its way up or down.", "$ref": "#/$defs/length", "examples": [40] }, "feed": { "title": "Feed of the slide", "description": "Feed of the slide.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder strikes the fork too fast.", "$ref": "#/$defs/feed", "examples": [1e3] } }, "examples": [{ "direction": "+y", "distance": 40, "feed": 1e3 }] }, "widest": { "title": "Widest tool", "description": "Widest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a wide tool strikes its neighbour.", "$ref": "#/$defs/lengthOrNone", "examples": [60] }, "longest": { "title": "Longest tool", "description": "Longest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a long tool strikes the table under the rack.", "$ref": "#/$defs/lengthOrNone", "examples": [90] }, "cover": { "title": "Cover", "description": "Whether the program opens and closes a cover.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "at-end": { "title": "At the end", "description": "What becomes of the last tool.", "type": "object", "additionalProperties": false, "properties": { "tool": { "title": "Last tool", "description": "return: it goes back to its pocket; keep: it stays in the spindle.\n\nIf wrong: the next program finds a tool where it expects none.", "type": "string", "enum": ["return", "keep"], "examples": ["return"] } }, "examples": [{ "tool": "return" }] } } }], "examples": ["none", { "style": "drop-in", "clear-z": -5, "pocket-z": -78.4, "descend-from": 20, "descend-feed": 600, "pockets": { "first": [40, 20], "pitch": [80, 0], "count": 6 }, "at-end": { "tool": "return" } }] }, "park": { "title": "Parking place", "description": "X and Y where the program leaves the axes at its end, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is in the way of unloading.", "$ref": "#/$defs/point", "examples": [[600, 800]] }, "outputs": { "title": "Outputs", "description": "Outputs that the program switches, by a name of yours.", "type": "object", "additionalProperties": false, "patternProperties": { "^[a-z][a-z0-9-]{0,30}$": { "title": "One output", "description": "An output and when it is on.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Number of the output", "description": "Number as the idiom says it.\n\nUnit: number of the output.\n\nIf wrong: another output is switched.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "during": { "title": "When it is on", "description": "cutting: from the spindle's start to its stop; program: from the first swap to the end.\n\nIf wrong: the extraction is off while dust is made, or on during the swap.", "type": "string", "enum": ["cutting", "program"], "examples": ["cutting"] } }, "examples": [{ "number": 1, "during": "cutting" }] } }, "examples": [{ "extraction": { "number": 1, "during": "cutting" } }] }, "hood": { "title": "Dust hood", "description": "Whether the program lifts and lowers a dust hood.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "keep-out": { "title": "Keep-out boxes", "description": "Boxes in machine coordinates that no motion of the work may enter.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into what stands there.", "type": "array", "maxItems": 50, "items": { "title": "One box", "description": "A box and what stands there.", "type": "object", "additionalProperties": false, "required": ["name", "min", "max"], "properties": { "name": { "title": "What stands there", "description": "Findings name it.\n\nIf wrong: nobody knows what the finding means.", "type": "string", "minLength": 1, "maxLength": 60, "examples": ["vise"] }, "min": { "title": "Least corner", "description": "Least X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[100, 100, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[250, 200, -40]] } }, "examples": [{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }] }, "examples": [[{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }]] }, "tapping": { "title": "Tapping", "description": "How the machine taps.", "type": "object", "additionalProperties": false, "properties": { "kind": { "title": "Kind of tapping", "description": "none: not at all; floating: with a floating holder; synchronised: spindle and feed are locked.\n\nIf wrong: the tap breaks or strips the thread.", "type": "string", "enum": ["none", "floating", "synchronised"], "examples": ["floating"] }, "reversal": { "title": "Time to reverse", "description": "Time that the spindle needs to reverse, with a floating holder.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the holder runs out of float and the tap breaks.", "$ref": "#/$defs/time", "examples": ["1 s"] }, "longhand": { "title": "Tapping longhand", "description": "Whether tapping may be written without its cycle.\n\nIf wrong: the tap breaks: feed and spindle do not reverse together.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "kind": "floating", "reversal": "1 s", "longhand": "no" }] }, "feed": { "title": "Feed limits", "description": "Lowest and highest feed; without them feeds are not checked against the machine.", "type": "object", "additionalProperties": false, "properties": { "least": { "title": "Lowest feed", "description": "Lowest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is raised without a word.", "$ref": "#/$defs/feed", "examples": [1] }, "most": { "title": "Highest feed", "description": "Highest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is cut without a word, and times on the sheet are wrong.", "$ref": "#/$defs/feed", "examples": [12e3] } }, "examples": [{ "least": 1, "most": 12e3 }] }, "work-zero": { "title": "Origins of the work offsets", "description": "Where the origin of each work offset (1 to 9) lies in machine coordinates, where it is always the same; a set-up file overrides it. With it, travel is checked in full.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "type": "object", "additionalProperties": false, "patternProperties": { "^[1-9]$": { "title": "Origin of one work offset", "description": "X, Y and Z of its origin in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "$ref": "#/$defs/place", "examples": [[300, 200, -80]] } }, "examples": [{ "1": [300, 200, -80] }] } }, "examples": [{ "travel": { "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }, "swap": "operator" }] }, "confirm": { "title": "Confirmations", "description": "How the program makes sure of a state before it relies on it. One that is not stated cannot be relied on: a job that needs it is refused.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "Spindle at speed", "description": "How it is confirmed that the spindle is at its speed: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "at-speed", "timeout": "10 s" }, { "dwell": "max(spin_up, spin_down) * max(rpm - from_rpm, from_rpm - rpm) / max_rpm + 0.5 * second" }] }, "stopped": { "title": "Spindle stopped", "description": "How it is confirmed that the spindle stands: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "stopped", "timeout": "30 s" }, { "dwell": "coast_down * from_rpm / max_rpm + 0.5 * second" }] }, "released": { "title": "Tool released", "description": "How it is confirmed that the drawbar is open: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "released", "timeout": "2 s" }, { "dwell": "0.8 s" }] }, "clamped": { "title": "Tool clamped", "description": "How it is confirmed that the drawbar is closed with a tool in it: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "clamped", "timeout": "2 s" }] }, "air": { "title": "Air pressure", "description": "How it is confirmed that there is air to work the drawbar: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "air", "timeout": "5 s" }] }, "hold-down": { "title": "Work held", "description": "How it is confirmed that vacuum or clamps hold the work: by a wait on the signal `hold-down`, before the first start of the spindle and behind each stop, since hands may then have been at the work.\n\nIf wrong: the work comes loose in the cut.", "type": "object", "additionalProperties": false, "required": ["wait"], "properties": { "wait": { "title": "Wait on its signal", "description": "The signal of the hold-down.\n\nIf wrong: the program waits on something else.", "type": "string", "const": "hold-down", "examples": ["hold-down"] }, "timeout": { "title": "Timeout of the hold-down", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program alarms before the vacuum stands.", "$ref": "#/$defs/time", "examples": ["10 s"] } }, "examples": [{ "wait": "hold-down", "timeout": "10 s" }] } }, "examples": [{ "at-speed": { "wait": "at-speed", "timeout": "10 s" }, "stopped": { "dwell": "60 s" } }] } }, "$defs": { "yesNo": { "description": "yes or no", "type": "string", "enum": ["yes", "no"] }, "code": { "description": "a code such as G54 or M6", "type": "string", "pattern": "^[GM]\\d{1,3}(\\.\\d)?$" }, "codeOrNone": { "description": "a code such as G54 or M6, or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, "letter": { "description": "one capital letter", "type": "string", "pattern": "^[A-Z]$" }, "letterOrNone": { "description": "one capital letter, or none", "type": "string", "pattern": "^(none|[A-Z])$" }, "length": { "description": "a length: a number in mm, or a text such as 2 in", "anyOf": [{ "type": "number", "minimum": -1e6, "maximum": 1e6 }, { "type": "string", "pattern": "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "lengthOrNone": { "description": "a length (a number in mm, or a text such as 2 in), or none", "anyOf": [{ "type": "number", "minimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "feed": { "description": "a feed: a number in mm/min, or a text such as 20 in/min", "anyOf": [{ "type": "number", "exclusiveMinimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }] }, "time": { "description": "a time such as 6 s, 500 ms or 2 min", "type": "string", "pattern": "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, "point": { "description": "a list of two lengths, X and Y", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" } }, "place": { "description": "a list of three lengths, X, Y and Z", "type": "array", "minItems": 3, "maxItems": 3, "items": { "$ref": "#/$defs/length" } }, "template": { "description": "none, or words such as M94 P{{signal}}", "type": "string", "minLength": 1, "maxLength": 120 }, "signal": { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } }, "confirmation": { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } }, "own-point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "own-trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "own-leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "own-plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "own-suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "own-digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] } } };
+  var schema31 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://tapewright.invalid/schemas/dialect.schema.json", "title": "Dialect", "description": "What one controller and its machine want. A file states only what differs from the one that it extends; a key that no file of the chain states is never guessed: what needs it is refused.", "type": "object", "additionalProperties": false, "required": ["dialect"], "properties": { "dialect": { "title": "Name of the dialect", "description": "The name that programs, set-up sheets and findings quote. Lower case, words joined by hyphens; the file is called NAME.dialect.yaml.\n\nIf wrong: the program on the machine cannot be traced to the file that shaped it.", "type": "string", "pattern": "^[a-z0-9]+(-[a-z0-9]+)*$", "maxLength": 40, "examples": ["quarry-router"] }, "title": { "title": "Title", "description": "One line for people: which controller or machine this is.\n\nIf wrong: an operator picks the dialect of another machine.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["Six-pocket router at the quarry workshop"] }, "extends": { "title": "Extends", "description": "The dialect whose values hold wherever this file states none: the name of a shipped dialect, or a file in the same folder or below (its name ends with .yaml). Mappings are merged key by key; lists, single values and `none` replace.\n\nIf wrong: words of another controller are inherited that this one rejects or takes for something else.", "type": "string", "minLength": 1, "maxLength": 200, "examples": ["explicit-words", "base/workshop.dialect.yaml"] }, "sources": { "title": "Sources", "description": "Where the facts of this file come from: standard and section, manual and page, or what was tried at the machine.\n\nIf wrong: nobody can tell later which value was read and which was guessed.", "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 300 }, "examples": [["NISTIR 6556, The NIST RS274/NGC Interpreter, version 3, 17 August 2000"]] }, "file": { "title": "File", "description": "The frame of the program text: file name ending, line ends, the marks at its start and end.", "type": "object", "additionalProperties": false, "properties": { "extension": { "title": "File name ending", "description": "Ending of the program file, without the dot.\n\nIf wrong: the controller does not list the file, or opens it as something else.", "type": "string", "pattern": "^[A-Za-z0-9]{1,8}$", "examples": ["nc"] }, "line-end": { "title": "Line end", "description": "What ends a line: lf (line feed), crlf (carriage return and line feed) or cr (carriage return).\n\nIf wrong: the whole file is read as one block, or each second line as an empty one.", "type": "string", "enum": ["lf", "crlf", "cr"], "examples": ["lf"] }, "last-line-end": { "title": "Line end after the last line", "description": "Whether the last line is ended, too.\n\nIf wrong: the last block, the end of the program, is ignored.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "end-of-block": { "title": "End-of-block mark", "description": "A visible mark at the end of each block: none, semicolon or asterisk.\n\nIf wrong: `;` starts a comment on some controllers, so that the rest of the block is dropped; `*` is an error on others.", "type": "string", "enum": ["none", "semicolon", "asterisk"], "examples": ["none"] }, "delimiter": { "title": "Program delimiter", "description": "Whether a line with `%` alone stands first and last.\n\nIf wrong: the controller finds no start or no end of the program and refuses the transfer.", "type": "string", "enum": ["none", "percent"], "examples": ["percent"] }, "program-number": { "title": "Program number", "description": "How the program is identified by a number of its own, or none. Where it is stated, a job must have a number in the range.", "anyOf": [{ "title": "None", "description": "Programs have no number; the file name tells them apart.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "letter": { "title": "Letter of the program number", "description": "The address of the number.\n\nIf wrong: the line is refused, or a program of another number is overwritten.", "type": "string", "enum": ["O", ":", "%"], "examples": ["O"] }, "digits": { "title": "Digits of the program number", "description": "Least digits; zeros are put in front.\n\nUnit: digits.\n\nIf wrong: the controller takes the program for another one, or refuses it.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [4] }, "from": { "title": "Lowest program number", "description": "Lowest number that is free for programs.\n\nUnit: program number.\n\nIf wrong: a program that the builder protects is overwritten, or the transfer is refused.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [1] }, "to": { "title": "Highest program number", "description": "Highest number that is free for programs; many controls keep the 8000s or 9000s to themselves.\n\nUnit: program number.\n\nIf wrong: a cycle or macro of the builder is overwritten.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [7999] } } }], "examples": ["none", { "letter": "O", "digits": 4, "from": 1, "to": 7999 }] }, "characters": { "title": "Characters", "description": "What the text may hold: upper (capital letters, digits and the marks of the code, in comments, too), ascii, or utf-8 (any character in comments).\n\nIf wrong: the block is rejected, or the comment on the screen is garbled so that an instruction to the operator is lost.", "type": "string", "enum": ["upper", "ascii", "utf-8"], "examples": ["upper"] } }, "examples": [{ "extension": "nc", "line-end": "lf", "delimiter": "percent" }] }, "comments": { "title": "Comments", "description": "How text for people is set apart from the code.", "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Comment style", "description": "parentheses: ( ... ); semicolon: from ; to the end of the line; none: the controller takes no comments, and messages to the operator cannot be written.\n\nIf wrong: the text is executed as code, or the block alarms.", "type": "string", "enum": ["parentheses", "semicolon", "none"], "examples": ["parentheses"] }, "longest": { "title": "Longest comment", "description": "Most characters of one comment, its marks not counted. Longer text is cut.\n\nUnit: characters.\n\nIf wrong: the block alarms, or the end of an instruction to the operator is missing.", "type": "integer", "minimum": 8, "maximum": 200, "examples": [60] } }, "examples": [{ "style": "parentheses", "longest": 60 }] }, "blocks": { "title": "Blocks", "description": "How words make up a block and blocks follow one another.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Block numbers", "description": "Which blocks have a number (N word), or none.", "anyOf": [{ "title": "None", "description": "No block has a number.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Numbered blocks", "description": "all: every block; sections: only the first block of each operation.\n\nIf wrong: block search and restart do not find the place.", "type": "string", "enum": ["all", "sections"], "examples": ["all"] }, "start": { "title": "First block number", "description": "Number of the first numbered block, and of the first one after the highest was reached.\n\nUnit: block number.\n\nIf wrong: a number that the controller reserves is used.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [10] }, "step": { "title": "Step of block numbers", "description": "Difference from one numbered block to the next.\n\nUnit: block numbers.\n\nIf wrong: no free numbers for a block put in at the machine.", "type": "integer", "minimum": 1, "maximum": 1e3, "examples": [10] }, "to": { "title": "Highest block number", "description": "After it numbers begin again at the first.\n\nUnit: block number.\n\nIf wrong: the controller alarms in the middle of the program.", "type": "integer", "minimum": 1, "maximum": 99999999, "examples": [99990] }, "width": { "title": "Digits of block numbers", "description": "Least digits, zeros put in front; 0: as many as needed.\n\nUnit: digits.\n\nIf wrong: the number is not recognised.", "type": "integer", "minimum": 0, "maximum": 8, "examples": [0] } } }], "examples": ["none", { "on": "all", "start": 10, "step": 10, "to": 99990, "width": 0 }] }, "separator": { "title": "Separator", "description": "What stands between two words: none, blank or tab.\n\nIf wrong: words that run together are misread, or a blank counts against the length of the block.", "type": "string", "enum": ["none", "blank", "tab"], "examples": ["blank"] }, "order": { "title": "Word order", "description": "Letters in the order in which a block has them, each once. Every letter that the dialect writes must stand here.\n\nIf wrong: a controller with a fixed order ignores or misreads the word that stands in the wrong place.", "type": "array", "minItems": 3, "maxItems": 26, "uniqueItems": true, "items": { "$ref": "#/$defs/letter" }, "examples": [["N", "G", "X", "Y", "Z", "A", "B", "C", "I", "J", "K", "R", "P", "Q", "F", "S", "T", "H", "D", "M"]] }, "longest": { "title": "Longest block", "description": "Most characters of a block, its line end not counted, or none.\n\nUnit: characters.\n\nIf wrong: the block is cut short: in the worst case a coordinate loses its last digits and the axis goes to another place without an alarm.", "anyOf": [{ "title": "None", "description": "Any length.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 20, "maximum": 4e3 }], "examples": [80] }, "g-words": { "title": "G words in a block", "description": "one: a single G word; any: one of each modal group.\n\nIf wrong: the last one wins without a word, or the block alarms.", "type": "string", "enum": ["one", "any"], "examples": ["any"] }, "m-words": { "title": "M words in a block", "description": "Most M words in one block.\n\nUnit: words.\n\nIf wrong: only the first or the last one acts: coolant or spindle is missing.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [1] }, "modes": { "title": "Modes in a block", "description": "together: modes that are set one after another share a block (as far as g-words allows); apart: each has a block of its own.\n\nIf wrong: a mode is dropped: the program runs in the wrong plane, units or offset.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "delete": { "title": "Block delete", "description": "Whether the controller understands `/` at the start of a block. Programs are written without it; it is accepted in programs that are read.\n\nIf wrong: a block that should be skipped is executed, or the other way round.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "stops-act": { "title": "When stops act", "description": "Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. They are written in blocks of their own; this decides what a program from elsewhere means.\n\nIf wrong: the spindle stops and the tool is then driven through the material.", "type": "string", "enum": ["before-motion", "after-motion"], "examples": ["after-motion"] } }, "examples": [{ "number": "none", "separator": "blank", "longest": 80, "g-words": "any", "m-words": 1 }] }, "numbers": { "title": "Numbers", "description": "How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros` and `digits` hold for all; a single address may state its own.", "type": "object", "additionalProperties": false, "properties": { "point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "length": { "title": "Axis words", "description": "Numbers of X Y Z, and of the levels and pecks of cycles. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "arc-centre": { "title": "Arc centre and radius words", "description": "Numbers of I J K and of the radius. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "angle": { "title": "Rotary words", "description": "Numbers of A B C. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of an angle in degrees.\n\nIf wrong: the rotary axis stands short of or past its place.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the rotary axis stands short of or past its place.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [3] }, "feed-per-minute": { "title": "Feed per minute", "description": "Numbers of F in feed per minute. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 1, "inch": 2 }] }, "feed-per-revolution": { "title": "Feed per revolution", "description": "Numbers of F in feed per revolution. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "inverse-time": { "title": "Inverse-time feed", "description": "Numbers of F in inverse time. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a feed in 1/min.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [4] }, "speed": { "title": "Spindle speed", "description": "Numbers of S. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a speed in rpm.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [0] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [0] }, "dwell": { "title": "Dwell", "description": "Number of the dwell, counted in `dwell.unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `dwell.unit`.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "cycle-dwell": { "title": "Dwell in a cycle", "description": "Number of the dwell at the bottom of a hole, counted in `cycles.words.dwell-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `cycles.words.dwell-unit`.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "timeout": { "title": "Timeout of a wait", "description": "Number of the timeout, counted in `wait.timeout-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `wait.timeout-unit`.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [1] }, "code-width": { "title": "Least digits of codes", "description": "Least digits of codes and of tool and offset numbers; zeros are put in front: 2 writes G00, M06, T01.", "type": "object", "additionalProperties": false, "properties": { "G": { "title": "Digits of G words", "description": "Least digits of a G code before its point.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "M": { "title": "Digits of M words", "description": "Least digits of an M code.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "T": { "title": "Digits of T words", "description": "Least digits of a tool number.\n\nUnit: digits.\n\nIf wrong: a number with too few digits selects another tool or carries no offset.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "H": { "title": "Digits of H words", "description": "Least digits of the number of a length offset.\n\nUnit: digits.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "D": { "title": "Digits of D words", "description": "Least digits of the number of a radius offset.\n\nUnit: digits.\n\nIf wrong: the radius of another tool acts, and the contour is gouged.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] } }, "examples": [{ "G": 2, "M": 2, "T": 2, "H": 2, "D": 2 }] } }, "examples": [{ "point": "always", "trailing-zeros": "keep", "length": { "mm": 3, "inch": 4 } }] }, "modal": { "title": "Modal words", "description": "Which words are repeated although they have not changed.", "type": "object", "additionalProperties": false, "properties": { "motion": { "title": "Motion word", "description": "modal: written when the kind of motion changes; each-block: in every block with axis words.\n\nIf wrong: without its motion word a block does nothing, or is run as the last motion: a rapid where a feed was meant.", "type": "string", "enum": ["modal", "each-block"], "examples": ["modal"] }, "axes": { "title": "Axis words", "description": "changed: only axes that move; all: every axis whose place is known.\n\nIf wrong: an axis left out is taken as 0 or stays where it was.", "type": "string", "enum": ["changed", "all"], "examples": ["changed"] }, "arc-end": { "title": "End of an arc", "description": "changed: only the end coordinates that differ; both: both axes of the plane.\n\nIf wrong: the arc is refused, or ends at another place.", "type": "string", "enum": ["changed", "both"], "examples": ["changed"] }, "arc-centre": { "title": "Zeros in an arc centre", "description": "non-zero: a centre word of 0 is left out; both: both are written.\n\nIf wrong: `centre missing` alarm, or the last centre is used and the arc runs wild.", "type": "string", "enum": ["non-zero", "both"], "examples": ["both"] }, "feed": { "title": "Feed word", "description": "modal: when the feed changes; after-rapid: also in the first feed block after a rapid; each-block: in every feed block.\n\nIf wrong: the block alarms for want of a feed, or an old feed is used.", "type": "string", "enum": ["modal", "after-rapid", "each-block"], "examples": ["modal"] }, "speed": { "title": "Speed word", "description": "each-start: at every start of the spindle; changed: only where the speed is not the one said last, so that a start alone takes that one. Behind a stop of the program it is said in any case.\n\nIf wrong: the spindle starts at a speed that is left over, or not at all.", "type": "string", "enum": ["each-start", "changed"], "examples": ["each-start"] } }, "examples": [{ "motion": "modal", "axes": "changed", "arc-end": "changed", "arc-centre": "both", "feed": "modal", "speed": "each-start" }] }, "motion": { "title": "Straight motion", "description": "Rapid and straight motion.", "type": "object", "additionalProperties": false, "properties": { "rapid": { "title": "Rapid", "description": "Code of the rapid.\n\nIf wrong: a rapid is run as a feed, or a feed as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G0"] }, "line": { "title": "Straight line at feed", "description": "Code of a straight line at feed.\n\nIf wrong: a feed is run as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G1"] }, "rapids": { "title": "Path of a rapid", "description": "straight: all axes arrive together on a straight path; dog-leg: each runs at its own rate. With dog-leg, a rapid that changes Z and X or Y is split: rising Z first, falling Z last.\n\nIf wrong: on a dog-leg the tool sweeps through a clamp that lies beside the straight path.", "type": "string", "enum": ["straight", "dog-leg"], "examples": ["dog-leg"] } }, "examples": [{ "rapid": "G0", "line": "G1", "rapids": "dog-leg" }] }, "units": { "title": "Units", "description": "Words for the units of the program.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Millimetres", "description": "Code for millimetres, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G21", "none"] }, "inch": { "title": "Inches", "description": "Code for inches, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G20", "none"] }, "programs-in": { "title": "Units of programs", "description": "job: a program is in the units of its job; mm or inch: always in these.\n\nIf wrong: everything is 25.4 times too small or too large.", "type": "string", "enum": ["job", "mm", "inch"], "examples": ["job"] } }, "examples": [{ "mm": "G21", "inch": "G20", "programs-in": "job" }] }, "plane": { "title": "Planes", "description": "Words that select the plane of arcs, cycles and compensation.", "type": "object", "additionalProperties": false, "properties": { "xy": { "title": "XY plane", "description": "Code of the XY plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G17"] }, "zx": { "title": "ZX plane", "description": "Code of the ZX plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G18"] }, "yz": { "title": "YZ plane", "description": "Code of the YZ plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G19"] } }, "examples": [{ "xy": "G17", "zx": "G18", "yz": "G19" }] }, "distance": { "title": "Absolute and incremental", "description": "Words for absolute and incremental coordinates.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute", "description": "Code for absolute coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "$ref": "#/$defs/codeOrNone", "examples": ["G90"] }, "incremental": { "title": "Incremental", "description": "Code for incremental coordinates.\n\nIf wrong: distances are taken as places.", "$ref": "#/$defs/codeOrNone", "examples": ["G91"] }, "programs-in": { "title": "Coordinates of programs", "description": "Whether programs are written with absolute or incremental coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "type": "string", "enum": ["absolute", "incremental"], "examples": ["absolute"] } }, "examples": [{ "absolute": "G90", "incremental": "G91", "programs-in": "absolute" }] }, "arc": { "title": "Arcs", "description": "Circular motion.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Arc clockwise", "description": "Code of an arc clockwise seen from the + end of the axis across the plane.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G2"] }, "ccw": { "title": "Arc counter-clockwise", "description": "Code of an arc counter-clockwise.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G3"] }, "form": { "title": "Form of an arc", "description": "incremental-centre: I J K from the start point; absolute-centre: I J K as coordinates; radius: a radius word, negative above 180 degrees; none: arcs are not understood, and chords take their place.\n\nIf wrong: the centre lies elsewhere: a wild circle through work and clamps.", "type": "string", "enum": ["incremental-centre", "absolute-centre", "radius", "none"], "examples": ["incremental-centre"] }, "centre-words": { "title": "Arc centre modes", "description": "Words that choose absolute or incremental arc centres, where the controller has them.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute arc centres", "description": "Code for absolute arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G90.1"] }, "incremental": { "title": "Incremental arc centres", "description": "Code for incremental arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G91.1"] } }, "examples": [{ "absolute": "none", "incremental": "none" }] }, "radius-word": { "title": "Radius word", "description": "Letter of the radius, where `form` is radius.\n\nIf wrong: the arc is refused.", "$ref": "#/$defs/letter", "examples": ["R"] }, "planes": { "title": "Planes with arcs", "description": "The planes in which arcs are understood. Arcs in others become chords, or are refused.\n\nIf wrong: the block alarms, or the arc is cut in another plane.", "type": "array", "maxItems": 3, "uniqueItems": true, "items": { "type": "string", "enum": ["xy", "zx", "yz"] }, "examples": [["xy", "zx", "yz"]] }, "largest-sweep": { "title": "Largest sweep", "description": "Largest sweep of an arc in one block; larger ones are split.\n\nUnit: degrees.\n\nIf wrong: the arc takes the short way instead of the long one.", "type": "number", "exclusiveMinimum": 0, "maximum": 360, "examples": [360] }, "full-circle": { "title": "Full circle", "description": "Whether one block can be a full circle.\n\nIf wrong: nothing is cut, or a whole circle where nothing was meant.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "helix": { "title": "Helix", "description": "Whether the third axis may move during an arc.\n\nIf wrong: the third axis plunges before or after the arc.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "turns-word": { "title": "Turns word", "description": "Letter of the word for the number of turns of a helix, or none: one turn a block.\n\nIf wrong: the helix is cut with one turn and a steep plunge.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "feed-along": { "title": "Feed on a helix", "description": "What F means on a helix: path, the speed along the helix; circle, the speed along its circle seen from above.\n\nIf wrong: the tool moves up to several times faster than meant on a steep helix.", "type": "string", "enum": ["path", "circle"], "examples": ["path"] }, "smallest-radius": { "title": "Smallest radius", "description": "Arcs with a smaller radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms or becomes a dwell mark.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 0.05] }, "largest-radius": { "title": "Largest radius", "description": "Arcs with a larger radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 5e3] }, "tolerance": { "title": "Radius tolerance", "description": "How far the radius at the start and at the end of an arc may differ before the controller alarms.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Tolerance in millimetres", "description": "In a program in millimetres.\n\nUnit: mm.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 10, "examples": [2e-3] }, "inch": { "title": "Tolerance in inches", "description": "In a program in inches.\n\nUnit: inch.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 1, "examples": [2e-4] }, "relative": { "title": "Relative tolerance", "description": "As a share of the radius; the larger of the two holds. 0: none.\n\nUnit: share of the radius (0.001 is 0.1 %).\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 0.01, "examples": [0] } }, "examples": [{ "mm": 2e-3, "inch": 2e-4, "relative": 0 }] }, "chord-tolerance": { "title": "Chord tolerance", "description": "Largest distance between a chord and its arc, where chords take the place of an arc.\n\nUnit: mm, or with `in`.\n\nIf wrong: flats are seen on curves, or the blocks come faster than the controller reads them and the motion stutters.", "$ref": "#/$defs/length", "examples": [0.01] } }, "examples": [{ "cw": "G2", "ccw": "G3", "form": "incremental-centre", "helix": "yes", "feed-along": "path" }] }, "path": { "title": "Path modes", "description": "Words for how corners are taken.", "type": "object", "additionalProperties": false, "properties": { "exact": { "title": "Exact path", "description": "Code for the exact path.\n\nIf wrong: corners are rounded.", "$ref": "#/$defs/codeOrNone", "examples": ["G61"] }, "stop": { "title": "Exact stop", "description": "Code for a stop at each corner.\n\nIf wrong: dwell marks at each corner, or rounded corners.", "$ref": "#/$defs/codeOrNone", "examples": ["G61.1", "none"] }, "blend": { "title": "Continuous path", "description": "Code for blending corners at speed.\n\nIf wrong: the motion stutters and burns the edge.", "$ref": "#/$defs/codeOrNone", "examples": ["G64"] }, "tolerance-word": { "title": "Blend tolerance word", "description": "Letter of the tolerance with the continuous path, or none.\n\nIf wrong: corners are cut further than allowed.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] } }, "examples": [{ "exact": "G61", "stop": "none", "blend": "G64" }] }, "feed": { "title": "Feed modes", "description": "Words for what F means.", "type": "object", "additionalProperties": false, "properties": { "per-minute": { "title": "Feed per minute", "description": "Code for feed in length units a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["G94"] }, "per-revolution": { "title": "Feed per revolution", "description": "Code for feed in length units a revolution, or none: the feed is worked out a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G95"] }, "inverse-time": { "title": "Inverse time", "description": "Code for feed in 1/minutes a block, or none.\n\nIf wrong: the tool moves at a wildly wrong feed.", "$ref": "#/$defs/codeOrNone", "examples": ["G93", "none"] } }, "examples": [{ "per-minute": "G94", "per-revolution": "none", "inverse-time": "none" }] }, "dwell": { "title": "Dwell", "description": "A pause of a set time.", "type": "object", "additionalProperties": false, "properties": { "code": { "title": "Dwell code", "description": "Code of the dwell.\n\nIf wrong: there is no pause: the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/codeOrNone", "examples": ["G4"] }, "word": { "title": "Dwell word", "description": "Letter of the time.\n\nIf wrong: the dwell alarms or is skipped; the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/letter", "examples": ["P"] }, "unit": { "title": "Dwell unit", "description": "What the time is counted in.\n\nUnit: s or ms.\n\nIf wrong: 500 becomes 500 seconds, or 0.5 becomes nothing and the cut begins at low speed.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "code": "G4", "word": "P", "unit": "s" }] }, "compensation": { "title": "Cutter radius compensation", "description": "Words for compensation by the tool's radius, or none.", "anyOf": [{ "title": "None", "description": "The controller does not compensate.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "off": { "title": "Compensation off", "description": "Code that ends compensation.\n\nIf wrong: the next motion is offset by the radius.", "$ref": "#/$defs/codeOrNone", "examples": ["G40"] }, "left": { "title": "Compensation left", "description": "Code for the tool left of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G41"] }, "right": { "title": "Compensation right", "description": "Code for the tool right of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G42"] }, "word": { "title": "Radius offset word", "description": "Letter of the number of the radius offset, or none where the tool in the spindle decides.\n\nIf wrong: the radius of another tool acts.", "$ref": "#/$defs/letterOrNone", "examples": ["D"] } } }], "examples": ["none", { "off": "G40", "left": "G41", "right": "G42", "word": "D" }] }, "length-offset": { "title": "Tool length offset", "description": "Words that make the length of the tool act, or none.", "anyOf": [{ "title": "None", "description": "No word makes a tool length act; the operator sets Z.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Length offset on", "description": "Code that makes a length offset act.\n\nIf wrong: the tool is driven into the work by its length.", "$ref": "#/$defs/codeOrNone", "examples": ["G43", "none"] }, "off": { "title": "Length offset off", "description": "Code that cancels it.\n\nIf wrong: the length of the last tool still acts for the next one.", "$ref": "#/$defs/codeOrNone", "examples": ["G49", "none"] }, "word": { "title": "Length offset word", "description": "Letter of the number of the length offset.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "$ref": "#/$defs/letter", "examples": ["H"] } } }], "examples": ["none", { "on": "G43", "off": "G49", "word": "H" }] }, "work-offset": { "title": "Work offsets", "description": "Codes of the work offsets 1 to 9 in order, or none. A number behind the end of the list cannot be said.\n\nIf wrong: the work is cut at the place of another set-up.", "anyOf": [{ "title": "None", "description": "There are no words for work offsets; the operator sets the origin.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 9, "items": { "$ref": "#/$defs/codeOrNone" } }], "examples": ["none", ["G54", "G55", "G56", "G57", "G58", "G59"]] }, "machine-move": { "title": "Move in machine coordinates", "description": "Code for a move in machine coordinates, in the same block as the motion code, or none. It acts in its own block alone.\n\nIf wrong: the retract goes to a place in work coordinates: into the work, or past the travel.", "$ref": "#/$defs/codeOrNone", "examples": ["G53", "none"] }, "reference-return": { "title": "Return to the reference position", "description": "Code of the return to the reference position, or none.\n\nIf wrong: an intermediate point is taken for the target: a diagonal through the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G28", "none"] }, "cancel": { "title": "Cancelling", "description": "Words that put an end to what an earlier program may have left in force.", "type": "object", "additionalProperties": false, "properties": { "cycles": { "title": "Cycles off", "description": "Code that ends fixed cycles.\n\nIf wrong: a hole is drilled at every place that follows.", "$ref": "#/$defs/codeOrNone", "examples": ["G80"] }, "local-shift": { "title": "Local shift off", "description": "Code that cancels a shift of the origin, or none.\n\nIf wrong: the work is cut at a shifted place.", "$ref": "#/$defs/codeOrNone", "examples": ["G92.2", "none"] }, "rotation": { "title": "Rotation off", "description": "Code that cancels a rotation, or none.\n\nIf wrong: the work is cut rotated.", "$ref": "#/$defs/codeOrNone", "examples": ["G69", "none"] }, "scale": { "title": "Scale off", "description": "Code that cancels scaling and mirroring, or none.\n\nIf wrong: the work is cut at another size or mirrored.", "$ref": "#/$defs/codeOrNone", "examples": ["G50", "none"] }, "overrides": { "title": "Overrides on", "description": "Code that makes the feed and speed overrides act, or none.\n\nIf wrong: the override knob is dead while the program is proved out.", "$ref": "#/$defs/codeOrNone", "examples": ["M48", "none"] } }, "examples": [{ "cycles": "G80", "local-shift": "none", "rotation": "none", "scale": "none", "overrides": "M48" }] }, "cycles": { "title": "Fixed cycles", "description": "Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.", "anyOf": [{ "title": "None", "description": "The controller has no fixed cycles.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "drill": { "title": "Drill", "description": "Feed in, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G81"] }, "dwell": { "title": "Drill with dwell", "description": "Feed in, dwell, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G82"] }, "peck": { "title": "Peck", "description": "Pecks with a rapid out of the hole after each, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G83"] }, "chip-break": { "title": "Chip-breaking", "description": "Pecks with a small back-off, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G73", "none"] }, "tap": { "title": "Tap right-hand", "description": "Feed in, reverse, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G84"] }, "tap-left": { "title": "Tap left-hand", "description": "The same with a left-hand tap, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G74", "none"] }, "ream": { "title": "Ream", "description": "Feed in, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G85"] }, "bore-dwell": { "title": "Bore with dwell", "description": "Feed in, dwell, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G89"] }, "bore-stop": { "title": "Bore with spindle stop", "description": "Feed in, dwell, spindle stop, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G86", "none"] }, "bore-manual": { "title": "Bore with manual retract", "description": "Feed in, dwell, spindle stop, program stop, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G88", "none"] }, "return": { "title": "Level between holes", "description": "Words that choose the level to which the tool goes between holes.", "type": "object", "additionalProperties": false, "properties": { "initial": { "title": "Initial level", "description": "Code for the level at which the tool stood before the first hole, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G98", "none"] }, "retract": { "title": "Retract level", "description": "Code for the retract level of the cycle, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G99", "none"] }, "without": { "title": "Level without a word", "description": "The level between holes where there is no word, or none where both words are there.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "type": "string", "enum": ["retract", "initial", "none"], "examples": ["none"] } }, "examples": [{ "initial": "G98", "retract": "G99", "without": "none" }] }, "back-off": { "title": "Back-off", "description": "How far the controller's own cycle backs off. A job that asks for another back-off is written longhand.", "type": "object", "additionalProperties": false, "properties": { "peck": { "title": "Back-off of pecks", "description": "How far above the last depth the rapid back into the hole ends.\n\nUnit: mm, or with `in`.\n\nIf wrong: the drill is driven into the bottom at rapid and breaks.", "$ref": "#/$defs/length", "examples": [0.254] }, "chip-break": { "title": "Back-off of chip-breaking", "description": "How far the drill is withdrawn between two pecks.\n\nUnit: mm, or with `in`.\n\nIf wrong: the chip does not break.", "$ref": "#/$defs/length", "examples": [0.254] } }, "examples": [{ "peck": 0.254, "chip-break": 0.254 }] }, "levels": { "title": "Depth and retract level", "description": "absolute: Z and R are coordinates; relative: Z counts from R, and R from the initial level.\n\nIf wrong: the depth is doubled, or the hole is drilled in the air.", "type": "string", "enum": ["absolute", "relative"], "examples": ["absolute"] }, "words": { "title": "Words of a cycle", "description": "Letters of the values of a cycle.", "type": "object", "additionalProperties": false, "properties": { "retract": { "title": "Retract level word", "description": "Letter of the retract level.\n\nIf wrong: feed begins at another height: a rapid into the work.", "$ref": "#/$defs/letter", "examples": ["R"] }, "peck": { "title": "Peck word", "description": "Letter of the depth of one peck.\n\nIf wrong: the hole is drilled in one go and the drill breaks.", "$ref": "#/$defs/letter", "examples": ["Q"] }, "dwell": { "title": "Dwell word", "description": "Letter of the dwell at depth.\n\nIf wrong: no dwell at depth, or a very long one.", "$ref": "#/$defs/letter", "examples": ["P"] }, "dwell-unit": { "title": "Unit of the dwell", "description": "What the dwell in a cycle is counted in.\n\nUnit: s or ms.\n\nIf wrong: no dwell at depth, or a very long one.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "retract": "R", "peck": "Q", "dwell": "P", "dwell-unit": "s" }] }, "repeat": { "title": "Later holes", "description": "positions: later holes state their place alone; all: each states the words of the cycle again.\n\nIf wrong: later holes are missing or have another depth.", "type": "string", "enum": ["positions", "all"], "examples": ["positions"] }, "ended-by": { "title": "End of a cycle", "description": "any-motion: a motion word ends the cycle, too; cancel-code: its own code alone. The code is always written; this decides what a program from elsewhere means.\n\nIf wrong: a hole is drilled at every place that follows.", "type": "string", "enum": ["any-motion", "cancel-code"], "examples": ["cancel-code"] } } }], "examples": ["none", { "drill": "G81", "peck": "G83", "return": { "initial": "G98", "retract": "G99", "without": "none" } }] }, "spindle": { "title": "Spindle", "description": "Words for the spindle.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Spindle clockwise", "description": "Code that starts the spindle clockwise, as for a right-hand tool.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M3"] }, "ccw": { "title": "Spindle counter-clockwise", "description": "Code that starts it counter-clockwise, or none.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M4", "none"] }, "stop": { "title": "Spindle stop", "description": "Code that stops the spindle.\n\nIf wrong: the spindle runs on into the swap or past the end of the program.", "$ref": "#/$defs/codeOrNone", "examples": ["M5"] }, "orient": { "title": "Spindle orientation", "description": "Code that stops the spindle at its swap angle, or none.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["M19", "none"] }, "order": { "title": "Order of speed and start", "description": "speed-first: the S word before the start word; start-first: the start word before the S word. It holds in a block, whatever `blocks.order` says, and from block to block.\n\nIf wrong: the spindle starts at the last speed, or the speed is ignored.", "type": "string", "enum": ["speed-first", "start-first"], "examples": ["speed-first"] }, "blocks": { "title": "Speed and start in a block", "description": "together: one block; apart: one block each.\n\nIf wrong: one of the two is ignored.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "speed-unit": { "title": "Unit of the speed word", "description": "What S counts. rpm: revolutions a minute; percent: hundredths of `machine.spindle.max-rpm`, which the dialect then has to state. Its decimals are `numbers.speed`.\n\nIf wrong: the spindle runs at its highest speed where a low one was meant, or hardly turns.", "type": "string", "enum": ["rpm", "percent"], "examples": ["rpm"] }, "gears": { "title": "Gear ranges", "description": "Ranges of the spindle's gear that a code selects, or none. The first range that a speed lies in is selected, in a block of its own before the speed; a range changes only while the spindle stands.\n\nIf wrong: the speed ends at the top of the range in force, or the gear is shifted while it turns.", "anyOf": [{ "title": "None", "description": "One range, or the control shifts by itself.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 6, "items": { "title": "Gear range", "description": "One range and its code.", "type": "object", "additionalProperties": false, "required": ["code", "from", "to"], "properties": { "code": { "title": "Code of the range", "description": "Code that selects it.\n\nIf wrong: another range is selected.", "type": "string", "pattern": "^M\\d{1,3}$", "examples": ["M41"] }, "from": { "title": "Lowest speed of the range", "description": "Lowest speed of the range.\n\nUnit: rpm.\n\nIf wrong: the motor stalls in the cut.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [100] }, "to": { "title": "Highest speed of the range", "description": "Highest speed of the range.\n\nUnit: rpm.\n\nIf wrong: the spindle runs slower than the feed is made for.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [4e3] } }, "examples": [{ "code": "M41", "from": 100, "to": 4e3 }] } }], "examples": ["none", [{ "code": "M41", "from": 100, "to": 4e3 }, { "code": "M42", "from": 4e3, "to": 12e3 }]] } }, "examples": [{ "cw": "M3", "ccw": "M4", "stop": "M5", "order": "speed-first", "blocks": "together" }] }, "coolant": { "title": "Coolant", "description": "Words for coolant and air.", "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist", "description": "Code that turns mist on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M7", "none"] }, "flood": { "title": "Flood", "description": "Code that turns flood coolant on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M8", "none"] }, "air": { "title": "Air", "description": "Code that turns air on, or none.\n\nIf wrong: chips stay in the cut.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool", "description": "Code that turns coolant through the tool on, or none.\n\nIf wrong: a deep hole is drilled dry.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "off": { "title": "All off", "description": "Code that turns all of them off, or a code for each medium that can be turned on.\n\nIf wrong: coolant runs during the swap, into the taper and the rack.", "anyOf": [{ "title": "One code for all", "description": "Turns all media off.", "$ref": "#/$defs/codeOrNone" }, { "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist off", "description": "Code that turns mist off, or none.\n\nIf wrong: mist runs on into the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["M97"] }, "flood": { "title": "Flood off", "description": "Code that turns flood coolant off, or none.\n\nIf wrong: coolant runs on into the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["M98"] }, "air": { "title": "Air off", "description": "Code that turns air off, or none.\n\nIf wrong: air blows chips into the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool off", "description": "Code that turns coolant through the tool off, or none.\n\nIf wrong: coolant runs into the taper at the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] } } }], "examples": ["M9", { "mist": "M97", "flood": "M98" }] }, "blocks": { "title": "Coolant words in a block", "description": "apart: each in a block of its own; together: media that are turned on, or off, behind one another share a block, as far as `blocks.m-words` goes.\n\nIf wrong: only the last word of the block acts, or the block alarms.", "type": "string", "enum": ["apart", "together"], "examples": ["apart"] } }, "examples": [{ "mist": "M7", "flood": "M8", "air": "none", "through-tool": "none", "off": "M9", "blocks": "apart" }] }, "tools": { "title": "Tools", "description": "Words for selecting and changing tools.", "type": "object", "additionalProperties": false, "properties": { "change": { "title": "Tool change", "description": "Code of the controller's own tool change, or none.\n\nIf wrong: the tool is not changed, and the next operation runs with the last one.", "$ref": "#/$defs/codeOrNone", "examples": ["M6", "none"] }, "blocks": { "title": "Selection and change in a block", "description": "together: T and the change code share a block; apart: one block each.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "order": { "title": "Order of selection and change", "description": "select-first: T before the change code; change-first: the change code first.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["select-first", "change-first"], "examples": ["select-first"] }, "preselect": { "title": "Preselection", "description": "Whether the next tool is selected right after each change, so that the changer gets it ready.\n\nIf wrong: the changer takes the wrong tool at the next change.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "change": "M6", "blocks": "together", "order": "select-first", "preselect": "no" }] }, "stops": { "title": "Stops and end", "description": "Words that stop and end the program.", "type": "object", "additionalProperties": false, "properties": { "stop": { "title": "Program stop", "description": "Code of a stop that the operator ends.\n\nIf wrong: the program runs on while a hand is in the machine.", "$ref": "#/$defs/codeOrNone", "examples": ["M0"] }, "optional": { "title": "Optional stop", "description": "Code of a stop that acts when its switch is on, or none.\n\nIf wrong: the program runs on although a check was meant.", "$ref": "#/$defs/codeOrNone", "examples": ["M1", "none"] }, "end": { "title": "End of program", "description": "Code of the end of the program.\n\nIf wrong: the controller alarms, does not rewind, or moves a pallet.", "$ref": "#/$defs/codeOrNone", "examples": ["M30", "M2"] }, "comment": { "title": "Message of a stop", "description": "Where the message stands that says what a stop is for. own-block: in a block of its own before the stop; with-stop: in the block of the stop, behind its code. Of a message that takes several comments the last one stands there, the others in blocks before it.\n\nIf wrong: the message is gone from the screen while the program stands, and the operator does not see what to do.", "type": "string", "enum": ["own-block", "with-stop"], "examples": ["own-block"] }, "resume": { "title": "Modes behind a stop", "description": "What is in force when the operator starts the program again after a stop. keeps-modes: what was in force before; loses-modes: nothing is certain, so that the program states all its modes anew before anything moves, and its offsets before the approach.\n\nIf wrong: the program goes on in inches, in increments or in another work offset.", "type": "string", "enum": ["keeps-modes", "loses-modes"], "examples": ["keeps-modes"] }, "end-resets": { "title": "Modes at the end", "description": "Whether the end of the program puts the modes back by itself. no: the program states feed per minute, the XY plane, compensation off, absolute distances and cycles off before its end, each where there is a word for it.\n\nIf wrong: the next program, or what the operator types in, runs in increments or in another plane.", "$ref": "#/$defs/yesNo", "examples": ["yes"] } }, "examples": [{ "stop": "M0", "optional": "M1", "end": "M30", "comment": "own-block", "resume": "keeps-modes", "end-resets": "yes" }] }, "wait": { "title": "Values of a wait", "description": "Numbers that a wait on a signal says.", "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Level on", "description": "Number for a signal that is on.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "off": { "title": "Level off", "description": "Number for a signal that is off.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [0] }, "timeout-unit": { "title": "Unit of the timeout", "description": "What the timeout is counted in.\n\nUnit: s or ms.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "on": 1, "off": 0, "timeout-unit": "s" }] }, "codes": { "title": "Codes of the builder", "description": "What further codes do that a program from elsewhere may hold: what they are for, and their effects. They are read, not written.", "type": "object", "additionalProperties": false, "patternProperties": { "^[GM]\\d{1,3}$": { "title": "One code", "description": "A code with no meaning of its own in the standards, and what it leaves behind.", "type": "object", "additionalProperties": false, "properties": { "does": { "title": "What it does", "description": "In words, for findings and the set-up sheet.\n\nIf wrong: the operator does not know what is switched.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["chip conveyor on"] }, "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" }] } }, "examples": [{ "M27": { "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" } }] }, "idioms": { "title": "Idioms", "description": "How this controller says one action: literal words and {{name}} for the whole number of a word. One code each; beside it may stand P Q R L E I J K.", "type": "object", "additionalProperties": false, "properties": { "message": { "title": "Message to the operator", "description": "A whole comment with a mark of its own, so that a message is told from a remark, or none. It may name {{text}} (must).\n\nIf wrong: the operator does not see what is asked of them.", "$ref": "#/$defs/template", "examples": ["(MSG, {{text}})"] }, "wait-signal": { "title": "Wait on a signal", "description": "Waits until an input has a level, or none. It may name {{signal}} (must), {{level}} (without it every signal is waited for until it is on) and {{timeout}} (without it the wait lasts for ever).\n\nIf wrong: the program does not wait: the tool cuts before the spindle is up to speed, or swaps while it turns.", "$ref": "#/$defs/template", "examples": ["M94 P{{signal}} R{{level}} Q{{timeout}}"] }, "output-on": { "title": "Output on", "description": "Switches an output on, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M95 P{{output}}"] }, "output-off": { "title": "Output off", "description": "Switches an output off, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M96 P{{output}}"] }, "release": { "title": "Release the tool", "description": "Opens the drawbar, or none. It names no value.\n\nIf wrong: the tool drops, or is pulled out of the rack with its fork.", "$ref": "#/$defs/template", "examples": ["M21"] }, "clamp": { "title": "Clamp the tool", "description": "Closes the drawbar, or none. It names no value.\n\nIf wrong: the spindle starts with a loose tool.", "$ref": "#/$defs/template", "examples": ["M22"] }, "taper-air-on": { "title": "Taper air on", "description": "Blows the taper clean, or none. It names no value.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/template", "examples": ["M25"] }, "taper-air-off": { "title": "Taper air off", "description": "Ends it, or none. It names no value.\n\nIf wrong: air blows on during the cut.", "$ref": "#/$defs/template", "examples": ["M26"] }, "cover-open": { "title": "Open the rack's cover", "description": "Opens the cover of the rack, or none. It names no value.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/template", "examples": ["M27"] }, "cover-close": { "title": "Close the rack's cover", "description": "Closes the cover of the rack, or none. It names no value.\n\nIf wrong: chips fill the pockets.", "$ref": "#/$defs/template", "examples": ["M28"] }, "hood-up": { "title": "Dust hood up", "description": "Lifts the dust hood, or none. It names no value.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/template", "examples": ["M23"] }, "hood-down": { "title": "Dust hood down", "description": "Lowers the dust hood, or none. It names no value.\n\nIf wrong: dust is not drawn off.", "$ref": "#/$defs/template", "examples": ["M24"] }, "measure": { "title": "Measure the tool", "description": "Has the controller measure the tool's length and make it its length offset, or none. It names no value.\n\nIf wrong: the length of the last measurement acts.", "$ref": "#/$defs/template", "examples": ["M29"] } }, "examples": [{ "wait-signal": "M94 P{{signal}} R{{level}} Q{{timeout}}", "release": "M21", "clamp": "M22" }] }, "machine": { "title": "Machine", "description": "Facts of this machine, in its own leaf. A key is needed when a job needs it.", "type": "object", "additionalProperties": false, "properties": { "travel": { "title": "Travel", "description": "Where each axis can go, machine coordinates. Rotary axes are allowed only where they stand here.", "type": "object", "additionalProperties": false, "properties": { "x": { "title": "Travel of X", "description": "Least and greatest place of X in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "y": { "title": "Travel of Y", "description": "Least and greatest place of Y in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "z": { "title": "Travel of Z", "description": "Least and greatest place of Z in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "a": { "title": "Travel of A", "description": "Least and greatest place of A in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "b": { "title": "Travel of B", "description": "Least and greatest place of B in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "c": { "title": "Travel of C", "description": "Least and greatest place of C in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] } }, "examples": [{ "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }] }, "spindle": { "title": "Spindle of the machine", "description": "What the spindle and its drive can do.", "type": "object", "additionalProperties": false, "properties": { "min-rpm": { "title": "Lowest speed", "description": "Lowest speed that the spindle may run at.\n\nUnit: rpm.\n\nIf wrong: the spindle overheats, or does not turn.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [6e3] }, "max-rpm": { "title": "Highest speed", "description": "Highest speed.\n\nUnit: rpm.\n\nIf wrong: the speed is cut without a word and the feed is too fast for it.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [24e3] }, "spin-up": { "title": "Time to come up to speed", "description": "Time from standstill to the highest speed.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "spin-down": { "title": "Time to stop", "description": "Time from the highest speed to standstill by the drive.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped while the spindle turns.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "coast-down": { "title": "Time to coast down", "description": "The same in free run, with the drive tripped.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "$ref": "#/$defs/time", "examples": ["25 s"] }, "orient": { "title": "Orientation before a swap", "description": "Whether the spindle must be oriented before a swap.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "min-rpm": 6e3, "max-rpm": 24e3, "spin-up": "6 s", "spin-down": "6 s", "coast-down": "25 s" }] }, "signals": { "title": "Signals", "description": "Inputs that the program can wait on.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "At speed", "description": "The drive reports that the spindle is at its speed: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [{ "input": 4, "settle": "0.3 s" }] }, "stopped": { "title": "Stopped", "description": "The drive or a sensor reports standstill: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool is swapped while the spindle turns.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [5] }, "released": { "title": "Released", "description": "The drawbar is open: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [8] }, "clamped": { "title": "Clamped", "description": "The drawbar is closed with a tool in it: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [7] }, "tool-present": { "title": "Tool present", "description": "A tool is in the spindle: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the program goes on without a tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [9] }, "air": { "title": "Air pressure", "description": "There is enough air to work the drawbar: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [6] }, "hold-down": { "title": "Hold-down", "description": "Vacuum or clamps hold the work: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the work comes loose in the cut.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [10] } }, "examples": [{ "at-speed": { "input": 4, "settle": "0.3 s" }, "stopped": 5 }] }, "waits": { "title": "Waits", "description": "What a wait does when its time is up.", "type": "object", "additionalProperties": false, "properties": { "on-timeout": { "title": "On timeout", "description": "alarm: the program stops; continues: it goes on as if the signal had come, so that such a wait confirms nothing.\n\nIf wrong: a fault of the spindle or the air goes unseen and the program runs on.", "type": "string", "enum": ["alarm", "continues"], "examples": ["alarm"] } }, "examples": [{ "on-timeout": "alarm" }] }, "swap": { "title": "Swap style", "description": "controller: the controller changes tools by itself; rack: the program drives to the pockets and works the drawbar; operator: the program stops and asks for the tool.\n\nIf wrong: the program waits for a change that never comes, or drives to a rack that is not there.", "type": "string", "enum": ["controller", "rack", "operator"], "examples": ["rack"] }, "change-effects": { "title": "Effects of the tool change", "description": "What the controller's own tool change does besides changing the tool. Needed where `swap` is controller.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged; stopped; restarts: the control starts the spindle again behind the change, at a speed that nobody knows, so that the program stops it at once and confirms that.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped", "restarts"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unchanged", "spindle": "stopped", "coolant": "unchanged", "length-offset": "unchanged" }] }, "measure-effects": { "title": "Effects of measuring", "description": "What the controller's measurement of a tool does. Needed where `lengths` is measured.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unknown", "spindle": "stopped", "coolant": "unchanged", "length-offset": "active" }] }, "retract": { "title": "Retract to swap height", "description": "How Z goes up to the swap height.", "type": "object", "additionalProperties": false, "properties": { "by": { "title": "Retract by", "description": "machine-move: a rapid in machine coordinates; reference-return: the return to the reference position; clearance: the clearance of the job (operator swaps only).\n\nIf wrong: the tool is dragged across the work, or driven past the travel.", "type": "string", "enum": ["machine-move", "reference-return", "clearance"], "examples": ["machine-move"] }, "z": { "title": "Swap height", "description": "Z of the swap height in machine coordinates, with machine-move.\n\nUnit: mm, or with `in`.\n\nIf wrong: Z does not clear the work, or runs onto its limit switch.", "$ref": "#/$defs/length", "examples": [0] }, "acts-on": { "title": "What it moves", "description": "spindle-nose: machine coordinates are those of the spindle; tool-tip: an active length offset counts, too.\n\nIf wrong: Z stands lower by the tool's length than meant.", "type": "string", "enum": ["spindle-nose", "tool-tip"], "examples": ["spindle-nose"] }, "cancel-length-first": { "title": "Cancel the length offset first", "description": "Whether the length offset must be cancelled before it.\n\nIf wrong: the controller alarms, or the tool runs past the travel by its length.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "intermediate": { "title": "Intermediate point", "description": "incremental-zero: a reference return has an intermediate point, given as zero increments; none: it has none.\n\nIf wrong: the intermediate point is taken for a target: a diagonal through the work.", "type": "string", "enum": ["none", "incremental-zero"], "examples": ["none"] }, "change-position": { "title": "Change position", "description": "Where the operator changes tools, with retract by clearance; work coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the operator reaches between tool and work to change it.", "$ref": "#/$defs/place", "examples": [[0, 0, 120]] } }, "examples": [{ "by": "machine-move", "z": 0, "acts-on": "spindle-nose", "cancel-length-first": "no", "intermediate": "none" }] }, "length-offset": { "title": "Length offset at the machine", "description": "How the tool's length comes to act.", "type": "object", "additionalProperties": false, "properties": { "form": { "title": "Form", "description": "with-first-z: in the block of the first Z motion; own-block: in a block of its own before it; in-tool-word: with the tool word; none: there is no length offset, the operator sets Z.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["with-first-z", "own-block", "in-tool-word", "none"], "examples": ["with-first-z"] }, "select-moves": { "title": "Selecting moves Z", "description": "Whether selecting it moves the axis by itself.\n\nIf wrong: Z moves where nobody meant it to.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "cancel-moves": { "title": "Cancelling moves Z", "description": "Whether cancelling it moves the axis by itself. It is then cancelled at swap height only.\n\nIf wrong: Z moves down by the tool's length.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "form": "with-first-z", "select-moves": "no", "cancel-moves": "no" }] }, "lengths": { "title": "Tool lengths", "description": "Where they come from: table, the controller's tool table; measured, a measurement after each swap; operator, set by hand.\n\nIf wrong: the tool is driven into the work by the difference.", "type": "string", "enum": ["table", "measured", "operator"], "examples": ["table"] }, "drawbar": { "title": "Drawbar", "description": "How the drawbar is worked at a rack, or none.", "anyOf": [{ "title": "None", "description": "There is no drawbar that the program works.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "travels": { "title": "Travel of an empty spindle", "description": "Whether an empty spindle travels along the rack clamped or released.\n\nIf wrong: the released drawbar strikes a holder, or the clamped one is pressed onto it.", "type": "string", "enum": ["clamped", "released"], "examples": ["clamped"] }, "taper-air": { "title": "Taper air", "description": "Whether air cleans the taper while a tool is picked.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/yesNo", "examples": ["no"] } } }], "examples": ["none", { "travels": "clamped", "taper-air": "no" }] }, "rack": { "title": "Rack", "description": "Where tools wait and how they are fetched, or none.", "anyOf": [{ "title": "None", "description": "There is no rack that the program drives to.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Style of the rack", "description": "drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.\n\nIf wrong: the spindle is driven into the rack.", "type": "string", "enum": ["drop-in", "slide-in"], "examples": ["drop-in"] }, "clear-z": { "title": "Clear height", "description": "Machine Z at which an empty spindle clears the tools in the rack, and a full one the empty pockets.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is dragged through the rack.", "$ref": "#/$defs/length", "examples": [-5] }, "pocket-z": { "title": "Pocket height", "description": "Machine Z at which the holder sits in its pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is crushed into the rack, or drops.", "$ref": "#/$defs/length", "examples": [-78.4] }, "descend-from": { "title": "Start of the slow descent", "description": "How far above the pocket height the descent at feed begins.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is driven into its pocket at rapid.", "$ref": "#/$defs/length", "examples": [20] }, "descend-feed": { "title": "Feed of the slow descent", "description": "Feed of the last part of the way down.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder is driven into its pocket too fast.", "$ref": "#/$defs/feed", "examples": [600] }, "pockets": { "title": "Pockets", "description": "Places of the pockets, machine coordinates: the first one, the pitch to the next and their number, or a list of places.\n\nIf wrong: the spindle is driven beside the pocket.", "anyOf": [{ "type": "object", "additionalProperties": false, "properties": { "first": { "title": "First pocket", "description": "X and Y of pocket 1.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket.", "$ref": "#/$defs/point", "examples": [[40, 20]] }, "pitch": { "title": "Pitch", "description": "X and Y from one pocket to the next.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket, farther with each one.", "$ref": "#/$defs/point", "examples": [[80, 0]] }, "count": { "title": "Number of pockets", "description": "How many there are.\n\nUnit: pockets.\n\nIf wrong: the spindle is driven past the end of the rack.", "type": "integer", "minimum": 1, "maximum": 200, "examples": [6] } } }, { "type": "array", "minItems": 1, "maxItems": 200, "items": { "$ref": "#/$defs/point" } }], "examples": [{ "first": [40, 20], "pitch": [80, 0], "count": 6 }, [[40, 20], [120, 20]]] }, "zone": { "title": "Rack zone", "description": "Box that only swaps enter.", "type": "object", "additionalProperties": false, "properties": { "min": { "title": "Least corner", "description": "Least X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[0, 0, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[500, 60, -5]] } }, "examples": [{ "min": [0, 0, -95], "max": [500, 60, -5] }] }, "slide": { "title": "Slide", "description": "The way into a fork, with slide-in.", "type": "object", "additionalProperties": false, "properties": { "direction": { "title": "Direction of the slide", "description": "Direction from the approach into the pocket.\n\nIf wrong: the holder is torn out of the fork.", "type": "string", "enum": ["+x", "-x", "+y", "-y"], "examples": ["+y"] }, "distance": { "title": "Length of the slide", "description": "Distance from the approach to the pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder strikes the fork on its way up or down.", "$ref": "#/$defs/length", "examples": [40] }, "feed": { "title": "Feed of the slide", "description": "Feed of the slide.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder strikes the fork too fast.", "$ref": "#/$defs/feed", "examples": [1e3] } }, "examples": [{ "direction": "+y", "distance": 40, "feed": 1e3 }] }, "widest": { "title": "Widest tool", "description": "Widest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a wide tool strikes its neighbour.", "$ref": "#/$defs/lengthOrNone", "examples": [60] }, "longest": { "title": "Longest tool", "description": "Longest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a long tool strikes the table under the rack.", "$ref": "#/$defs/lengthOrNone", "examples": [90] }, "cover": { "title": "Cover", "description": "Whether the program opens and closes a cover.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "at-end": { "title": "At the end", "description": "What becomes of the last tool.", "type": "object", "additionalProperties": false, "properties": { "tool": { "title": "Last tool", "description": "return: it goes back to its pocket; keep: it stays in the spindle.\n\nIf wrong: the next program finds a tool where it expects none.", "type": "string", "enum": ["return", "keep"], "examples": ["return"] } }, "examples": [{ "tool": "return" }] } } }], "examples": ["none", { "style": "drop-in", "clear-z": -5, "pocket-z": -78.4, "descend-from": 20, "descend-feed": 600, "pockets": { "first": [40, 20], "pitch": [80, 0], "count": 6 }, "at-end": { "tool": "return" } }] }, "park": { "title": "Parking place", "description": "X and Y where the program leaves the axes at its end, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is in the way of unloading.", "$ref": "#/$defs/point", "examples": [[600, 800]] }, "outputs": { "title": "Outputs", "description": "Outputs that the program switches, by a name of yours.", "type": "object", "additionalProperties": false, "patternProperties": { "^[a-z][a-z0-9-]{0,30}$": { "title": "One output", "description": "An output and when it is on.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Number of the output", "description": "Number as the idiom says it.\n\nUnit: number of the output.\n\nIf wrong: another output is switched.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "during": { "title": "When it is on", "description": "cutting: from the spindle's start to its stop; program: from the first swap to the end.\n\nIf wrong: the extraction is off while dust is made, or on during the swap.", "type": "string", "enum": ["cutting", "program"], "examples": ["cutting"] } }, "examples": [{ "number": 1, "during": "cutting" }] } }, "examples": [{ "extraction": { "number": 1, "during": "cutting" } }] }, "hood": { "title": "Dust hood", "description": "Whether the program lifts and lowers a dust hood.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "keep-out": { "title": "Keep-out boxes", "description": "Boxes in machine coordinates that no motion of the work may enter.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into what stands there.", "type": "array", "maxItems": 50, "items": { "title": "One box", "description": "A box and what stands there.", "type": "object", "additionalProperties": false, "required": ["name", "min", "max"], "properties": { "name": { "title": "What stands there", "description": "Findings name it.\n\nIf wrong: nobody knows what the finding means.", "type": "string", "minLength": 1, "maxLength": 60, "examples": ["vise"] }, "min": { "title": "Least corner", "description": "Least X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[100, 100, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[250, 200, -40]] } }, "examples": [{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }] }, "examples": [[{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }]] }, "tapping": { "title": "Tapping", "description": "How the machine taps.", "type": "object", "additionalProperties": false, "properties": { "kind": { "title": "Kind of tapping", "description": "none: not at all; floating: with a floating holder; synchronised: spindle and feed are locked.\n\nIf wrong: the tap breaks or strips the thread.", "type": "string", "enum": ["none", "floating", "synchronised"], "examples": ["floating"] }, "reversal": { "title": "Time to reverse", "description": "Time that the spindle needs to reverse, with a floating holder.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the holder runs out of float and the tap breaks.", "$ref": "#/$defs/time", "examples": ["1 s"] }, "longhand": { "title": "Tapping longhand", "description": "Whether tapping may be written without its cycle.\n\nIf wrong: the tap breaks: feed and spindle do not reverse together.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "kind": "floating", "reversal": "1 s", "longhand": "no" }] }, "feed": { "title": "Feed limits", "description": "Lowest and highest feed; without them feeds are not checked against the machine.", "type": "object", "additionalProperties": false, "properties": { "least": { "title": "Lowest feed", "description": "Lowest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is raised without a word.", "$ref": "#/$defs/feed", "examples": [1] }, "most": { "title": "Highest feed", "description": "Highest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is cut without a word, and times on the sheet are wrong.", "$ref": "#/$defs/feed", "examples": [12e3] } }, "examples": [{ "least": 1, "most": 12e3 }] }, "work-zero": { "title": "Origins of the work offsets", "description": "Where the origin of each work offset (1 to 9) lies in machine coordinates, where it is always the same; a set-up file overrides it. With it, travel is checked in full.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "type": "object", "additionalProperties": false, "patternProperties": { "^[1-9]$": { "title": "Origin of one work offset", "description": "X, Y and Z of its origin in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "$ref": "#/$defs/place", "examples": [[300, 200, -80]] } }, "examples": [{ "1": [300, 200, -80] }] } }, "examples": [{ "travel": { "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }, "swap": "operator" }] }, "confirm": { "title": "Confirmations", "description": "How the program makes sure of a state before it relies on it. One that is not stated cannot be relied on: a job that needs it is refused.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "Spindle at speed", "description": "How it is confirmed that the spindle is at its speed: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "at-speed", "timeout": "10 s" }, { "dwell": "max(spin_up, spin_down) * max(rpm - from_rpm, from_rpm - rpm) / max_rpm + 0.5 * second" }] }, "stopped": { "title": "Spindle stopped", "description": "How it is confirmed that the spindle stands: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "stopped", "timeout": "30 s" }, { "dwell": "coast_down * from_rpm / max_rpm + 0.5 * second" }] }, "released": { "title": "Tool released", "description": "How it is confirmed that the drawbar is open: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "released", "timeout": "2 s" }, { "dwell": "0.8 s" }] }, "clamped": { "title": "Tool clamped", "description": "How it is confirmed that the drawbar is closed with a tool in it: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "clamped", "timeout": "2 s" }] }, "air": { "title": "Air pressure", "description": "How it is confirmed that there is air to work the drawbar: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "air", "timeout": "5 s" }] }, "hold-down": { "title": "Work held", "description": "How it is confirmed that vacuum or clamps hold the work: by a wait on the signal `hold-down`, before the first start of the spindle and behind each stop, since hands may then have been at the work.\n\nIf wrong: the work comes loose in the cut.", "type": "object", "additionalProperties": false, "required": ["wait"], "properties": { "wait": { "title": "Wait on its signal", "description": "The signal of the hold-down.\n\nIf wrong: the program waits on something else.", "type": "string", "const": "hold-down", "examples": ["hold-down"] }, "timeout": { "title": "Timeout of the hold-down", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program alarms before the vacuum stands.", "$ref": "#/$defs/time", "examples": ["10 s"] } }, "examples": [{ "wait": "hold-down", "timeout": "10 s" }] } }, "examples": [{ "at-speed": { "wait": "at-speed", "timeout": "10 s" }, "stopped": { "dwell": "60 s" } }] } }, "$defs": { "yesNo": { "description": "yes or no", "type": "string", "enum": ["yes", "no"] }, "code": { "description": "a code such as G54 or M6", "type": "string", "pattern": "^[GM]\\d{1,3}(\\.\\d)?$" }, "codeOrNone": { "description": "a code such as G54 or M6, or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, "letter": { "description": "one capital letter", "type": "string", "pattern": "^[A-Z]$" }, "letterOrNone": { "description": "one capital letter, or none", "type": "string", "pattern": "^(none|[A-Z])$" }, "length": { "description": "a length: a number in mm, or a text such as 2 in", "anyOf": [{ "type": "number", "minimum": -1e6, "maximum": 1e6 }, { "type": "string", "pattern": "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "lengthOrNone": { "description": "a length (a number in mm, or a text such as 2 in), or none", "anyOf": [{ "type": "number", "minimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "feed": { "description": "a feed: a number in mm/min, or a text such as 20 in/min", "anyOf": [{ "type": "number", "exclusiveMinimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }] }, "time": { "description": "a time such as 6 s, 500 ms or 2 min", "type": "string", "pattern": "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, "point": { "description": "a list of two lengths, X and Y", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" } }, "place": { "description": "a list of three lengths, X, Y and Z", "type": "array", "minItems": 3, "maxItems": 3, "items": { "$ref": "#/$defs/length" } }, "template": { "description": "none, or words such as M94 P{{signal}}", "type": "string", "minLength": 1, "maxLength": 120 }, "signal": { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } }, "confirmation": { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } }, "own-point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "own-trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "own-leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "own-plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "own-suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "own-digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] } } };
   var schema32 = { "description": "yes or no", "type": "string", "enum": ["yes", "no"] };
   var schema36 = { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] };
   var schema37 = { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] };
@@ -4497,7 +4497,7 @@ var compiled = (() => {
         let data133 = data.modal;
         if (data133 && typeof data133 == "object" && !Array.isArray(data133)) {
           for (const key18 in data133) {
-            if (!(key18 === "motion" || key18 === "axes" || key18 === "arc-end" || key18 === "arc-centre" || key18 === "feed")) {
+            if (!(key18 === "motion" || key18 === "axes" || key18 === "arc-end" || key18 === "arc-centre" || key18 === "feed" || key18 === "speed")) {
               const err348 = { instancePath: instancePath + "/modal", schemaPath: "#/properties/modal/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key18 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err348];
@@ -4612,22 +4612,19 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err359 = { instancePath: instancePath + "/modal", schemaPath: "#/properties/modal/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err359];
-          } else {
-            vErrors.push(err359);
-          }
-          errors++;
-        }
-      }
-      if (data.motion !== void 0) {
-        let data139 = data.motion;
-        if (data139 && typeof data139 == "object" && !Array.isArray(data139)) {
-          for (const key19 in data139) {
-            if (!(key19 === "rapid" || key19 === "line" || key19 === "rapids")) {
-              const err360 = { instancePath: instancePath + "/motion", schemaPath: "#/properties/motion/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key19 }, message: "must NOT have additional properties" };
+          if (data133.speed !== void 0) {
+            let data139 = data133.speed;
+            if (typeof data139 !== "string") {
+              const err359 = { instancePath: instancePath + "/modal/speed", schemaPath: "#/properties/modal/properties/speed/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err359];
+              } else {
+                vErrors.push(err359);
+              }
+              errors++;
+            }
+            if (!(data139 === "each-start" || data139 === "changed")) {
+              const err360 = { instancePath: instancePath + "/modal/speed", schemaPath: "#/properties/modal/properties/speed/enum", keyword: "enum", params: { allowedValues: schema31.properties.modal.properties.speed.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err360];
               } else {
@@ -4636,20 +4633,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data139.rapid !== void 0) {
-            let data140 = data139.rapid;
-            if (typeof data140 === "string") {
-              if (!pattern7.test(data140)) {
-                const err361 = { instancePath: instancePath + "/motion/rapid", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err361];
-                } else {
-                  vErrors.push(err361);
-                }
-                errors++;
-              }
-            } else {
-              const err362 = { instancePath: instancePath + "/motion/rapid", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err361 = { instancePath: instancePath + "/modal", schemaPath: "#/properties/modal/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err361];
+          } else {
+            vErrors.push(err361);
+          }
+          errors++;
+        }
+      }
+      if (data.motion !== void 0) {
+        let data140 = data.motion;
+        if (data140 && typeof data140 == "object" && !Array.isArray(data140)) {
+          for (const key19 in data140) {
+            if (!(key19 === "rapid" || key19 === "line" || key19 === "rapids")) {
+              const err362 = { instancePath: instancePath + "/motion", schemaPath: "#/properties/motion/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key19 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err362];
               } else {
@@ -4658,11 +4657,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data139.line !== void 0) {
-            let data141 = data139.line;
+          if (data140.rapid !== void 0) {
+            let data141 = data140.rapid;
             if (typeof data141 === "string") {
               if (!pattern7.test(data141)) {
-                const err363 = { instancePath: instancePath + "/motion/line", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err363 = { instancePath: instancePath + "/motion/rapid", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err363];
                 } else {
@@ -4671,7 +4670,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err364 = { instancePath: instancePath + "/motion/line", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err364 = { instancePath: instancePath + "/motion/rapid", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err364];
               } else {
@@ -4680,19 +4679,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data139.rapids !== void 0) {
-            let data142 = data139.rapids;
-            if (typeof data142 !== "string") {
-              const err365 = { instancePath: instancePath + "/motion/rapids", schemaPath: "#/properties/motion/properties/rapids/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err365];
-              } else {
-                vErrors.push(err365);
+          if (data140.line !== void 0) {
+            let data142 = data140.line;
+            if (typeof data142 === "string") {
+              if (!pattern7.test(data142)) {
+                const err365 = { instancePath: instancePath + "/motion/line", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err365];
+                } else {
+                  vErrors.push(err365);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if (!(data142 === "straight" || data142 === "dog-leg")) {
-              const err366 = { instancePath: instancePath + "/motion/rapids", schemaPath: "#/properties/motion/properties/rapids/enum", keyword: "enum", params: { allowedValues: schema31.properties.motion.properties.rapids.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err366 = { instancePath: instancePath + "/motion/line", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err366];
               } else {
@@ -4701,22 +4701,19 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err367 = { instancePath: instancePath + "/motion", schemaPath: "#/properties/motion/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err367];
-          } else {
-            vErrors.push(err367);
-          }
-          errors++;
-        }
-      }
-      if (data.units !== void 0) {
-        let data143 = data.units;
-        if (data143 && typeof data143 == "object" && !Array.isArray(data143)) {
-          for (const key20 in data143) {
-            if (!(key20 === "mm" || key20 === "inch" || key20 === "programs-in")) {
-              const err368 = { instancePath: instancePath + "/units", schemaPath: "#/properties/units/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key20 }, message: "must NOT have additional properties" };
+          if (data140.rapids !== void 0) {
+            let data143 = data140.rapids;
+            if (typeof data143 !== "string") {
+              const err367 = { instancePath: instancePath + "/motion/rapids", schemaPath: "#/properties/motion/properties/rapids/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err367];
+              } else {
+                vErrors.push(err367);
+              }
+              errors++;
+            }
+            if (!(data143 === "straight" || data143 === "dog-leg")) {
+              const err368 = { instancePath: instancePath + "/motion/rapids", schemaPath: "#/properties/motion/properties/rapids/enum", keyword: "enum", params: { allowedValues: schema31.properties.motion.properties.rapids.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err368];
               } else {
@@ -4725,20 +4722,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data143.mm !== void 0) {
-            let data144 = data143.mm;
-            if (typeof data144 === "string") {
-              if (!pattern7.test(data144)) {
-                const err369 = { instancePath: instancePath + "/units/mm", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err369];
-                } else {
-                  vErrors.push(err369);
-                }
-                errors++;
-              }
-            } else {
-              const err370 = { instancePath: instancePath + "/units/mm", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err369 = { instancePath: instancePath + "/motion", schemaPath: "#/properties/motion/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err369];
+          } else {
+            vErrors.push(err369);
+          }
+          errors++;
+        }
+      }
+      if (data.units !== void 0) {
+        let data144 = data.units;
+        if (data144 && typeof data144 == "object" && !Array.isArray(data144)) {
+          for (const key20 in data144) {
+            if (!(key20 === "mm" || key20 === "inch" || key20 === "programs-in")) {
+              const err370 = { instancePath: instancePath + "/units", schemaPath: "#/properties/units/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key20 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err370];
               } else {
@@ -4747,11 +4746,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data143.inch !== void 0) {
-            let data145 = data143.inch;
+          if (data144.mm !== void 0) {
+            let data145 = data144.mm;
             if (typeof data145 === "string") {
               if (!pattern7.test(data145)) {
-                const err371 = { instancePath: instancePath + "/units/inch", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err371 = { instancePath: instancePath + "/units/mm", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err371];
                 } else {
@@ -4760,7 +4759,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err372 = { instancePath: instancePath + "/units/inch", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err372 = { instancePath: instancePath + "/units/mm", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err372];
               } else {
@@ -4769,19 +4768,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data143["programs-in"] !== void 0) {
-            let data146 = data143["programs-in"];
-            if (typeof data146 !== "string") {
-              const err373 = { instancePath: instancePath + "/units/programs-in", schemaPath: "#/properties/units/properties/programs-in/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err373];
-              } else {
-                vErrors.push(err373);
+          if (data144.inch !== void 0) {
+            let data146 = data144.inch;
+            if (typeof data146 === "string") {
+              if (!pattern7.test(data146)) {
+                const err373 = { instancePath: instancePath + "/units/inch", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err373];
+                } else {
+                  vErrors.push(err373);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if (!(data146 === "job" || data146 === "mm" || data146 === "inch")) {
-              const err374 = { instancePath: instancePath + "/units/programs-in", schemaPath: "#/properties/units/properties/programs-in/enum", keyword: "enum", params: { allowedValues: schema31.properties.units.properties["programs-in"].enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err374 = { instancePath: instancePath + "/units/inch", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err374];
               } else {
@@ -4790,22 +4790,19 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err375 = { instancePath: instancePath + "/units", schemaPath: "#/properties/units/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err375];
-          } else {
-            vErrors.push(err375);
-          }
-          errors++;
-        }
-      }
-      if (data.plane !== void 0) {
-        let data147 = data.plane;
-        if (data147 && typeof data147 == "object" && !Array.isArray(data147)) {
-          for (const key21 in data147) {
-            if (!(key21 === "xy" || key21 === "zx" || key21 === "yz")) {
-              const err376 = { instancePath: instancePath + "/plane", schemaPath: "#/properties/plane/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key21 }, message: "must NOT have additional properties" };
+          if (data144["programs-in"] !== void 0) {
+            let data147 = data144["programs-in"];
+            if (typeof data147 !== "string") {
+              const err375 = { instancePath: instancePath + "/units/programs-in", schemaPath: "#/properties/units/properties/programs-in/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err375];
+              } else {
+                vErrors.push(err375);
+              }
+              errors++;
+            }
+            if (!(data147 === "job" || data147 === "mm" || data147 === "inch")) {
+              const err376 = { instancePath: instancePath + "/units/programs-in", schemaPath: "#/properties/units/properties/programs-in/enum", keyword: "enum", params: { allowedValues: schema31.properties.units.properties["programs-in"].enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err376];
               } else {
@@ -4814,20 +4811,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data147.xy !== void 0) {
-            let data148 = data147.xy;
-            if (typeof data148 === "string") {
-              if (!pattern7.test(data148)) {
-                const err377 = { instancePath: instancePath + "/plane/xy", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err377];
-                } else {
-                  vErrors.push(err377);
-                }
-                errors++;
-              }
-            } else {
-              const err378 = { instancePath: instancePath + "/plane/xy", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err377 = { instancePath: instancePath + "/units", schemaPath: "#/properties/units/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err377];
+          } else {
+            vErrors.push(err377);
+          }
+          errors++;
+        }
+      }
+      if (data.plane !== void 0) {
+        let data148 = data.plane;
+        if (data148 && typeof data148 == "object" && !Array.isArray(data148)) {
+          for (const key21 in data148) {
+            if (!(key21 === "xy" || key21 === "zx" || key21 === "yz")) {
+              const err378 = { instancePath: instancePath + "/plane", schemaPath: "#/properties/plane/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key21 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err378];
               } else {
@@ -4836,11 +4835,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data147.zx !== void 0) {
-            let data149 = data147.zx;
+          if (data148.xy !== void 0) {
+            let data149 = data148.xy;
             if (typeof data149 === "string") {
               if (!pattern7.test(data149)) {
-                const err379 = { instancePath: instancePath + "/plane/zx", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err379 = { instancePath: instancePath + "/plane/xy", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err379];
                 } else {
@@ -4849,7 +4848,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err380 = { instancePath: instancePath + "/plane/zx", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err380 = { instancePath: instancePath + "/plane/xy", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err380];
               } else {
@@ -4858,11 +4857,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data147.yz !== void 0) {
-            let data150 = data147.yz;
+          if (data148.zx !== void 0) {
+            let data150 = data148.zx;
             if (typeof data150 === "string") {
               if (!pattern7.test(data150)) {
-                const err381 = { instancePath: instancePath + "/plane/yz", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err381 = { instancePath: instancePath + "/plane/zx", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err381];
                 } else {
@@ -4871,7 +4870,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err382 = { instancePath: instancePath + "/plane/yz", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err382 = { instancePath: instancePath + "/plane/zx", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err382];
               } else {
@@ -4880,22 +4879,20 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err383 = { instancePath: instancePath + "/plane", schemaPath: "#/properties/plane/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err383];
-          } else {
-            vErrors.push(err383);
-          }
-          errors++;
-        }
-      }
-      if (data.distance !== void 0) {
-        let data151 = data.distance;
-        if (data151 && typeof data151 == "object" && !Array.isArray(data151)) {
-          for (const key22 in data151) {
-            if (!(key22 === "absolute" || key22 === "incremental" || key22 === "programs-in")) {
-              const err384 = { instancePath: instancePath + "/distance", schemaPath: "#/properties/distance/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key22 }, message: "must NOT have additional properties" };
+          if (data148.yz !== void 0) {
+            let data151 = data148.yz;
+            if (typeof data151 === "string") {
+              if (!pattern7.test(data151)) {
+                const err383 = { instancePath: instancePath + "/plane/yz", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err383];
+                } else {
+                  vErrors.push(err383);
+                }
+                errors++;
+              }
+            } else {
+              const err384 = { instancePath: instancePath + "/plane/yz", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err384];
               } else {
@@ -4904,20 +4901,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data151.absolute !== void 0) {
-            let data152 = data151.absolute;
-            if (typeof data152 === "string") {
-              if (!pattern7.test(data152)) {
-                const err385 = { instancePath: instancePath + "/distance/absolute", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err385];
-                } else {
-                  vErrors.push(err385);
-                }
-                errors++;
-              }
-            } else {
-              const err386 = { instancePath: instancePath + "/distance/absolute", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err385 = { instancePath: instancePath + "/plane", schemaPath: "#/properties/plane/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err385];
+          } else {
+            vErrors.push(err385);
+          }
+          errors++;
+        }
+      }
+      if (data.distance !== void 0) {
+        let data152 = data.distance;
+        if (data152 && typeof data152 == "object" && !Array.isArray(data152)) {
+          for (const key22 in data152) {
+            if (!(key22 === "absolute" || key22 === "incremental" || key22 === "programs-in")) {
+              const err386 = { instancePath: instancePath + "/distance", schemaPath: "#/properties/distance/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key22 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err386];
               } else {
@@ -4926,11 +4925,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data151.incremental !== void 0) {
-            let data153 = data151.incremental;
+          if (data152.absolute !== void 0) {
+            let data153 = data152.absolute;
             if (typeof data153 === "string") {
               if (!pattern7.test(data153)) {
-                const err387 = { instancePath: instancePath + "/distance/incremental", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err387 = { instancePath: instancePath + "/distance/absolute", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err387];
                 } else {
@@ -4939,7 +4938,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err388 = { instancePath: instancePath + "/distance/incremental", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err388 = { instancePath: instancePath + "/distance/absolute", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err388];
               } else {
@@ -4948,19 +4947,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data151["programs-in"] !== void 0) {
-            let data154 = data151["programs-in"];
-            if (typeof data154 !== "string") {
-              const err389 = { instancePath: instancePath + "/distance/programs-in", schemaPath: "#/properties/distance/properties/programs-in/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err389];
-              } else {
-                vErrors.push(err389);
+          if (data152.incremental !== void 0) {
+            let data154 = data152.incremental;
+            if (typeof data154 === "string") {
+              if (!pattern7.test(data154)) {
+                const err389 = { instancePath: instancePath + "/distance/incremental", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err389];
+                } else {
+                  vErrors.push(err389);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if (!(data154 === "absolute" || data154 === "incremental")) {
-              const err390 = { instancePath: instancePath + "/distance/programs-in", schemaPath: "#/properties/distance/properties/programs-in/enum", keyword: "enum", params: { allowedValues: schema31.properties.distance.properties["programs-in"].enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err390 = { instancePath: instancePath + "/distance/incremental", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err390];
               } else {
@@ -4969,22 +4969,19 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err391 = { instancePath: instancePath + "/distance", schemaPath: "#/properties/distance/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err391];
-          } else {
-            vErrors.push(err391);
-          }
-          errors++;
-        }
-      }
-      if (data.arc !== void 0) {
-        let data155 = data.arc;
-        if (data155 && typeof data155 == "object" && !Array.isArray(data155)) {
-          for (const key23 in data155) {
-            if (!func1.call(schema31.properties.arc.properties, key23)) {
-              const err392 = { instancePath: instancePath + "/arc", schemaPath: "#/properties/arc/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key23 }, message: "must NOT have additional properties" };
+          if (data152["programs-in"] !== void 0) {
+            let data155 = data152["programs-in"];
+            if (typeof data155 !== "string") {
+              const err391 = { instancePath: instancePath + "/distance/programs-in", schemaPath: "#/properties/distance/properties/programs-in/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err391];
+              } else {
+                vErrors.push(err391);
+              }
+              errors++;
+            }
+            if (!(data155 === "absolute" || data155 === "incremental")) {
+              const err392 = { instancePath: instancePath + "/distance/programs-in", schemaPath: "#/properties/distance/properties/programs-in/enum", keyword: "enum", params: { allowedValues: schema31.properties.distance.properties["programs-in"].enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err392];
               } else {
@@ -4993,20 +4990,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data155.cw !== void 0) {
-            let data156 = data155.cw;
-            if (typeof data156 === "string") {
-              if (!pattern7.test(data156)) {
-                const err393 = { instancePath: instancePath + "/arc/cw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err393];
-                } else {
-                  vErrors.push(err393);
-                }
-                errors++;
-              }
-            } else {
-              const err394 = { instancePath: instancePath + "/arc/cw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err393 = { instancePath: instancePath + "/distance", schemaPath: "#/properties/distance/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err393];
+          } else {
+            vErrors.push(err393);
+          }
+          errors++;
+        }
+      }
+      if (data.arc !== void 0) {
+        let data156 = data.arc;
+        if (data156 && typeof data156 == "object" && !Array.isArray(data156)) {
+          for (const key23 in data156) {
+            if (!func1.call(schema31.properties.arc.properties, key23)) {
+              const err394 = { instancePath: instancePath + "/arc", schemaPath: "#/properties/arc/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key23 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err394];
               } else {
@@ -5015,11 +5014,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data155.ccw !== void 0) {
-            let data157 = data155.ccw;
+          if (data156.cw !== void 0) {
+            let data157 = data156.cw;
             if (typeof data157 === "string") {
               if (!pattern7.test(data157)) {
-                const err395 = { instancePath: instancePath + "/arc/ccw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err395 = { instancePath: instancePath + "/arc/cw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err395];
                 } else {
@@ -5028,7 +5027,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err396 = { instancePath: instancePath + "/arc/ccw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err396 = { instancePath: instancePath + "/arc/cw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err396];
               } else {
@@ -5037,19 +5036,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data155.form !== void 0) {
-            let data158 = data155.form;
-            if (typeof data158 !== "string") {
-              const err397 = { instancePath: instancePath + "/arc/form", schemaPath: "#/properties/arc/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err397];
-              } else {
-                vErrors.push(err397);
+          if (data156.ccw !== void 0) {
+            let data158 = data156.ccw;
+            if (typeof data158 === "string") {
+              if (!pattern7.test(data158)) {
+                const err397 = { instancePath: instancePath + "/arc/ccw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err397];
+                } else {
+                  vErrors.push(err397);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if (!(data158 === "incremental-centre" || data158 === "absolute-centre" || data158 === "radius" || data158 === "none")) {
-              const err398 = { instancePath: instancePath + "/arc/form", schemaPath: "#/properties/arc/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.arc.properties.form.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err398 = { instancePath: instancePath + "/arc/ccw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err398];
               } else {
@@ -5058,34 +5058,33 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data155["centre-words"] !== void 0) {
-            let data159 = data155["centre-words"];
-            if (data159 && typeof data159 == "object" && !Array.isArray(data159)) {
-              for (const key24 in data159) {
-                if (!(key24 === "absolute" || key24 === "incremental")) {
-                  const err399 = { instancePath: instancePath + "/arc/centre-words", schemaPath: "#/properties/arc/properties/centre-words/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key24 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err399];
-                  } else {
-                    vErrors.push(err399);
-                  }
-                  errors++;
-                }
+          if (data156.form !== void 0) {
+            let data159 = data156.form;
+            if (typeof data159 !== "string") {
+              const err399 = { instancePath: instancePath + "/arc/form", schemaPath: "#/properties/arc/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err399];
+              } else {
+                vErrors.push(err399);
               }
-              if (data159.absolute !== void 0) {
-                let data160 = data159.absolute;
-                if (typeof data160 === "string") {
-                  if (!pattern7.test(data160)) {
-                    const err400 = { instancePath: instancePath + "/arc/centre-words/absolute", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err400];
-                    } else {
-                      vErrors.push(err400);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err401 = { instancePath: instancePath + "/arc/centre-words/absolute", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+            if (!(data159 === "incremental-centre" || data159 === "absolute-centre" || data159 === "radius" || data159 === "none")) {
+              const err400 = { instancePath: instancePath + "/arc/form", schemaPath: "#/properties/arc/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.arc.properties.form.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err400];
+              } else {
+                vErrors.push(err400);
+              }
+              errors++;
+            }
+          }
+          if (data156["centre-words"] !== void 0) {
+            let data160 = data156["centre-words"];
+            if (data160 && typeof data160 == "object" && !Array.isArray(data160)) {
+              for (const key24 in data160) {
+                if (!(key24 === "absolute" || key24 === "incremental")) {
+                  const err401 = { instancePath: instancePath + "/arc/centre-words", schemaPath: "#/properties/arc/properties/centre-words/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key24 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err401];
                   } else {
@@ -5094,11 +5093,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data159.incremental !== void 0) {
-                let data161 = data159.incremental;
+              if (data160.absolute !== void 0) {
+                let data161 = data160.absolute;
                 if (typeof data161 === "string") {
                   if (!pattern7.test(data161)) {
-                    const err402 = { instancePath: instancePath + "/arc/centre-words/incremental", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    const err402 = { instancePath: instancePath + "/arc/centre-words/absolute", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                     if (vErrors === null) {
                       vErrors = [err402];
                     } else {
@@ -5107,7 +5106,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err403 = { instancePath: instancePath + "/arc/centre-words/incremental", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err403 = { instancePath: instancePath + "/arc/centre-words/absolute", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err403];
                   } else {
@@ -5116,30 +5115,30 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err404 = { instancePath: instancePath + "/arc/centre-words", schemaPath: "#/properties/arc/properties/centre-words/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err404];
-              } else {
-                vErrors.push(err404);
-              }
-              errors++;
-            }
-          }
-          if (data155["radius-word"] !== void 0) {
-            let data162 = data155["radius-word"];
-            if (typeof data162 === "string") {
-              if (!pattern6.test(data162)) {
-                const err405 = { instancePath: instancePath + "/arc/radius-word", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
-                if (vErrors === null) {
-                  vErrors = [err405];
+              if (data160.incremental !== void 0) {
+                let data162 = data160.incremental;
+                if (typeof data162 === "string") {
+                  if (!pattern7.test(data162)) {
+                    const err404 = { instancePath: instancePath + "/arc/centre-words/incremental", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err404];
+                    } else {
+                      vErrors.push(err404);
+                    }
+                    errors++;
+                  }
                 } else {
-                  vErrors.push(err405);
+                  const err405 = { instancePath: instancePath + "/arc/centre-words/incremental", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err405];
+                  } else {
+                    vErrors.push(err405);
+                  }
+                  errors++;
                 }
-                errors++;
               }
             } else {
-              const err406 = { instancePath: instancePath + "/arc/radius-word", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err406 = { instancePath: instancePath + "/arc/centre-words", schemaPath: "#/properties/arc/properties/centre-words/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err406];
               } else {
@@ -5148,11 +5147,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data155.planes !== void 0) {
-            let data163 = data155.planes;
-            if (Array.isArray(data163)) {
-              if (data163.length > 3) {
-                const err407 = { instancePath: instancePath + "/arc/planes", schemaPath: "#/properties/arc/properties/planes/maxItems", keyword: "maxItems", params: { limit: 3 }, message: "must NOT have more than 3 items" };
+          if (data156["radius-word"] !== void 0) {
+            let data163 = data156["radius-word"];
+            if (typeof data163 === "string") {
+              if (!pattern6.test(data163)) {
+                const err407 = { instancePath: instancePath + "/arc/radius-word", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
                 if (vErrors === null) {
                   vErrors = [err407];
                 } else {
@@ -5160,44 +5159,66 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              const len2 = data163.length;
+            } else {
+              const err408 = { instancePath: instancePath + "/arc/radius-word", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err408];
+              } else {
+                vErrors.push(err408);
+              }
+              errors++;
+            }
+          }
+          if (data156.planes !== void 0) {
+            let data164 = data156.planes;
+            if (Array.isArray(data164)) {
+              if (data164.length > 3) {
+                const err409 = { instancePath: instancePath + "/arc/planes", schemaPath: "#/properties/arc/properties/planes/maxItems", keyword: "maxItems", params: { limit: 3 }, message: "must NOT have more than 3 items" };
+                if (vErrors === null) {
+                  vErrors = [err409];
+                } else {
+                  vErrors.push(err409);
+                }
+                errors++;
+              }
+              const len2 = data164.length;
               for (let i3 = 0; i3 < len2; i3++) {
-                let data164 = data163[i3];
-                if (typeof data164 !== "string") {
-                  const err408 = { instancePath: instancePath + "/arc/planes/" + i3, schemaPath: "#/properties/arc/properties/planes/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                let data165 = data164[i3];
+                if (typeof data165 !== "string") {
+                  const err410 = { instancePath: instancePath + "/arc/planes/" + i3, schemaPath: "#/properties/arc/properties/planes/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err408];
+                    vErrors = [err410];
                   } else {
-                    vErrors.push(err408);
+                    vErrors.push(err410);
                   }
                   errors++;
                 }
-                if (!(data164 === "xy" || data164 === "zx" || data164 === "yz")) {
-                  const err409 = { instancePath: instancePath + "/arc/planes/" + i3, schemaPath: "#/properties/arc/properties/planes/items/enum", keyword: "enum", params: { allowedValues: schema31.properties.arc.properties.planes.items.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data165 === "xy" || data165 === "zx" || data165 === "yz")) {
+                  const err411 = { instancePath: instancePath + "/arc/planes/" + i3, schemaPath: "#/properties/arc/properties/planes/items/enum", keyword: "enum", params: { allowedValues: schema31.properties.arc.properties.planes.items.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
-                    vErrors = [err409];
+                    vErrors = [err411];
                   } else {
-                    vErrors.push(err409);
+                    vErrors.push(err411);
                   }
                   errors++;
                 }
               }
-              let i4 = data163.length;
+              let i4 = data164.length;
               let j1;
               if (i4 > 1) {
                 const indices0 = {};
                 for (; i4--; ) {
-                  let item0 = data163[i4];
+                  let item0 = data164[i4];
                   if (typeof item0 !== "string") {
                     continue;
                   }
                   if (typeof indices0[item0] == "number") {
                     j1 = indices0[item0];
-                    const err410 = { instancePath: instancePath + "/arc/planes", schemaPath: "#/properties/arc/properties/planes/uniqueItems", keyword: "uniqueItems", params: { i: i4, j: j1 }, message: "must NOT have duplicate items (items ## " + j1 + " and " + i4 + " are identical)" };
+                    const err412 = { instancePath: instancePath + "/arc/planes", schemaPath: "#/properties/arc/properties/planes/uniqueItems", keyword: "uniqueItems", params: { i: i4, j: j1 }, message: "must NOT have duplicate items (items ## " + j1 + " and " + i4 + " are identical)" };
                     if (vErrors === null) {
-                      vErrors = [err410];
+                      vErrors = [err412];
                     } else {
-                      vErrors.push(err410);
+                      vErrors.push(err412);
                     }
                     errors++;
                     break;
@@ -5206,59 +5227,38 @@ var compiled = (() => {
                 }
               }
             } else {
-              const err411 = { instancePath: instancePath + "/arc/planes", schemaPath: "#/properties/arc/properties/planes/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+              const err413 = { instancePath: instancePath + "/arc/planes", schemaPath: "#/properties/arc/properties/planes/type", keyword: "type", params: { type: "array" }, message: "must be array" };
               if (vErrors === null) {
-                vErrors = [err411];
+                vErrors = [err413];
               } else {
-                vErrors.push(err411);
+                vErrors.push(err413);
               }
               errors++;
             }
           }
-          if (data155["largest-sweep"] !== void 0) {
-            let data165 = data155["largest-sweep"];
-            if (typeof data165 == "number" && isFinite(data165)) {
-              if (data165 > 360 || isNaN(data165)) {
-                const err412 = { instancePath: instancePath + "/arc/largest-sweep", schemaPath: "#/properties/arc/properties/largest-sweep/maximum", keyword: "maximum", params: { comparison: "<=", limit: 360 }, message: "must be <= 360" };
+          if (data156["largest-sweep"] !== void 0) {
+            let data166 = data156["largest-sweep"];
+            if (typeof data166 == "number" && isFinite(data166)) {
+              if (data166 > 360 || isNaN(data166)) {
+                const err414 = { instancePath: instancePath + "/arc/largest-sweep", schemaPath: "#/properties/arc/properties/largest-sweep/maximum", keyword: "maximum", params: { comparison: "<=", limit: 360 }, message: "must be <= 360" };
                 if (vErrors === null) {
-                  vErrors = [err412];
+                  vErrors = [err414];
                 } else {
-                  vErrors.push(err412);
+                  vErrors.push(err414);
                 }
                 errors++;
               }
-              if (data165 <= 0 || isNaN(data165)) {
-                const err413 = { instancePath: instancePath + "/arc/largest-sweep", schemaPath: "#/properties/arc/properties/largest-sweep/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+              if (data166 <= 0 || isNaN(data166)) {
+                const err415 = { instancePath: instancePath + "/arc/largest-sweep", schemaPath: "#/properties/arc/properties/largest-sweep/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                 if (vErrors === null) {
-                  vErrors = [err413];
+                  vErrors = [err415];
                 } else {
-                  vErrors.push(err413);
+                  vErrors.push(err415);
                 }
                 errors++;
               }
             } else {
-              const err414 = { instancePath: instancePath + "/arc/largest-sweep", schemaPath: "#/properties/arc/properties/largest-sweep/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-              if (vErrors === null) {
-                vErrors = [err414];
-              } else {
-                vErrors.push(err414);
-              }
-              errors++;
-            }
-          }
-          if (data155["full-circle"] !== void 0) {
-            let data166 = data155["full-circle"];
-            if (typeof data166 !== "string") {
-              const err415 = { instancePath: instancePath + "/arc/full-circle", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err415];
-              } else {
-                vErrors.push(err415);
-              }
-              errors++;
-            }
-            if (!(data166 === "yes" || data166 === "no")) {
-              const err416 = { instancePath: instancePath + "/arc/full-circle", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              const err416 = { instancePath: instancePath + "/arc/largest-sweep", schemaPath: "#/properties/arc/properties/largest-sweep/type", keyword: "type", params: { type: "number" }, message: "must be number" };
               if (vErrors === null) {
                 vErrors = [err416];
               } else {
@@ -5267,10 +5267,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data155.helix !== void 0) {
-            let data167 = data155.helix;
+          if (data156["full-circle"] !== void 0) {
+            let data167 = data156["full-circle"];
             if (typeof data167 !== "string") {
-              const err417 = { instancePath: instancePath + "/arc/helix", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err417 = { instancePath: instancePath + "/arc/full-circle", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err417];
               } else {
@@ -5279,7 +5279,7 @@ var compiled = (() => {
               errors++;
             }
             if (!(data167 === "yes" || data167 === "no")) {
-              const err418 = { instancePath: instancePath + "/arc/helix", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              const err418 = { instancePath: instancePath + "/arc/full-circle", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err418];
               } else {
@@ -5288,20 +5288,19 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data155["turns-word"] !== void 0) {
-            let data168 = data155["turns-word"];
-            if (typeof data168 === "string") {
-              if (!pattern21.test(data168)) {
-                const err419 = { instancePath: instancePath + "/arc/turns-word", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
-                if (vErrors === null) {
-                  vErrors = [err419];
-                } else {
-                  vErrors.push(err419);
-                }
-                errors++;
+          if (data156.helix !== void 0) {
+            let data168 = data156.helix;
+            if (typeof data168 !== "string") {
+              const err419 = { instancePath: instancePath + "/arc/helix", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err419];
+              } else {
+                vErrors.push(err419);
               }
-            } else {
-              const err420 = { instancePath: instancePath + "/arc/turns-word", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+            if (!(data168 === "yes" || data168 === "no")) {
+              const err420 = { instancePath: instancePath + "/arc/helix", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err420];
               } else {
@@ -5310,19 +5309,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data155["feed-along"] !== void 0) {
-            let data169 = data155["feed-along"];
-            if (typeof data169 !== "string") {
-              const err421 = { instancePath: instancePath + "/arc/feed-along", schemaPath: "#/properties/arc/properties/feed-along/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err421];
-              } else {
-                vErrors.push(err421);
+          if (data156["turns-word"] !== void 0) {
+            let data169 = data156["turns-word"];
+            if (typeof data169 === "string") {
+              if (!pattern21.test(data169)) {
+                const err421 = { instancePath: instancePath + "/arc/turns-word", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
+                if (vErrors === null) {
+                  vErrors = [err421];
+                } else {
+                  vErrors.push(err421);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if (!(data169 === "path" || data169 === "circle")) {
-              const err422 = { instancePath: instancePath + "/arc/feed-along", schemaPath: "#/properties/arc/properties/feed-along/enum", keyword: "enum", params: { allowedValues: schema31.properties.arc.properties["feed-along"].enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err422 = { instancePath: instancePath + "/arc/turns-word", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err422];
               } else {
@@ -5331,45 +5331,44 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data155["smallest-radius"] !== void 0) {
-            let data170 = data155["smallest-radius"];
-            const _errs485 = errors;
-            let valid124 = false;
-            const _errs486 = errors;
-            if (typeof data170 == "number" && isFinite(data170)) {
-              if (data170 > 1e6 || isNaN(data170)) {
-                const err423 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                if (vErrors === null) {
-                  vErrors = [err423];
-                } else {
-                  vErrors.push(err423);
-                }
-                errors++;
-              }
-              if (data170 < 0 || isNaN(data170)) {
-                const err424 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                if (vErrors === null) {
-                  vErrors = [err424];
-                } else {
-                  vErrors.push(err424);
-                }
-                errors++;
-              }
-            } else {
-              const err425 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+          if (data156["feed-along"] !== void 0) {
+            let data170 = data156["feed-along"];
+            if (typeof data170 !== "string") {
+              const err423 = { instancePath: instancePath + "/arc/feed-along", schemaPath: "#/properties/arc/properties/feed-along/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err425];
+                vErrors = [err423];
               } else {
-                vErrors.push(err425);
+                vErrors.push(err423);
               }
               errors++;
             }
-            var _valid9 = _errs486 === errors;
-            valid124 = valid124 || _valid9;
+            if (!(data170 === "path" || data170 === "circle")) {
+              const err424 = { instancePath: instancePath + "/arc/feed-along", schemaPath: "#/properties/arc/properties/feed-along/enum", keyword: "enum", params: { allowedValues: schema31.properties.arc.properties["feed-along"].enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err424];
+              } else {
+                vErrors.push(err424);
+              }
+              errors++;
+            }
+          }
+          if (data156["smallest-radius"] !== void 0) {
+            let data171 = data156["smallest-radius"];
+            const _errs487 = errors;
+            let valid124 = false;
             const _errs488 = errors;
-            if (typeof data170 === "string") {
-              if (!pattern22.test(data170)) {
-                const err426 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+            if (typeof data171 == "number" && isFinite(data171)) {
+              if (data171 > 1e6 || isNaN(data171)) {
+                const err425 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                if (vErrors === null) {
+                  vErrors = [err425];
+                } else {
+                  vErrors.push(err425);
+                }
+                errors++;
+              }
+              if (data171 < 0 || isNaN(data171)) {
+                const err426 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                 if (vErrors === null) {
                   vErrors = [err426];
                 } else {
@@ -5378,7 +5377,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err427 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err427 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
               if (vErrors === null) {
                 vErrors = [err427];
               } else {
@@ -5388,64 +5387,64 @@ var compiled = (() => {
             }
             var _valid9 = _errs488 === errors;
             valid124 = valid124 || _valid9;
-            if (!valid124) {
-              const err428 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            const _errs490 = errors;
+            if (typeof data171 === "string") {
+              if (!pattern22.test(data171)) {
+                const err428 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (vErrors === null) {
+                  vErrors = [err428];
+                } else {
+                  vErrors.push(err428);
+                }
+                errors++;
+              }
+            } else {
+              const err429 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err428];
+                vErrors = [err429];
               } else {
-                vErrors.push(err428);
+                vErrors.push(err429);
+              }
+              errors++;
+            }
+            var _valid9 = _errs490 === errors;
+            valid124 = valid124 || _valid9;
+            if (!valid124) {
+              const err430 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err430];
+              } else {
+                vErrors.push(err430);
               }
               errors++;
             } else {
-              errors = _errs485;
+              errors = _errs487;
               if (vErrors !== null) {
-                if (_errs485) {
-                  vErrors.length = _errs485;
+                if (_errs487) {
+                  vErrors.length = _errs487;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data155["largest-radius"] !== void 0) {
-            let data171 = data155["largest-radius"];
-            const _errs492 = errors;
+          if (data156["largest-radius"] !== void 0) {
+            let data172 = data156["largest-radius"];
+            const _errs494 = errors;
             let valid126 = false;
-            const _errs493 = errors;
-            if (typeof data171 == "number" && isFinite(data171)) {
-              if (data171 > 1e6 || isNaN(data171)) {
-                const err429 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                if (vErrors === null) {
-                  vErrors = [err429];
-                } else {
-                  vErrors.push(err429);
-                }
-                errors++;
-              }
-              if (data171 < 0 || isNaN(data171)) {
-                const err430 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                if (vErrors === null) {
-                  vErrors = [err430];
-                } else {
-                  vErrors.push(err430);
-                }
-                errors++;
-              }
-            } else {
-              const err431 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-              if (vErrors === null) {
-                vErrors = [err431];
-              } else {
-                vErrors.push(err431);
-              }
-              errors++;
-            }
-            var _valid10 = _errs493 === errors;
-            valid126 = valid126 || _valid10;
             const _errs495 = errors;
-            if (typeof data171 === "string") {
-              if (!pattern22.test(data171)) {
-                const err432 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+            if (typeof data172 == "number" && isFinite(data172)) {
+              if (data172 > 1e6 || isNaN(data172)) {
+                const err431 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                if (vErrors === null) {
+                  vErrors = [err431];
+                } else {
+                  vErrors.push(err431);
+                }
+                errors++;
+              }
+              if (data172 < 0 || isNaN(data172)) {
+                const err432 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                 if (vErrors === null) {
                   vErrors = [err432];
                 } else {
@@ -5454,7 +5453,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err433 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err433 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
               if (vErrors === null) {
                 vErrors = [err433];
               } else {
@@ -5464,75 +5463,75 @@ var compiled = (() => {
             }
             var _valid10 = _errs495 === errors;
             valid126 = valid126 || _valid10;
-            if (!valid126) {
-              const err434 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            const _errs497 = errors;
+            if (typeof data172 === "string") {
+              if (!pattern22.test(data172)) {
+                const err434 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (vErrors === null) {
+                  vErrors = [err434];
+                } else {
+                  vErrors.push(err434);
+                }
+                errors++;
+              }
+            } else {
+              const err435 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err434];
+                vErrors = [err435];
               } else {
-                vErrors.push(err434);
+                vErrors.push(err435);
+              }
+              errors++;
+            }
+            var _valid10 = _errs497 === errors;
+            valid126 = valid126 || _valid10;
+            if (!valid126) {
+              const err436 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err436];
+              } else {
+                vErrors.push(err436);
               }
               errors++;
             } else {
-              errors = _errs492;
+              errors = _errs494;
               if (vErrors !== null) {
-                if (_errs492) {
-                  vErrors.length = _errs492;
+                if (_errs494) {
+                  vErrors.length = _errs494;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data155.tolerance !== void 0) {
-            let data172 = data155.tolerance;
-            if (data172 && typeof data172 == "object" && !Array.isArray(data172)) {
-              for (const key25 in data172) {
+          if (data156.tolerance !== void 0) {
+            let data173 = data156.tolerance;
+            if (data173 && typeof data173 == "object" && !Array.isArray(data173)) {
+              for (const key25 in data173) {
                 if (!(key25 === "mm" || key25 === "inch" || key25 === "relative")) {
-                  const err435 = { instancePath: instancePath + "/arc/tolerance", schemaPath: "#/properties/arc/properties/tolerance/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key25 }, message: "must NOT have additional properties" };
+                  const err437 = { instancePath: instancePath + "/arc/tolerance", schemaPath: "#/properties/arc/properties/tolerance/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key25 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err435];
+                    vErrors = [err437];
                   } else {
-                    vErrors.push(err435);
+                    vErrors.push(err437);
                   }
                   errors++;
                 }
               }
-              if (data172.mm !== void 0) {
-                let data173 = data172.mm;
-                if (typeof data173 == "number" && isFinite(data173)) {
-                  if (data173 > 10 || isNaN(data173)) {
-                    const err436 = { instancePath: instancePath + "/arc/tolerance/mm", schemaPath: "#/properties/arc/properties/tolerance/properties/mm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 10 }, message: "must be <= 10" };
-                    if (vErrors === null) {
-                      vErrors = [err436];
-                    } else {
-                      vErrors.push(err436);
-                    }
-                    errors++;
-                  }
-                  if (data173 < 0 || isNaN(data173)) {
-                    const err437 = { instancePath: instancePath + "/arc/tolerance/mm", schemaPath: "#/properties/arc/properties/tolerance/properties/mm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err437];
-                    } else {
-                      vErrors.push(err437);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err438 = { instancePath: instancePath + "/arc/tolerance/mm", schemaPath: "#/properties/arc/properties/tolerance/properties/mm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err438];
-                  } else {
-                    vErrors.push(err438);
-                  }
-                  errors++;
-                }
-              }
-              if (data172.inch !== void 0) {
-                let data174 = data172.inch;
+              if (data173.mm !== void 0) {
+                let data174 = data173.mm;
                 if (typeof data174 == "number" && isFinite(data174)) {
-                  if (data174 > 1 || isNaN(data174)) {
-                    const err439 = { instancePath: instancePath + "/arc/tolerance/inch", schemaPath: "#/properties/arc/properties/tolerance/properties/inch/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1" };
+                  if (data174 > 10 || isNaN(data174)) {
+                    const err438 = { instancePath: instancePath + "/arc/tolerance/mm", schemaPath: "#/properties/arc/properties/tolerance/properties/mm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 10 }, message: "must be <= 10" };
+                    if (vErrors === null) {
+                      vErrors = [err438];
+                    } else {
+                      vErrors.push(err438);
+                    }
+                    errors++;
+                  }
+                  if (data174 < 0 || isNaN(data174)) {
+                    const err439 = { instancePath: instancePath + "/arc/tolerance/mm", schemaPath: "#/properties/arc/properties/tolerance/properties/mm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err439];
                     } else {
@@ -5540,30 +5539,30 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data174 < 0 || isNaN(data174)) {
-                    const err440 = { instancePath: instancePath + "/arc/tolerance/inch", schemaPath: "#/properties/arc/properties/tolerance/properties/inch/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err440];
-                    } else {
-                      vErrors.push(err440);
-                    }
-                    errors++;
-                  }
                 } else {
-                  const err441 = { instancePath: instancePath + "/arc/tolerance/inch", schemaPath: "#/properties/arc/properties/tolerance/properties/inch/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err440 = { instancePath: instancePath + "/arc/tolerance/mm", schemaPath: "#/properties/arc/properties/tolerance/properties/mm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
-                    vErrors = [err441];
+                    vErrors = [err440];
                   } else {
-                    vErrors.push(err441);
+                    vErrors.push(err440);
                   }
                   errors++;
                 }
               }
-              if (data172.relative !== void 0) {
-                let data175 = data172.relative;
+              if (data173.inch !== void 0) {
+                let data175 = data173.inch;
                 if (typeof data175 == "number" && isFinite(data175)) {
-                  if (data175 > 0.01 || isNaN(data175)) {
-                    const err442 = { instancePath: instancePath + "/arc/tolerance/relative", schemaPath: "#/properties/arc/properties/tolerance/properties/relative/maximum", keyword: "maximum", params: { comparison: "<=", limit: 0.01 }, message: "must be <= 0.01" };
+                  if (data175 > 1 || isNaN(data175)) {
+                    const err441 = { instancePath: instancePath + "/arc/tolerance/inch", schemaPath: "#/properties/arc/properties/tolerance/properties/inch/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1" };
+                    if (vErrors === null) {
+                      vErrors = [err441];
+                    } else {
+                      vErrors.push(err441);
+                    }
+                    errors++;
+                  }
+                  if (data175 < 0 || isNaN(data175)) {
+                    const err442 = { instancePath: instancePath + "/arc/tolerance/inch", schemaPath: "#/properties/arc/properties/tolerance/properties/inch/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err442];
                     } else {
@@ -5571,74 +5570,74 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data175 < 0 || isNaN(data175)) {
-                    const err443 = { instancePath: instancePath + "/arc/tolerance/relative", schemaPath: "#/properties/arc/properties/tolerance/properties/relative/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                } else {
+                  const err443 = { instancePath: instancePath + "/arc/tolerance/inch", schemaPath: "#/properties/arc/properties/tolerance/properties/inch/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err443];
+                  } else {
+                    vErrors.push(err443);
+                  }
+                  errors++;
+                }
+              }
+              if (data173.relative !== void 0) {
+                let data176 = data173.relative;
+                if (typeof data176 == "number" && isFinite(data176)) {
+                  if (data176 > 0.01 || isNaN(data176)) {
+                    const err444 = { instancePath: instancePath + "/arc/tolerance/relative", schemaPath: "#/properties/arc/properties/tolerance/properties/relative/maximum", keyword: "maximum", params: { comparison: "<=", limit: 0.01 }, message: "must be <= 0.01" };
                     if (vErrors === null) {
-                      vErrors = [err443];
+                      vErrors = [err444];
                     } else {
-                      vErrors.push(err443);
+                      vErrors.push(err444);
+                    }
+                    errors++;
+                  }
+                  if (data176 < 0 || isNaN(data176)) {
+                    const err445 = { instancePath: instancePath + "/arc/tolerance/relative", schemaPath: "#/properties/arc/properties/tolerance/properties/relative/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err445];
+                    } else {
+                      vErrors.push(err445);
                     }
                     errors++;
                   }
                 } else {
-                  const err444 = { instancePath: instancePath + "/arc/tolerance/relative", schemaPath: "#/properties/arc/properties/tolerance/properties/relative/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err446 = { instancePath: instancePath + "/arc/tolerance/relative", schemaPath: "#/properties/arc/properties/tolerance/properties/relative/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
-                    vErrors = [err444];
+                    vErrors = [err446];
                   } else {
-                    vErrors.push(err444);
+                    vErrors.push(err446);
                   }
                   errors++;
                 }
               }
             } else {
-              const err445 = { instancePath: instancePath + "/arc/tolerance", schemaPath: "#/properties/arc/properties/tolerance/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err447 = { instancePath: instancePath + "/arc/tolerance", schemaPath: "#/properties/arc/properties/tolerance/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err445];
+                vErrors = [err447];
               } else {
-                vErrors.push(err445);
+                vErrors.push(err447);
               }
               errors++;
             }
           }
-          if (data155["chord-tolerance"] !== void 0) {
-            let data176 = data155["chord-tolerance"];
-            const _errs508 = errors;
+          if (data156["chord-tolerance"] !== void 0) {
+            let data177 = data156["chord-tolerance"];
+            const _errs510 = errors;
             let valid129 = false;
-            const _errs509 = errors;
-            if (typeof data176 == "number" && isFinite(data176)) {
-              if (data176 > 1e6 || isNaN(data176)) {
-                const err446 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                if (vErrors === null) {
-                  vErrors = [err446];
-                } else {
-                  vErrors.push(err446);
-                }
-                errors++;
-              }
-              if (data176 < -1e6 || isNaN(data176)) {
-                const err447 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                if (vErrors === null) {
-                  vErrors = [err447];
-                } else {
-                  vErrors.push(err447);
-                }
-                errors++;
-              }
-            } else {
-              const err448 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-              if (vErrors === null) {
-                vErrors = [err448];
-              } else {
-                vErrors.push(err448);
-              }
-              errors++;
-            }
-            var _valid11 = _errs509 === errors;
-            valid129 = valid129 || _valid11;
             const _errs511 = errors;
-            if (typeof data176 === "string") {
-              if (!pattern24.test(data176)) {
-                const err449 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+            if (typeof data177 == "number" && isFinite(data177)) {
+              if (data177 > 1e6 || isNaN(data177)) {
+                const err448 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                if (vErrors === null) {
+                  vErrors = [err448];
+                } else {
+                  vErrors.push(err448);
+                }
+                errors++;
+              }
+              if (data177 < -1e6 || isNaN(data177)) {
+                const err449 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                 if (vErrors === null) {
                   vErrors = [err449];
                 } else {
@@ -5647,7 +5646,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err450 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err450 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
               if (vErrors === null) {
                 vErrors = [err450];
               } else {
@@ -5657,19 +5656,41 @@ var compiled = (() => {
             }
             var _valid11 = _errs511 === errors;
             valid129 = valid129 || _valid11;
-            if (!valid129) {
-              const err451 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            const _errs513 = errors;
+            if (typeof data177 === "string") {
+              if (!pattern24.test(data177)) {
+                const err451 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (vErrors === null) {
+                  vErrors = [err451];
+                } else {
+                  vErrors.push(err451);
+                }
+                errors++;
+              }
+            } else {
+              const err452 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err451];
+                vErrors = [err452];
               } else {
-                vErrors.push(err451);
+                vErrors.push(err452);
+              }
+              errors++;
+            }
+            var _valid11 = _errs513 === errors;
+            valid129 = valid129 || _valid11;
+            if (!valid129) {
+              const err453 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err453];
+              } else {
+                vErrors.push(err453);
               }
               errors++;
             } else {
-              errors = _errs508;
+              errors = _errs510;
               if (vErrors !== null) {
-                if (_errs508) {
-                  vErrors.length = _errs508;
+                if (_errs510) {
+                  vErrors.length = _errs510;
                 } else {
                   vErrors = null;
                 }
@@ -5677,43 +5698,21 @@ var compiled = (() => {
             }
           }
         } else {
-          const err452 = { instancePath: instancePath + "/arc", schemaPath: "#/properties/arc/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err454 = { instancePath: instancePath + "/arc", schemaPath: "#/properties/arc/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err452];
+            vErrors = [err454];
           } else {
-            vErrors.push(err452);
+            vErrors.push(err454);
           }
           errors++;
         }
       }
       if (data.path !== void 0) {
-        let data177 = data.path;
-        if (data177 && typeof data177 == "object" && !Array.isArray(data177)) {
-          for (const key26 in data177) {
+        let data178 = data.path;
+        if (data178 && typeof data178 == "object" && !Array.isArray(data178)) {
+          for (const key26 in data178) {
             if (!(key26 === "exact" || key26 === "stop" || key26 === "blend" || key26 === "tolerance-word")) {
-              const err453 = { instancePath: instancePath + "/path", schemaPath: "#/properties/path/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key26 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err453];
-              } else {
-                vErrors.push(err453);
-              }
-              errors++;
-            }
-          }
-          if (data177.exact !== void 0) {
-            let data178 = data177.exact;
-            if (typeof data178 === "string") {
-              if (!pattern7.test(data178)) {
-                const err454 = { instancePath: instancePath + "/path/exact", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err454];
-                } else {
-                  vErrors.push(err454);
-                }
-                errors++;
-              }
-            } else {
-              const err455 = { instancePath: instancePath + "/path/exact", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err455 = { instancePath: instancePath + "/path", schemaPath: "#/properties/path/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key26 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err455];
               } else {
@@ -5722,11 +5721,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data177.stop !== void 0) {
-            let data179 = data177.stop;
+          if (data178.exact !== void 0) {
+            let data179 = data178.exact;
             if (typeof data179 === "string") {
               if (!pattern7.test(data179)) {
-                const err456 = { instancePath: instancePath + "/path/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err456 = { instancePath: instancePath + "/path/exact", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err456];
                 } else {
@@ -5735,7 +5734,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err457 = { instancePath: instancePath + "/path/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err457 = { instancePath: instancePath + "/path/exact", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err457];
               } else {
@@ -5744,11 +5743,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data177.blend !== void 0) {
-            let data180 = data177.blend;
+          if (data178.stop !== void 0) {
+            let data180 = data178.stop;
             if (typeof data180 === "string") {
               if (!pattern7.test(data180)) {
-                const err458 = { instancePath: instancePath + "/path/blend", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err458 = { instancePath: instancePath + "/path/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err458];
                 } else {
@@ -5757,7 +5756,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err459 = { instancePath: instancePath + "/path/blend", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err459 = { instancePath: instancePath + "/path/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err459];
               } else {
@@ -5766,11 +5765,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data177["tolerance-word"] !== void 0) {
-            let data181 = data177["tolerance-word"];
+          if (data178.blend !== void 0) {
+            let data181 = data178.blend;
             if (typeof data181 === "string") {
-              if (!pattern21.test(data181)) {
-                const err460 = { instancePath: instancePath + "/path/tolerance-word", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
+              if (!pattern7.test(data181)) {
+                const err460 = { instancePath: instancePath + "/path/blend", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err460];
                 } else {
@@ -5779,7 +5778,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err461 = { instancePath: instancePath + "/path/tolerance-word", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err461 = { instancePath: instancePath + "/path/blend", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err461];
               } else {
@@ -5788,22 +5787,20 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err462 = { instancePath: instancePath + "/path", schemaPath: "#/properties/path/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err462];
-          } else {
-            vErrors.push(err462);
-          }
-          errors++;
-        }
-      }
-      if (data.feed !== void 0) {
-        let data182 = data.feed;
-        if (data182 && typeof data182 == "object" && !Array.isArray(data182)) {
-          for (const key27 in data182) {
-            if (!(key27 === "per-minute" || key27 === "per-revolution" || key27 === "inverse-time")) {
-              const err463 = { instancePath: instancePath + "/feed", schemaPath: "#/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key27 }, message: "must NOT have additional properties" };
+          if (data178["tolerance-word"] !== void 0) {
+            let data182 = data178["tolerance-word"];
+            if (typeof data182 === "string") {
+              if (!pattern21.test(data182)) {
+                const err462 = { instancePath: instancePath + "/path/tolerance-word", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
+                if (vErrors === null) {
+                  vErrors = [err462];
+                } else {
+                  vErrors.push(err462);
+                }
+                errors++;
+              }
+            } else {
+              const err463 = { instancePath: instancePath + "/path/tolerance-word", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err463];
               } else {
@@ -5812,20 +5809,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data182["per-minute"] !== void 0) {
-            let data183 = data182["per-minute"];
-            if (typeof data183 === "string") {
-              if (!pattern7.test(data183)) {
-                const err464 = { instancePath: instancePath + "/feed/per-minute", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err464];
-                } else {
-                  vErrors.push(err464);
-                }
-                errors++;
-              }
-            } else {
-              const err465 = { instancePath: instancePath + "/feed/per-minute", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err464 = { instancePath: instancePath + "/path", schemaPath: "#/properties/path/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err464];
+          } else {
+            vErrors.push(err464);
+          }
+          errors++;
+        }
+      }
+      if (data.feed !== void 0) {
+        let data183 = data.feed;
+        if (data183 && typeof data183 == "object" && !Array.isArray(data183)) {
+          for (const key27 in data183) {
+            if (!(key27 === "per-minute" || key27 === "per-revolution" || key27 === "inverse-time")) {
+              const err465 = { instancePath: instancePath + "/feed", schemaPath: "#/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key27 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err465];
               } else {
@@ -5834,11 +5833,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data182["per-revolution"] !== void 0) {
-            let data184 = data182["per-revolution"];
+          if (data183["per-minute"] !== void 0) {
+            let data184 = data183["per-minute"];
             if (typeof data184 === "string") {
               if (!pattern7.test(data184)) {
-                const err466 = { instancePath: instancePath + "/feed/per-revolution", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err466 = { instancePath: instancePath + "/feed/per-minute", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err466];
                 } else {
@@ -5847,7 +5846,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err467 = { instancePath: instancePath + "/feed/per-revolution", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err467 = { instancePath: instancePath + "/feed/per-minute", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err467];
               } else {
@@ -5856,11 +5855,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data182["inverse-time"] !== void 0) {
-            let data185 = data182["inverse-time"];
+          if (data183["per-revolution"] !== void 0) {
+            let data185 = data183["per-revolution"];
             if (typeof data185 === "string") {
               if (!pattern7.test(data185)) {
-                const err468 = { instancePath: instancePath + "/feed/inverse-time", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err468 = { instancePath: instancePath + "/feed/per-revolution", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err468];
                 } else {
@@ -5869,7 +5868,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err469 = { instancePath: instancePath + "/feed/inverse-time", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err469 = { instancePath: instancePath + "/feed/per-revolution", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err469];
               } else {
@@ -5878,22 +5877,20 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err470 = { instancePath: instancePath + "/feed", schemaPath: "#/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err470];
-          } else {
-            vErrors.push(err470);
-          }
-          errors++;
-        }
-      }
-      if (data.dwell !== void 0) {
-        let data186 = data.dwell;
-        if (data186 && typeof data186 == "object" && !Array.isArray(data186)) {
-          for (const key28 in data186) {
-            if (!(key28 === "code" || key28 === "word" || key28 === "unit")) {
-              const err471 = { instancePath: instancePath + "/dwell", schemaPath: "#/properties/dwell/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key28 }, message: "must NOT have additional properties" };
+          if (data183["inverse-time"] !== void 0) {
+            let data186 = data183["inverse-time"];
+            if (typeof data186 === "string") {
+              if (!pattern7.test(data186)) {
+                const err470 = { instancePath: instancePath + "/feed/inverse-time", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err470];
+                } else {
+                  vErrors.push(err470);
+                }
+                errors++;
+              }
+            } else {
+              const err471 = { instancePath: instancePath + "/feed/inverse-time", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err471];
               } else {
@@ -5902,20 +5899,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data186.code !== void 0) {
-            let data187 = data186.code;
-            if (typeof data187 === "string") {
-              if (!pattern7.test(data187)) {
-                const err472 = { instancePath: instancePath + "/dwell/code", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err472];
-                } else {
-                  vErrors.push(err472);
-                }
-                errors++;
-              }
-            } else {
-              const err473 = { instancePath: instancePath + "/dwell/code", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err472 = { instancePath: instancePath + "/feed", schemaPath: "#/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err472];
+          } else {
+            vErrors.push(err472);
+          }
+          errors++;
+        }
+      }
+      if (data.dwell !== void 0) {
+        let data187 = data.dwell;
+        if (data187 && typeof data187 == "object" && !Array.isArray(data187)) {
+          for (const key28 in data187) {
+            if (!(key28 === "code" || key28 === "word" || key28 === "unit")) {
+              const err473 = { instancePath: instancePath + "/dwell", schemaPath: "#/properties/dwell/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key28 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err473];
               } else {
@@ -5924,11 +5923,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data186.word !== void 0) {
-            let data188 = data186.word;
+          if (data187.code !== void 0) {
+            let data188 = data187.code;
             if (typeof data188 === "string") {
-              if (!pattern6.test(data188)) {
-                const err474 = { instancePath: instancePath + "/dwell/word", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+              if (!pattern7.test(data188)) {
+                const err474 = { instancePath: instancePath + "/dwell/code", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err474];
                 } else {
@@ -5937,7 +5936,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err475 = { instancePath: instancePath + "/dwell/word", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err475 = { instancePath: instancePath + "/dwell/code", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err475];
               } else {
@@ -5946,19 +5945,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data186.unit !== void 0) {
-            let data189 = data186.unit;
-            if (typeof data189 !== "string") {
-              const err476 = { instancePath: instancePath + "/dwell/unit", schemaPath: "#/properties/dwell/properties/unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err476];
-              } else {
-                vErrors.push(err476);
+          if (data187.word !== void 0) {
+            let data189 = data187.word;
+            if (typeof data189 === "string") {
+              if (!pattern6.test(data189)) {
+                const err476 = { instancePath: instancePath + "/dwell/word", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                if (vErrors === null) {
+                  vErrors = [err476];
+                } else {
+                  vErrors.push(err476);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if (!(data189 === "s" || data189 === "ms")) {
-              const err477 = { instancePath: instancePath + "/dwell/unit", schemaPath: "#/properties/dwell/properties/unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.dwell.properties.unit.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err477 = { instancePath: instancePath + "/dwell/word", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err477];
               } else {
@@ -5967,32 +5967,29 @@ var compiled = (() => {
               errors++;
             }
           }
+          if (data187.unit !== void 0) {
+            let data190 = data187.unit;
+            if (typeof data190 !== "string") {
+              const err478 = { instancePath: instancePath + "/dwell/unit", schemaPath: "#/properties/dwell/properties/unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err478];
+              } else {
+                vErrors.push(err478);
+              }
+              errors++;
+            }
+            if (!(data190 === "s" || data190 === "ms")) {
+              const err479 = { instancePath: instancePath + "/dwell/unit", schemaPath: "#/properties/dwell/properties/unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.dwell.properties.unit.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err479];
+              } else {
+                vErrors.push(err479);
+              }
+              errors++;
+            }
+          }
         } else {
-          const err478 = { instancePath: instancePath + "/dwell", schemaPath: "#/properties/dwell/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err478];
-          } else {
-            vErrors.push(err478);
-          }
-          errors++;
-        }
-      }
-      if (data.compensation !== void 0) {
-        let data190 = data.compensation;
-        const _errs552 = errors;
-        let valid142 = false;
-        const _errs553 = errors;
-        if (typeof data190 !== "string") {
-          const err479 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-          if (vErrors === null) {
-            vErrors = [err479];
-          } else {
-            vErrors.push(err479);
-          }
-          errors++;
-        }
-        if ("none" !== data190) {
-          const err480 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          const err480 = { instancePath: instancePath + "/dwell", schemaPath: "#/properties/dwell/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
             vErrors = [err480];
           } else {
@@ -6000,35 +5997,37 @@ var compiled = (() => {
           }
           errors++;
         }
-        var _valid12 = _errs553 === errors;
-        valid142 = valid142 || _valid12;
+      }
+      if (data.compensation !== void 0) {
+        let data191 = data.compensation;
+        const _errs554 = errors;
+        let valid142 = false;
         const _errs555 = errors;
-        if (data190 && typeof data190 == "object" && !Array.isArray(data190)) {
-          for (const key29 in data190) {
-            if (!(key29 === "off" || key29 === "left" || key29 === "right" || key29 === "word")) {
-              const err481 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key29 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err481];
-              } else {
-                vErrors.push(err481);
-              }
-              errors++;
-            }
+        if (typeof data191 !== "string") {
+          const err481 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (vErrors === null) {
+            vErrors = [err481];
+          } else {
+            vErrors.push(err481);
           }
-          if (data190.off !== void 0) {
-            let data191 = data190.off;
-            if (typeof data191 === "string") {
-              if (!pattern7.test(data191)) {
-                const err482 = { instancePath: instancePath + "/compensation/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err482];
-                } else {
-                  vErrors.push(err482);
-                }
-                errors++;
-              }
-            } else {
-              const err483 = { instancePath: instancePath + "/compensation/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          errors++;
+        }
+        if ("none" !== data191) {
+          const err482 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          if (vErrors === null) {
+            vErrors = [err482];
+          } else {
+            vErrors.push(err482);
+          }
+          errors++;
+        }
+        var _valid12 = _errs555 === errors;
+        valid142 = valid142 || _valid12;
+        const _errs557 = errors;
+        if (data191 && typeof data191 == "object" && !Array.isArray(data191)) {
+          for (const key29 in data191) {
+            if (!(key29 === "off" || key29 === "left" || key29 === "right" || key29 === "word")) {
+              const err483 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key29 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err483];
               } else {
@@ -6037,11 +6036,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data190.left !== void 0) {
-            let data192 = data190.left;
+          if (data191.off !== void 0) {
+            let data192 = data191.off;
             if (typeof data192 === "string") {
               if (!pattern7.test(data192)) {
-                const err484 = { instancePath: instancePath + "/compensation/left", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err484 = { instancePath: instancePath + "/compensation/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err484];
                 } else {
@@ -6050,7 +6049,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err485 = { instancePath: instancePath + "/compensation/left", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err485 = { instancePath: instancePath + "/compensation/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err485];
               } else {
@@ -6059,11 +6058,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data190.right !== void 0) {
-            let data193 = data190.right;
+          if (data191.left !== void 0) {
+            let data193 = data191.left;
             if (typeof data193 === "string") {
               if (!pattern7.test(data193)) {
-                const err486 = { instancePath: instancePath + "/compensation/right", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err486 = { instancePath: instancePath + "/compensation/left", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err486];
                 } else {
@@ -6072,7 +6071,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err487 = { instancePath: instancePath + "/compensation/right", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err487 = { instancePath: instancePath + "/compensation/left", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err487];
               } else {
@@ -6081,11 +6080,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data190.word !== void 0) {
-            let data194 = data190.word;
+          if (data191.right !== void 0) {
+            let data194 = data191.right;
             if (typeof data194 === "string") {
-              if (!pattern21.test(data194)) {
-                const err488 = { instancePath: instancePath + "/compensation/word", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
+              if (!pattern7.test(data194)) {
+                const err488 = { instancePath: instancePath + "/compensation/right", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err488];
                 } else {
@@ -6094,7 +6093,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err489 = { instancePath: instancePath + "/compensation/word", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err489 = { instancePath: instancePath + "/compensation/right", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err489];
               } else {
@@ -6103,43 +6102,30 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err490 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err490];
-          } else {
-            vErrors.push(err490);
-          }
-          errors++;
-        }
-        var _valid12 = _errs555 === errors;
-        valid142 = valid142 || _valid12;
-        if (!valid142) {
-          const err491 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-          if (vErrors === null) {
-            vErrors = [err491];
-          } else {
-            vErrors.push(err491);
-          }
-          errors++;
-        } else {
-          errors = _errs552;
-          if (vErrors !== null) {
-            if (_errs552) {
-              vErrors.length = _errs552;
+          if (data191.word !== void 0) {
+            let data195 = data191.word;
+            if (typeof data195 === "string") {
+              if (!pattern21.test(data195)) {
+                const err490 = { instancePath: instancePath + "/compensation/word", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
+                if (vErrors === null) {
+                  vErrors = [err490];
+                } else {
+                  vErrors.push(err490);
+                }
+                errors++;
+              }
             } else {
-              vErrors = null;
+              const err491 = { instancePath: instancePath + "/compensation/word", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err491];
+              } else {
+                vErrors.push(err491);
+              }
+              errors++;
             }
           }
-        }
-      }
-      if (data["length-offset"] !== void 0) {
-        let data195 = data["length-offset"];
-        const _errs571 = errors;
-        let valid148 = false;
-        const _errs572 = errors;
-        if (typeof data195 !== "string") {
-          const err492 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err492 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
             vErrors = [err492];
           } else {
@@ -6147,44 +6133,57 @@ var compiled = (() => {
           }
           errors++;
         }
-        if ("none" !== data195) {
-          const err493 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+        var _valid12 = _errs557 === errors;
+        valid142 = valid142 || _valid12;
+        if (!valid142) {
+          const err493 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
           if (vErrors === null) {
             vErrors = [err493];
           } else {
             vErrors.push(err493);
           }
           errors++;
-        }
-        var _valid13 = _errs572 === errors;
-        valid148 = valid148 || _valid13;
-        const _errs574 = errors;
-        if (data195 && typeof data195 == "object" && !Array.isArray(data195)) {
-          for (const key30 in data195) {
-            if (!(key30 === "on" || key30 === "off" || key30 === "word")) {
-              const err494 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key30 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err494];
-              } else {
-                vErrors.push(err494);
-              }
-              errors++;
+        } else {
+          errors = _errs554;
+          if (vErrors !== null) {
+            if (_errs554) {
+              vErrors.length = _errs554;
+            } else {
+              vErrors = null;
             }
           }
-          if (data195.on !== void 0) {
-            let data196 = data195.on;
-            if (typeof data196 === "string") {
-              if (!pattern7.test(data196)) {
-                const err495 = { instancePath: instancePath + "/length-offset/on", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err495];
-                } else {
-                  vErrors.push(err495);
-                }
-                errors++;
-              }
-            } else {
-              const err496 = { instancePath: instancePath + "/length-offset/on", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        }
+      }
+      if (data["length-offset"] !== void 0) {
+        let data196 = data["length-offset"];
+        const _errs573 = errors;
+        let valid148 = false;
+        const _errs574 = errors;
+        if (typeof data196 !== "string") {
+          const err494 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (vErrors === null) {
+            vErrors = [err494];
+          } else {
+            vErrors.push(err494);
+          }
+          errors++;
+        }
+        if ("none" !== data196) {
+          const err495 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          if (vErrors === null) {
+            vErrors = [err495];
+          } else {
+            vErrors.push(err495);
+          }
+          errors++;
+        }
+        var _valid13 = _errs574 === errors;
+        valid148 = valid148 || _valid13;
+        const _errs576 = errors;
+        if (data196 && typeof data196 == "object" && !Array.isArray(data196)) {
+          for (const key30 in data196) {
+            if (!(key30 === "on" || key30 === "off" || key30 === "word")) {
+              const err496 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key30 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err496];
               } else {
@@ -6193,11 +6192,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data195.off !== void 0) {
-            let data197 = data195.off;
+          if (data196.on !== void 0) {
+            let data197 = data196.on;
             if (typeof data197 === "string") {
               if (!pattern7.test(data197)) {
-                const err497 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err497 = { instancePath: instancePath + "/length-offset/on", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err497];
                 } else {
@@ -6206,7 +6205,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err498 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err498 = { instancePath: instancePath + "/length-offset/on", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err498];
               } else {
@@ -6215,11 +6214,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data195.word !== void 0) {
-            let data198 = data195.word;
+          if (data196.off !== void 0) {
+            let data198 = data196.off;
             if (typeof data198 === "string") {
-              if (!pattern6.test(data198)) {
-                const err499 = { instancePath: instancePath + "/length-offset/word", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+              if (!pattern7.test(data198)) {
+                const err499 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err499];
                 } else {
@@ -6228,7 +6227,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err500 = { instancePath: instancePath + "/length-offset/word", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err500 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err500];
               } else {
@@ -6237,43 +6236,30 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err501 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err501];
-          } else {
-            vErrors.push(err501);
-          }
-          errors++;
-        }
-        var _valid13 = _errs574 === errors;
-        valid148 = valid148 || _valid13;
-        if (!valid148) {
-          const err502 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-          if (vErrors === null) {
-            vErrors = [err502];
-          } else {
-            vErrors.push(err502);
-          }
-          errors++;
-        } else {
-          errors = _errs571;
-          if (vErrors !== null) {
-            if (_errs571) {
-              vErrors.length = _errs571;
+          if (data196.word !== void 0) {
+            let data199 = data196.word;
+            if (typeof data199 === "string") {
+              if (!pattern6.test(data199)) {
+                const err501 = { instancePath: instancePath + "/length-offset/word", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                if (vErrors === null) {
+                  vErrors = [err501];
+                } else {
+                  vErrors.push(err501);
+                }
+                errors++;
+              }
             } else {
-              vErrors = null;
+              const err502 = { instancePath: instancePath + "/length-offset/word", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err502];
+              } else {
+                vErrors.push(err502);
+              }
+              errors++;
             }
           }
-        }
-      }
-      if (data["work-offset"] !== void 0) {
-        let data199 = data["work-offset"];
-        const _errs587 = errors;
-        let valid153 = false;
-        const _errs588 = errors;
-        if (typeof data199 !== "string") {
-          const err503 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err503 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
             vErrors = [err503];
           } else {
@@ -6281,84 +6267,119 @@ var compiled = (() => {
           }
           errors++;
         }
-        if ("none" !== data199) {
-          const err504 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+        var _valid13 = _errs576 === errors;
+        valid148 = valid148 || _valid13;
+        if (!valid148) {
+          const err504 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
           if (vErrors === null) {
             vErrors = [err504];
           } else {
             vErrors.push(err504);
           }
           errors++;
-        }
-        var _valid14 = _errs588 === errors;
-        valid153 = valid153 || _valid14;
-        const _errs590 = errors;
-        if (Array.isArray(data199)) {
-          if (data199.length > 9) {
-            const err505 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 9 }, message: "must NOT have more than 9 items" };
-            if (vErrors === null) {
-              vErrors = [err505];
-            } else {
-              vErrors.push(err505);
-            }
-            errors++;
-          }
-          if (data199.length < 1) {
-            const err506 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
-            if (vErrors === null) {
-              vErrors = [err506];
-            } else {
-              vErrors.push(err506);
-            }
-            errors++;
-          }
-          const len3 = data199.length;
-          for (let i5 = 0; i5 < len3; i5++) {
-            let data200 = data199[i5];
-            if (typeof data200 === "string") {
-              if (!pattern7.test(data200)) {
-                const err507 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err507];
-                } else {
-                  vErrors.push(err507);
-                }
-                errors++;
-              }
-            } else {
-              const err508 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err508];
-              } else {
-                vErrors.push(err508);
-              }
-              errors++;
-            }
-          }
         } else {
-          const err509 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+          errors = _errs573;
+          if (vErrors !== null) {
+            if (_errs573) {
+              vErrors.length = _errs573;
+            } else {
+              vErrors = null;
+            }
+          }
+        }
+      }
+      if (data["work-offset"] !== void 0) {
+        let data200 = data["work-offset"];
+        const _errs589 = errors;
+        let valid153 = false;
+        const _errs590 = errors;
+        if (typeof data200 !== "string") {
+          const err505 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
           if (vErrors === null) {
-            vErrors = [err509];
+            vErrors = [err505];
           } else {
-            vErrors.push(err509);
+            vErrors.push(err505);
+          }
+          errors++;
+        }
+        if ("none" !== data200) {
+          const err506 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          if (vErrors === null) {
+            vErrors = [err506];
+          } else {
+            vErrors.push(err506);
           }
           errors++;
         }
         var _valid14 = _errs590 === errors;
         valid153 = valid153 || _valid14;
-        if (!valid153) {
-          const err510 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+        const _errs592 = errors;
+        if (Array.isArray(data200)) {
+          if (data200.length > 9) {
+            const err507 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 9 }, message: "must NOT have more than 9 items" };
+            if (vErrors === null) {
+              vErrors = [err507];
+            } else {
+              vErrors.push(err507);
+            }
+            errors++;
+          }
+          if (data200.length < 1) {
+            const err508 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+            if (vErrors === null) {
+              vErrors = [err508];
+            } else {
+              vErrors.push(err508);
+            }
+            errors++;
+          }
+          const len3 = data200.length;
+          for (let i5 = 0; i5 < len3; i5++) {
+            let data201 = data200[i5];
+            if (typeof data201 === "string") {
+              if (!pattern7.test(data201)) {
+                const err509 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err509];
+                } else {
+                  vErrors.push(err509);
+                }
+                errors++;
+              }
+            } else {
+              const err510 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err510];
+              } else {
+                vErrors.push(err510);
+              }
+              errors++;
+            }
+          }
+        } else {
+          const err511 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
           if (vErrors === null) {
-            vErrors = [err510];
+            vErrors = [err511];
           } else {
-            vErrors.push(err510);
+            vErrors.push(err511);
+          }
+          errors++;
+        }
+        var _valid14 = _errs592 === errors;
+        valid153 = valid153 || _valid14;
+        if (!valid153) {
+          const err512 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+          if (vErrors === null) {
+            vErrors = [err512];
+          } else {
+            vErrors.push(err512);
           }
           errors++;
         } else {
-          errors = _errs587;
+          errors = _errs589;
           if (vErrors !== null) {
-            if (_errs587) {
-              vErrors.length = _errs587;
+            if (_errs589) {
+              vErrors.length = _errs589;
             } else {
               vErrors = null;
             }
@@ -6366,32 +6387,10 @@ var compiled = (() => {
         }
       }
       if (data["machine-move"] !== void 0) {
-        let data201 = data["machine-move"];
-        if (typeof data201 === "string") {
-          if (!pattern7.test(data201)) {
-            const err511 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-            if (vErrors === null) {
-              vErrors = [err511];
-            } else {
-              vErrors.push(err511);
-            }
-            errors++;
-          }
-        } else {
-          const err512 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-          if (vErrors === null) {
-            vErrors = [err512];
-          } else {
-            vErrors.push(err512);
-          }
-          errors++;
-        }
-      }
-      if (data["reference-return"] !== void 0) {
-        let data202 = data["reference-return"];
+        let data202 = data["machine-move"];
         if (typeof data202 === "string") {
           if (!pattern7.test(data202)) {
-            const err513 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+            const err513 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
             if (vErrors === null) {
               vErrors = [err513];
             } else {
@@ -6400,7 +6399,7 @@ var compiled = (() => {
             errors++;
           }
         } else {
-          const err514 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          const err514 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
           if (vErrors === null) {
             vErrors = [err514];
           } else {
@@ -6409,34 +6408,34 @@ var compiled = (() => {
           errors++;
         }
       }
-      if (data.cancel !== void 0) {
-        let data203 = data.cancel;
-        if (data203 && typeof data203 == "object" && !Array.isArray(data203)) {
-          for (const key31 in data203) {
-            if (!(key31 === "cycles" || key31 === "local-shift" || key31 === "rotation" || key31 === "scale" || key31 === "overrides")) {
-              const err515 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key31 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err515];
-              } else {
-                vErrors.push(err515);
-              }
-              errors++;
-            }
-          }
-          if (data203.cycles !== void 0) {
-            let data204 = data203.cycles;
-            if (typeof data204 === "string") {
-              if (!pattern7.test(data204)) {
-                const err516 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err516];
-                } else {
-                  vErrors.push(err516);
-                }
-                errors++;
-              }
+      if (data["reference-return"] !== void 0) {
+        let data203 = data["reference-return"];
+        if (typeof data203 === "string") {
+          if (!pattern7.test(data203)) {
+            const err515 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+            if (vErrors === null) {
+              vErrors = [err515];
             } else {
-              const err517 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              vErrors.push(err515);
+            }
+            errors++;
+          }
+        } else {
+          const err516 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (vErrors === null) {
+            vErrors = [err516];
+          } else {
+            vErrors.push(err516);
+          }
+          errors++;
+        }
+      }
+      if (data.cancel !== void 0) {
+        let data204 = data.cancel;
+        if (data204 && typeof data204 == "object" && !Array.isArray(data204)) {
+          for (const key31 in data204) {
+            if (!(key31 === "cycles" || key31 === "local-shift" || key31 === "rotation" || key31 === "scale" || key31 === "overrides")) {
+              const err517 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key31 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err517];
               } else {
@@ -6445,11 +6444,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data203["local-shift"] !== void 0) {
-            let data205 = data203["local-shift"];
+          if (data204.cycles !== void 0) {
+            let data205 = data204.cycles;
             if (typeof data205 === "string") {
               if (!pattern7.test(data205)) {
-                const err518 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err518 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err518];
                 } else {
@@ -6458,7 +6457,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err519 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err519 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err519];
               } else {
@@ -6467,11 +6466,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data203.rotation !== void 0) {
-            let data206 = data203.rotation;
+          if (data204["local-shift"] !== void 0) {
+            let data206 = data204["local-shift"];
             if (typeof data206 === "string") {
               if (!pattern7.test(data206)) {
-                const err520 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err520 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err520];
                 } else {
@@ -6480,7 +6479,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err521 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err521 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err521];
               } else {
@@ -6489,11 +6488,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data203.scale !== void 0) {
-            let data207 = data203.scale;
+          if (data204.rotation !== void 0) {
+            let data207 = data204.rotation;
             if (typeof data207 === "string") {
               if (!pattern7.test(data207)) {
-                const err522 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err522 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err522];
                 } else {
@@ -6502,7 +6501,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err523 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err523 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err523];
               } else {
@@ -6511,11 +6510,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data203.overrides !== void 0) {
-            let data208 = data203.overrides;
+          if (data204.scale !== void 0) {
+            let data208 = data204.scale;
             if (typeof data208 === "string") {
               if (!pattern7.test(data208)) {
-                const err524 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err524 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err524];
                 } else {
@@ -6524,7 +6523,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err525 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err525 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err525];
               } else {
@@ -6533,32 +6532,30 @@ var compiled = (() => {
               errors++;
             }
           }
+          if (data204.overrides !== void 0) {
+            let data209 = data204.overrides;
+            if (typeof data209 === "string") {
+              if (!pattern7.test(data209)) {
+                const err526 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err526];
+                } else {
+                  vErrors.push(err526);
+                }
+                errors++;
+              }
+            } else {
+              const err527 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err527];
+              } else {
+                vErrors.push(err527);
+              }
+              errors++;
+            }
+          }
         } else {
-          const err526 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err526];
-          } else {
-            vErrors.push(err526);
-          }
-          errors++;
-        }
-      }
-      if (data.cycles !== void 0) {
-        let data209 = data.cycles;
-        const _errs620 = errors;
-        let valid165 = false;
-        const _errs621 = errors;
-        if (typeof data209 !== "string") {
-          const err527 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-          if (vErrors === null) {
-            vErrors = [err527];
-          } else {
-            vErrors.push(err527);
-          }
-          errors++;
-        }
-        if ("none" !== data209) {
-          const err528 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          const err528 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
             vErrors = [err528];
           } else {
@@ -6566,35 +6563,37 @@ var compiled = (() => {
           }
           errors++;
         }
-        var _valid15 = _errs621 === errors;
-        valid165 = valid165 || _valid15;
+      }
+      if (data.cycles !== void 0) {
+        let data210 = data.cycles;
+        const _errs622 = errors;
+        let valid165 = false;
         const _errs623 = errors;
-        if (data209 && typeof data209 == "object" && !Array.isArray(data209)) {
-          for (const key32 in data209) {
-            if (!func1.call(schema31.properties.cycles.anyOf[1].properties, key32)) {
-              const err529 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err529];
-              } else {
-                vErrors.push(err529);
-              }
-              errors++;
-            }
+        if (typeof data210 !== "string") {
+          const err529 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (vErrors === null) {
+            vErrors = [err529];
+          } else {
+            vErrors.push(err529);
           }
-          if (data209.drill !== void 0) {
-            let data210 = data209.drill;
-            if (typeof data210 === "string") {
-              if (!pattern7.test(data210)) {
-                const err530 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err530];
-                } else {
-                  vErrors.push(err530);
-                }
-                errors++;
-              }
-            } else {
-              const err531 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          errors++;
+        }
+        if ("none" !== data210) {
+          const err530 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          if (vErrors === null) {
+            vErrors = [err530];
+          } else {
+            vErrors.push(err530);
+          }
+          errors++;
+        }
+        var _valid15 = _errs623 === errors;
+        valid165 = valid165 || _valid15;
+        const _errs625 = errors;
+        if (data210 && typeof data210 == "object" && !Array.isArray(data210)) {
+          for (const key32 in data210) {
+            if (!func1.call(schema31.properties.cycles.anyOf[1].properties, key32)) {
+              const err531 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err531];
               } else {
@@ -6603,11 +6602,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data209.dwell !== void 0) {
-            let data211 = data209.dwell;
+          if (data210.drill !== void 0) {
+            let data211 = data210.drill;
             if (typeof data211 === "string") {
               if (!pattern7.test(data211)) {
-                const err532 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err532 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err532];
                 } else {
@@ -6616,7 +6615,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err533 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err533 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err533];
               } else {
@@ -6625,11 +6624,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data209.peck !== void 0) {
-            let data212 = data209.peck;
+          if (data210.dwell !== void 0) {
+            let data212 = data210.dwell;
             if (typeof data212 === "string") {
               if (!pattern7.test(data212)) {
-                const err534 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err534 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err534];
                 } else {
@@ -6638,7 +6637,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err535 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err535 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err535];
               } else {
@@ -6647,11 +6646,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data209["chip-break"] !== void 0) {
-            let data213 = data209["chip-break"];
+          if (data210.peck !== void 0) {
+            let data213 = data210.peck;
             if (typeof data213 === "string") {
               if (!pattern7.test(data213)) {
-                const err536 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err536 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err536];
                 } else {
@@ -6660,7 +6659,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err537 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err537 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err537];
               } else {
@@ -6669,11 +6668,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data209.tap !== void 0) {
-            let data214 = data209.tap;
+          if (data210["chip-break"] !== void 0) {
+            let data214 = data210["chip-break"];
             if (typeof data214 === "string") {
               if (!pattern7.test(data214)) {
-                const err538 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err538 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err538];
                 } else {
@@ -6682,7 +6681,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err539 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err539 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err539];
               } else {
@@ -6691,11 +6690,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data209["tap-left"] !== void 0) {
-            let data215 = data209["tap-left"];
+          if (data210.tap !== void 0) {
+            let data215 = data210.tap;
             if (typeof data215 === "string") {
               if (!pattern7.test(data215)) {
-                const err540 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err540 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err540];
                 } else {
@@ -6704,7 +6703,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err541 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err541 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err541];
               } else {
@@ -6713,11 +6712,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data209.ream !== void 0) {
-            let data216 = data209.ream;
+          if (data210["tap-left"] !== void 0) {
+            let data216 = data210["tap-left"];
             if (typeof data216 === "string") {
               if (!pattern7.test(data216)) {
-                const err542 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err542 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err542];
                 } else {
@@ -6726,7 +6725,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err543 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err543 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err543];
               } else {
@@ -6735,11 +6734,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data209["bore-dwell"] !== void 0) {
-            let data217 = data209["bore-dwell"];
+          if (data210.ream !== void 0) {
+            let data217 = data210.ream;
             if (typeof data217 === "string") {
               if (!pattern7.test(data217)) {
-                const err544 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err544 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err544];
                 } else {
@@ -6748,7 +6747,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err545 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err545 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err545];
               } else {
@@ -6757,11 +6756,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data209["bore-stop"] !== void 0) {
-            let data218 = data209["bore-stop"];
+          if (data210["bore-dwell"] !== void 0) {
+            let data218 = data210["bore-dwell"];
             if (typeof data218 === "string") {
               if (!pattern7.test(data218)) {
-                const err546 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err546 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err546];
                 } else {
@@ -6770,7 +6769,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err547 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err547 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err547];
               } else {
@@ -6779,11 +6778,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data209["bore-manual"] !== void 0) {
-            let data219 = data209["bore-manual"];
+          if (data210["bore-stop"] !== void 0) {
+            let data219 = data210["bore-stop"];
             if (typeof data219 === "string") {
               if (!pattern7.test(data219)) {
-                const err548 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err548 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err548];
                 } else {
@@ -6792,7 +6791,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err549 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err549 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err549];
               } else {
@@ -6801,34 +6800,34 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data209.return !== void 0) {
-            let data220 = data209.return;
-            if (data220 && typeof data220 == "object" && !Array.isArray(data220)) {
-              for (const key33 in data220) {
-                if (!(key33 === "initial" || key33 === "retract" || key33 === "without")) {
-                  const err550 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err550];
-                  } else {
-                    vErrors.push(err550);
-                  }
-                  errors++;
-                }
-              }
-              if (data220.initial !== void 0) {
-                let data221 = data220.initial;
-                if (typeof data221 === "string") {
-                  if (!pattern7.test(data221)) {
-                    const err551 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err551];
-                    } else {
-                      vErrors.push(err551);
-                    }
-                    errors++;
-                  }
+          if (data210["bore-manual"] !== void 0) {
+            let data220 = data210["bore-manual"];
+            if (typeof data220 === "string") {
+              if (!pattern7.test(data220)) {
+                const err550 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err550];
                 } else {
-                  const err552 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  vErrors.push(err550);
+                }
+                errors++;
+              }
+            } else {
+              const err551 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err551];
+              } else {
+                vErrors.push(err551);
+              }
+              errors++;
+            }
+          }
+          if (data210.return !== void 0) {
+            let data221 = data210.return;
+            if (data221 && typeof data221 == "object" && !Array.isArray(data221)) {
+              for (const key33 in data221) {
+                if (!(key33 === "initial" || key33 === "retract" || key33 === "without")) {
+                  const err552 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err552];
                   } else {
@@ -6837,11 +6836,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data220.retract !== void 0) {
-                let data222 = data220.retract;
+              if (data221.initial !== void 0) {
+                let data222 = data221.initial;
                 if (typeof data222 === "string") {
                   if (!pattern7.test(data222)) {
-                    const err553 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    const err553 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                     if (vErrors === null) {
                       vErrors = [err553];
                     } else {
@@ -6850,7 +6849,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err554 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err554 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err554];
                   } else {
@@ -6859,19 +6858,20 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data220.without !== void 0) {
-                let data223 = data220.without;
-                if (typeof data223 !== "string") {
-                  const err555 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err555];
-                  } else {
-                    vErrors.push(err555);
+              if (data221.retract !== void 0) {
+                let data223 = data221.retract;
+                if (typeof data223 === "string") {
+                  if (!pattern7.test(data223)) {
+                    const err555 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err555];
+                    } else {
+                      vErrors.push(err555);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data223 === "retract" || data223 === "initial" || data223 === "none")) {
-                  const err556 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.return.properties.without.enum }, message: "must be equal to one of the allowed values" };
+                } else {
+                  const err556 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err556];
                   } else {
@@ -6880,22 +6880,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err557 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err557];
-              } else {
-                vErrors.push(err557);
-              }
-              errors++;
-            }
-          }
-          if (data209["back-off"] !== void 0) {
-            let data224 = data209["back-off"];
-            if (data224 && typeof data224 == "object" && !Array.isArray(data224)) {
-              for (const key34 in data224) {
-                if (!(key34 === "peck" || key34 === "chip-break")) {
-                  const err558 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 }, message: "must NOT have additional properties" };
+              if (data221.without !== void 0) {
+                let data224 = data221.without;
+                if (typeof data224 !== "string") {
+                  const err557 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err557];
+                  } else {
+                    vErrors.push(err557);
+                  }
+                  errors++;
+                }
+                if (!(data224 === "retract" || data224 === "initial" || data224 === "none")) {
+                  const err558 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.return.properties.without.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err558];
                   } else {
@@ -6904,45 +6901,47 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data224.peck !== void 0) {
-                let data225 = data224.peck;
-                const _errs672 = errors;
-                let valid182 = false;
-                const _errs673 = errors;
-                if (typeof data225 == "number" && isFinite(data225)) {
-                  if (data225 > 1e6 || isNaN(data225)) {
-                    const err559 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err559];
-                    } else {
-                      vErrors.push(err559);
-                    }
-                    errors++;
-                  }
-                  if (data225 < -1e6 || isNaN(data225)) {
-                    const err560 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err560];
-                    } else {
-                      vErrors.push(err560);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err561 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+            } else {
+              const err559 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err559];
+              } else {
+                vErrors.push(err559);
+              }
+              errors++;
+            }
+          }
+          if (data210["back-off"] !== void 0) {
+            let data225 = data210["back-off"];
+            if (data225 && typeof data225 == "object" && !Array.isArray(data225)) {
+              for (const key34 in data225) {
+                if (!(key34 === "peck" || key34 === "chip-break")) {
+                  const err560 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err561];
+                    vErrors = [err560];
                   } else {
-                    vErrors.push(err561);
+                    vErrors.push(err560);
                   }
                   errors++;
                 }
-                var _valid16 = _errs673 === errors;
-                valid182 = valid182 || _valid16;
+              }
+              if (data225.peck !== void 0) {
+                let data226 = data225.peck;
+                const _errs674 = errors;
+                let valid182 = false;
                 const _errs675 = errors;
-                if (typeof data225 === "string") {
-                  if (!pattern24.test(data225)) {
-                    const err562 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data226 == "number" && isFinite(data226)) {
+                  if (data226 > 1e6 || isNaN(data226)) {
+                    const err561 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err561];
+                    } else {
+                      vErrors.push(err561);
+                    }
+                    errors++;
+                  }
+                  if (data226 < -1e6 || isNaN(data226)) {
+                    const err562 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err562];
                     } else {
@@ -6951,7 +6950,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err563 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err563 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err563];
                   } else {
@@ -6961,64 +6960,64 @@ var compiled = (() => {
                 }
                 var _valid16 = _errs675 === errors;
                 valid182 = valid182 || _valid16;
-                if (!valid182) {
-                  const err564 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                const _errs677 = errors;
+                if (typeof data226 === "string") {
+                  if (!pattern24.test(data226)) {
+                    const err564 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err564];
+                    } else {
+                      vErrors.push(err564);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err565 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err564];
+                    vErrors = [err565];
                   } else {
-                    vErrors.push(err564);
+                    vErrors.push(err565);
+                  }
+                  errors++;
+                }
+                var _valid16 = _errs677 === errors;
+                valid182 = valid182 || _valid16;
+                if (!valid182) {
+                  const err566 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err566];
+                  } else {
+                    vErrors.push(err566);
                   }
                   errors++;
                 } else {
-                  errors = _errs672;
+                  errors = _errs674;
                   if (vErrors !== null) {
-                    if (_errs672) {
-                      vErrors.length = _errs672;
+                    if (_errs674) {
+                      vErrors.length = _errs674;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data224["chip-break"] !== void 0) {
-                let data226 = data224["chip-break"];
-                const _errs679 = errors;
+              if (data225["chip-break"] !== void 0) {
+                let data227 = data225["chip-break"];
+                const _errs681 = errors;
                 let valid184 = false;
-                const _errs680 = errors;
-                if (typeof data226 == "number" && isFinite(data226)) {
-                  if (data226 > 1e6 || isNaN(data226)) {
-                    const err565 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err565];
-                    } else {
-                      vErrors.push(err565);
-                    }
-                    errors++;
-                  }
-                  if (data226 < -1e6 || isNaN(data226)) {
-                    const err566 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err566];
-                    } else {
-                      vErrors.push(err566);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err567 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err567];
-                  } else {
-                    vErrors.push(err567);
-                  }
-                  errors++;
-                }
-                var _valid17 = _errs680 === errors;
-                valid184 = valid184 || _valid17;
                 const _errs682 = errors;
-                if (typeof data226 === "string") {
-                  if (!pattern24.test(data226)) {
-                    const err568 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data227 == "number" && isFinite(data227)) {
+                  if (data227 > 1e6 || isNaN(data227)) {
+                    const err567 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err567];
+                    } else {
+                      vErrors.push(err567);
+                    }
+                    errors++;
+                  }
+                  if (data227 < -1e6 || isNaN(data227)) {
+                    const err568 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err568];
                     } else {
@@ -7027,7 +7026,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err569 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err569 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err569];
                   } else {
@@ -7037,19 +7036,41 @@ var compiled = (() => {
                 }
                 var _valid17 = _errs682 === errors;
                 valid184 = valid184 || _valid17;
-                if (!valid184) {
-                  const err570 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                const _errs684 = errors;
+                if (typeof data227 === "string") {
+                  if (!pattern24.test(data227)) {
+                    const err570 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err570];
+                    } else {
+                      vErrors.push(err570);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err571 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err570];
+                    vErrors = [err571];
                   } else {
-                    vErrors.push(err570);
+                    vErrors.push(err571);
+                  }
+                  errors++;
+                }
+                var _valid17 = _errs684 === errors;
+                valid184 = valid184 || _valid17;
+                if (!valid184) {
+                  const err572 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err572];
+                  } else {
+                    vErrors.push(err572);
                   }
                   errors++;
                 } else {
-                  errors = _errs679;
+                  errors = _errs681;
                   if (vErrors !== null) {
-                    if (_errs679) {
-                      vErrors.length = _errs679;
+                    if (_errs681) {
+                      vErrors.length = _errs681;
                     } else {
                       vErrors = null;
                     }
@@ -7057,28 +7078,7 @@ var compiled = (() => {
                 }
               }
             } else {
-              const err571 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err571];
-              } else {
-                vErrors.push(err571);
-              }
-              errors++;
-            }
-          }
-          if (data209.levels !== void 0) {
-            let data227 = data209.levels;
-            if (typeof data227 !== "string") {
-              const err572 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err572];
-              } else {
-                vErrors.push(err572);
-              }
-              errors++;
-            }
-            if (!(data227 === "absolute" || data227 === "relative")) {
-              const err573 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.levels.enum }, message: "must be equal to one of the allowed values" };
+              const err573 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err573];
               } else {
@@ -7087,34 +7087,33 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data209.words !== void 0) {
-            let data228 = data209.words;
-            if (data228 && typeof data228 == "object" && !Array.isArray(data228)) {
-              for (const key35 in data228) {
-                if (!(key35 === "retract" || key35 === "peck" || key35 === "dwell" || key35 === "dwell-unit")) {
-                  const err574 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err574];
-                  } else {
-                    vErrors.push(err574);
-                  }
-                  errors++;
-                }
+          if (data210.levels !== void 0) {
+            let data228 = data210.levels;
+            if (typeof data228 !== "string") {
+              const err574 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err574];
+              } else {
+                vErrors.push(err574);
               }
-              if (data228.retract !== void 0) {
-                let data229 = data228.retract;
-                if (typeof data229 === "string") {
-                  if (!pattern6.test(data229)) {
-                    const err575 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
-                    if (vErrors === null) {
-                      vErrors = [err575];
-                    } else {
-                      vErrors.push(err575);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err576 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+            if (!(data228 === "absolute" || data228 === "relative")) {
+              const err575 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.levels.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err575];
+              } else {
+                vErrors.push(err575);
+              }
+              errors++;
+            }
+          }
+          if (data210.words !== void 0) {
+            let data229 = data210.words;
+            if (data229 && typeof data229 == "object" && !Array.isArray(data229)) {
+              for (const key35 in data229) {
+                if (!(key35 === "retract" || key35 === "peck" || key35 === "dwell" || key35 === "dwell-unit")) {
+                  const err576 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err576];
                   } else {
@@ -7123,11 +7122,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data228.peck !== void 0) {
-                let data230 = data228.peck;
+              if (data229.retract !== void 0) {
+                let data230 = data229.retract;
                 if (typeof data230 === "string") {
                   if (!pattern6.test(data230)) {
-                    const err577 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                    const err577 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
                     if (vErrors === null) {
                       vErrors = [err577];
                     } else {
@@ -7136,7 +7135,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err578 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err578 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err578];
                   } else {
@@ -7145,11 +7144,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data228.dwell !== void 0) {
-                let data231 = data228.dwell;
+              if (data229.peck !== void 0) {
+                let data231 = data229.peck;
                 if (typeof data231 === "string") {
                   if (!pattern6.test(data231)) {
-                    const err579 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                    const err579 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
                     if (vErrors === null) {
                       vErrors = [err579];
                     } else {
@@ -7158,7 +7157,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err580 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err580 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err580];
                   } else {
@@ -7167,19 +7166,20 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data228["dwell-unit"] !== void 0) {
-                let data232 = data228["dwell-unit"];
-                if (typeof data232 !== "string") {
-                  const err581 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err581];
-                  } else {
-                    vErrors.push(err581);
+              if (data229.dwell !== void 0) {
+                let data232 = data229.dwell;
+                if (typeof data232 === "string") {
+                  if (!pattern6.test(data232)) {
+                    const err581 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                    if (vErrors === null) {
+                      vErrors = [err581];
+                    } else {
+                      vErrors.push(err581);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data232 === "s" || data232 === "ms")) {
-                  const err582 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.words.properties["dwell-unit"].enum }, message: "must be equal to one of the allowed values" };
+                } else {
+                  const err582 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err582];
                   } else {
@@ -7188,29 +7188,29 @@ var compiled = (() => {
                   errors++;
                 }
               }
+              if (data229["dwell-unit"] !== void 0) {
+                let data233 = data229["dwell-unit"];
+                if (typeof data233 !== "string") {
+                  const err583 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err583];
+                  } else {
+                    vErrors.push(err583);
+                  }
+                  errors++;
+                }
+                if (!(data233 === "s" || data233 === "ms")) {
+                  const err584 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.words.properties["dwell-unit"].enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err584];
+                  } else {
+                    vErrors.push(err584);
+                  }
+                  errors++;
+                }
+              }
             } else {
-              const err583 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err583];
-              } else {
-                vErrors.push(err583);
-              }
-              errors++;
-            }
-          }
-          if (data209.repeat !== void 0) {
-            let data233 = data209.repeat;
-            if (typeof data233 !== "string") {
-              const err584 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err584];
-              } else {
-                vErrors.push(err584);
-              }
-              errors++;
-            }
-            if (!(data233 === "positions" || data233 === "all")) {
-              const err585 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.repeat.enum }, message: "must be equal to one of the allowed values" };
+              const err585 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err585];
               } else {
@@ -7219,10 +7219,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data209["ended-by"] !== void 0) {
-            let data234 = data209["ended-by"];
+          if (data210.repeat !== void 0) {
+            let data234 = data210.repeat;
             if (typeof data234 !== "string") {
-              const err586 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err586 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err586];
               } else {
@@ -7230,8 +7230,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data234 === "any-motion" || data234 === "cancel-code")) {
-              const err587 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties["ended-by"].enum }, message: "must be equal to one of the allowed values" };
+            if (!(data234 === "positions" || data234 === "all")) {
+              const err587 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.repeat.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err587];
               } else {
@@ -7240,30 +7240,51 @@ var compiled = (() => {
               errors++;
             }
           }
+          if (data210["ended-by"] !== void 0) {
+            let data235 = data210["ended-by"];
+            if (typeof data235 !== "string") {
+              const err588 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err588];
+              } else {
+                vErrors.push(err588);
+              }
+              errors++;
+            }
+            if (!(data235 === "any-motion" || data235 === "cancel-code")) {
+              const err589 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties["ended-by"].enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err589];
+              } else {
+                vErrors.push(err589);
+              }
+              errors++;
+            }
+          }
         } else {
-          const err588 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err590 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err588];
+            vErrors = [err590];
           } else {
-            vErrors.push(err588);
+            vErrors.push(err590);
           }
           errors++;
         }
-        var _valid15 = _errs623 === errors;
+        var _valid15 = _errs625 === errors;
         valid165 = valid165 || _valid15;
         if (!valid165) {
-          const err589 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+          const err591 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
           if (vErrors === null) {
-            vErrors = [err589];
+            vErrors = [err591];
           } else {
-            vErrors.push(err589);
+            vErrors.push(err591);
           }
           errors++;
         } else {
-          errors = _errs620;
+          errors = _errs622;
           if (vErrors !== null) {
-            if (_errs620) {
-              vErrors.length = _errs620;
+            if (_errs622) {
+              vErrors.length = _errs622;
             } else {
               vErrors = null;
             }
@@ -7271,33 +7292,11 @@ var compiled = (() => {
         }
       }
       if (data.spindle !== void 0) {
-        let data235 = data.spindle;
-        if (data235 && typeof data235 == "object" && !Array.isArray(data235)) {
-          for (const key36 in data235) {
+        let data236 = data.spindle;
+        if (data236 && typeof data236 == "object" && !Array.isArray(data236)) {
+          for (const key36 in data236) {
             if (!(key36 === "cw" || key36 === "ccw" || key36 === "stop" || key36 === "orient" || key36 === "order" || key36 === "blocks" || key36 === "speed-unit" || key36 === "gears")) {
-              const err590 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err590];
-              } else {
-                vErrors.push(err590);
-              }
-              errors++;
-            }
-          }
-          if (data235.cw !== void 0) {
-            let data236 = data235.cw;
-            if (typeof data236 === "string") {
-              if (!pattern7.test(data236)) {
-                const err591 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err591];
-                } else {
-                  vErrors.push(err591);
-                }
-                errors++;
-              }
-            } else {
-              const err592 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err592 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err592];
               } else {
@@ -7306,11 +7305,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data235.ccw !== void 0) {
-            let data237 = data235.ccw;
+          if (data236.cw !== void 0) {
+            let data237 = data236.cw;
             if (typeof data237 === "string") {
               if (!pattern7.test(data237)) {
-                const err593 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err593 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err593];
                 } else {
@@ -7319,7 +7318,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err594 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err594 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err594];
               } else {
@@ -7328,11 +7327,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data235.stop !== void 0) {
-            let data238 = data235.stop;
+          if (data236.ccw !== void 0) {
+            let data238 = data236.ccw;
             if (typeof data238 === "string") {
               if (!pattern7.test(data238)) {
-                const err595 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err595 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err595];
                 } else {
@@ -7341,7 +7340,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err596 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err596 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err596];
               } else {
@@ -7350,11 +7349,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data235.orient !== void 0) {
-            let data239 = data235.orient;
+          if (data236.stop !== void 0) {
+            let data239 = data236.stop;
             if (typeof data239 === "string") {
               if (!pattern7.test(data239)) {
-                const err597 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err597 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err597];
                 } else {
@@ -7363,7 +7362,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err598 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err598 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err598];
               } else {
@@ -7372,19 +7371,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data235.order !== void 0) {
-            let data240 = data235.order;
-            if (typeof data240 !== "string") {
-              const err599 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err599];
-              } else {
-                vErrors.push(err599);
+          if (data236.orient !== void 0) {
+            let data240 = data236.orient;
+            if (typeof data240 === "string") {
+              if (!pattern7.test(data240)) {
+                const err599 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err599];
+                } else {
+                  vErrors.push(err599);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if (!(data240 === "speed-first" || data240 === "start-first")) {
-              const err600 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.order.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err600 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err600];
               } else {
@@ -7393,10 +7393,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data235.blocks !== void 0) {
-            let data241 = data235.blocks;
+          if (data236.order !== void 0) {
+            let data241 = data236.order;
             if (typeof data241 !== "string") {
-              const err601 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err601 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err601];
               } else {
@@ -7404,8 +7404,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data241 === "together" || data241 === "apart")) {
-              const err602 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
+            if (!(data241 === "speed-first" || data241 === "start-first")) {
+              const err602 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.order.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err602];
               } else {
@@ -7414,10 +7414,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data235["speed-unit"] !== void 0) {
-            let data242 = data235["speed-unit"];
+          if (data236.blocks !== void 0) {
+            let data242 = data236.blocks;
             if (typeof data242 !== "string") {
-              const err603 = { instancePath: instancePath + "/spindle/speed-unit", schemaPath: "#/properties/spindle/properties/speed-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err603 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err603];
               } else {
@@ -7425,8 +7425,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data242 === "rpm" || data242 === "percent")) {
-              const err604 = { instancePath: instancePath + "/spindle/speed-unit", schemaPath: "#/properties/spindle/properties/speed-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties["speed-unit"].enum }, message: "must be equal to one of the allowed values" };
+            if (!(data242 === "together" || data242 === "apart")) {
+              const err604 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err604];
               } else {
@@ -7435,13 +7435,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data235.gears !== void 0) {
-            let data243 = data235.gears;
-            const _errs726 = errors;
-            let valid194 = false;
-            const _errs727 = errors;
+          if (data236["speed-unit"] !== void 0) {
+            let data243 = data236["speed-unit"];
             if (typeof data243 !== "string") {
-              const err605 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err605 = { instancePath: instancePath + "/spindle/speed-unit", schemaPath: "#/properties/spindle/properties/speed-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err605];
               } else {
@@ -7449,8 +7446,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("none" !== data243) {
-              const err606 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+            if (!(data243 === "rpm" || data243 === "percent")) {
+              const err606 = { instancePath: instancePath + "/spindle/speed-unit", schemaPath: "#/properties/spindle/properties/speed-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties["speed-unit"].enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err606];
               } else {
@@ -7458,52 +7455,58 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid18 = _errs727 === errors;
-            valid194 = valid194 || _valid18;
+          }
+          if (data236.gears !== void 0) {
+            let data244 = data236.gears;
+            const _errs728 = errors;
+            let valid194 = false;
             const _errs729 = errors;
-            if (Array.isArray(data243)) {
-              if (data243.length > 6) {
-                const err607 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 6 }, message: "must NOT have more than 6 items" };
+            if (typeof data244 !== "string") {
+              const err607 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err607];
+              } else {
+                vErrors.push(err607);
+              }
+              errors++;
+            }
+            if ("none" !== data244) {
+              const err608 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err608];
+              } else {
+                vErrors.push(err608);
+              }
+              errors++;
+            }
+            var _valid18 = _errs729 === errors;
+            valid194 = valid194 || _valid18;
+            const _errs731 = errors;
+            if (Array.isArray(data244)) {
+              if (data244.length > 6) {
+                const err609 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 6 }, message: "must NOT have more than 6 items" };
                 if (vErrors === null) {
-                  vErrors = [err607];
+                  vErrors = [err609];
                 } else {
-                  vErrors.push(err607);
+                  vErrors.push(err609);
                 }
                 errors++;
               }
-              if (data243.length < 1) {
-                const err608 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+              if (data244.length < 1) {
+                const err610 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
                 if (vErrors === null) {
-                  vErrors = [err608];
+                  vErrors = [err610];
                 } else {
-                  vErrors.push(err608);
+                  vErrors.push(err610);
                 }
                 errors++;
               }
-              const len4 = data243.length;
+              const len4 = data244.length;
               for (let i6 = 0; i6 < len4; i6++) {
-                let data244 = data243[i6];
-                if (data244 && typeof data244 == "object" && !Array.isArray(data244)) {
-                  if (data244.code === void 0) {
-                    const err609 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/required", keyword: "required", params: { missingProperty: "code" }, message: "must have required property 'code'" };
-                    if (vErrors === null) {
-                      vErrors = [err609];
-                    } else {
-                      vErrors.push(err609);
-                    }
-                    errors++;
-                  }
-                  if (data244.from === void 0) {
-                    const err610 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'" };
-                    if (vErrors === null) {
-                      vErrors = [err610];
-                    } else {
-                      vErrors.push(err610);
-                    }
-                    errors++;
-                  }
-                  if (data244.to === void 0) {
-                    const err611 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/required", keyword: "required", params: { missingProperty: "to" }, message: "must have required property 'to'" };
+                let data245 = data244[i6];
+                if (data245 && typeof data245 == "object" && !Array.isArray(data245)) {
+                  if (data245.code === void 0) {
+                    const err611 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/required", keyword: "required", params: { missingProperty: "code" }, message: "must have required property 'code'" };
                     if (vErrors === null) {
                       vErrors = [err611];
                     } else {
@@ -7511,31 +7514,27 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  for (const key37 in data244) {
-                    if (!(key37 === "code" || key37 === "from" || key37 === "to")) {
-                      const err612 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err612];
-                      } else {
-                        vErrors.push(err612);
-                      }
-                      errors++;
-                    }
-                  }
-                  if (data244.code !== void 0) {
-                    let data245 = data244.code;
-                    if (typeof data245 === "string") {
-                      if (!pattern70.test(data245)) {
-                        const err613 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/code", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/code/pattern", keyword: "pattern", params: { pattern: "^M\\d{1,3}$" }, message: 'must match pattern "^M\\d{1,3}$"' };
-                        if (vErrors === null) {
-                          vErrors = [err613];
-                        } else {
-                          vErrors.push(err613);
-                        }
-                        errors++;
-                      }
+                  if (data245.from === void 0) {
+                    const err612 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'" };
+                    if (vErrors === null) {
+                      vErrors = [err612];
                     } else {
-                      const err614 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/code", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/code/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      vErrors.push(err612);
+                    }
+                    errors++;
+                  }
+                  if (data245.to === void 0) {
+                    const err613 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/required", keyword: "required", params: { missingProperty: "to" }, message: "must have required property 'to'" };
+                    if (vErrors === null) {
+                      vErrors = [err613];
+                    } else {
+                      vErrors.push(err613);
+                    }
+                    errors++;
+                  }
+                  for (const key37 in data245) {
+                    if (!(key37 === "code" || key37 === "from" || key37 === "to")) {
+                      const err614 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
                         vErrors = [err614];
                       } else {
@@ -7544,11 +7543,11 @@ var compiled = (() => {
                       errors++;
                     }
                   }
-                  if (data244.from !== void 0) {
-                    let data246 = data244.from;
-                    if (typeof data246 == "number" && isFinite(data246)) {
-                      if (data246 > 1e6 || isNaN(data246)) {
-                        const err615 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/from", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/from/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                  if (data245.code !== void 0) {
+                    let data246 = data245.code;
+                    if (typeof data246 === "string") {
+                      if (!pattern70.test(data246)) {
+                        const err615 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/code", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/code/pattern", keyword: "pattern", params: { pattern: "^M\\d{1,3}$" }, message: 'must match pattern "^M\\d{1,3}$"' };
                         if (vErrors === null) {
                           vErrors = [err615];
                         } else {
@@ -7556,30 +7555,30 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                      if (data246 < 0 || isNaN(data246)) {
-                        const err616 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/from", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/from/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                        if (vErrors === null) {
-                          vErrors = [err616];
-                        } else {
-                          vErrors.push(err616);
-                        }
-                        errors++;
-                      }
                     } else {
-                      const err617 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/from", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/from/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err616 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/code", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/code/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err617];
+                        vErrors = [err616];
                       } else {
-                        vErrors.push(err617);
+                        vErrors.push(err616);
                       }
                       errors++;
                     }
                   }
-                  if (data244.to !== void 0) {
-                    let data247 = data244.to;
+                  if (data245.from !== void 0) {
+                    let data247 = data245.from;
                     if (typeof data247 == "number" && isFinite(data247)) {
                       if (data247 > 1e6 || isNaN(data247)) {
-                        const err618 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/to", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/to/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        const err617 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/from", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/from/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err617];
+                        } else {
+                          vErrors.push(err617);
+                        }
+                        errors++;
+                      }
+                      if (data247 < 0 || isNaN(data247)) {
+                        const err618 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/from", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/from/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                         if (vErrors === null) {
                           vErrors = [err618];
                         } else {
@@ -7587,59 +7586,81 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                      if (data247 <= 0 || isNaN(data247)) {
-                        const err619 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/to", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/to/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                    } else {
+                      const err619 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/from", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/from/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err619];
+                      } else {
+                        vErrors.push(err619);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data245.to !== void 0) {
+                    let data248 = data245.to;
+                    if (typeof data248 == "number" && isFinite(data248)) {
+                      if (data248 > 1e6 || isNaN(data248)) {
+                        const err620 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/to", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/to/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                         if (vErrors === null) {
-                          vErrors = [err619];
+                          vErrors = [err620];
                         } else {
-                          vErrors.push(err619);
+                          vErrors.push(err620);
+                        }
+                        errors++;
+                      }
+                      if (data248 <= 0 || isNaN(data248)) {
+                        const err621 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/to", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/to/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                        if (vErrors === null) {
+                          vErrors = [err621];
+                        } else {
+                          vErrors.push(err621);
                         }
                         errors++;
                       }
                     } else {
-                      const err620 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/to", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/to/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err622 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/to", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/to/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err620];
+                        vErrors = [err622];
                       } else {
-                        vErrors.push(err620);
+                        vErrors.push(err622);
                       }
                       errors++;
                     }
                   }
                 } else {
-                  const err621 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err623 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
-                    vErrors = [err621];
+                    vErrors = [err623];
                   } else {
-                    vErrors.push(err621);
+                    vErrors.push(err623);
                   }
                   errors++;
                 }
               }
             } else {
-              const err622 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+              const err624 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
               if (vErrors === null) {
-                vErrors = [err622];
+                vErrors = [err624];
               } else {
-                vErrors.push(err622);
+                vErrors.push(err624);
               }
               errors++;
             }
-            var _valid18 = _errs729 === errors;
+            var _valid18 = _errs731 === errors;
             valid194 = valid194 || _valid18;
             if (!valid194) {
-              const err623 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              const err625 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
-                vErrors = [err623];
+                vErrors = [err625];
               } else {
-                vErrors.push(err623);
+                vErrors.push(err625);
               }
               errors++;
             } else {
-              errors = _errs726;
+              errors = _errs728;
               if (vErrors !== null) {
-                if (_errs726) {
-                  vErrors.length = _errs726;
+                if (_errs728) {
+                  vErrors.length = _errs728;
                 } else {
                   vErrors = null;
                 }
@@ -7647,43 +7668,21 @@ var compiled = (() => {
             }
           }
         } else {
-          const err624 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err626 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err624];
+            vErrors = [err626];
           } else {
-            vErrors.push(err624);
+            vErrors.push(err626);
           }
           errors++;
         }
       }
       if (data.coolant !== void 0) {
-        let data248 = data.coolant;
-        if (data248 && typeof data248 == "object" && !Array.isArray(data248)) {
-          for (const key38 in data248) {
+        let data249 = data.coolant;
+        if (data249 && typeof data249 == "object" && !Array.isArray(data249)) {
+          for (const key38 in data249) {
             if (!(key38 === "mist" || key38 === "flood" || key38 === "air" || key38 === "through-tool" || key38 === "off" || key38 === "blocks")) {
-              const err625 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err625];
-              } else {
-                vErrors.push(err625);
-              }
-              errors++;
-            }
-          }
-          if (data248.mist !== void 0) {
-            let data249 = data248.mist;
-            if (typeof data249 === "string") {
-              if (!pattern7.test(data249)) {
-                const err626 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err626];
-                } else {
-                  vErrors.push(err626);
-                }
-                errors++;
-              }
-            } else {
-              const err627 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err627 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err627];
               } else {
@@ -7692,11 +7691,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data248.flood !== void 0) {
-            let data250 = data248.flood;
+          if (data249.mist !== void 0) {
+            let data250 = data249.mist;
             if (typeof data250 === "string") {
               if (!pattern7.test(data250)) {
-                const err628 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err628 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err628];
                 } else {
@@ -7705,7 +7704,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err629 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err629 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err629];
               } else {
@@ -7714,11 +7713,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data248.air !== void 0) {
-            let data251 = data248.air;
+          if (data249.flood !== void 0) {
+            let data251 = data249.flood;
             if (typeof data251 === "string") {
               if (!pattern7.test(data251)) {
-                const err630 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err630 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err630];
                 } else {
@@ -7727,7 +7726,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err631 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err631 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err631];
               } else {
@@ -7736,11 +7735,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data248["through-tool"] !== void 0) {
-            let data252 = data248["through-tool"];
+          if (data249.air !== void 0) {
+            let data252 = data249.air;
             if (typeof data252 === "string") {
               if (!pattern7.test(data252)) {
-                const err632 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err632 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err632];
                 } else {
@@ -7749,7 +7748,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err633 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err633 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err633];
               } else {
@@ -7758,14 +7757,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data248.off !== void 0) {
-            let data253 = data248.off;
-            const _errs756 = errors;
-            let valid203 = false;
-            const _errs757 = errors;
+          if (data249["through-tool"] !== void 0) {
+            let data253 = data249["through-tool"];
             if (typeof data253 === "string") {
               if (!pattern7.test(data253)) {
-                const err634 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err634 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err634];
                 } else {
@@ -7774,7 +7770,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err635 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err635 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err635];
               } else {
@@ -7782,35 +7778,38 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid19 = _errs757 === errors;
-            valid203 = valid203 || _valid19;
-            const _errs760 = errors;
-            if (data253 && typeof data253 == "object" && !Array.isArray(data253)) {
-              for (const key39 in data253) {
-                if (!(key39 === "mist" || key39 === "flood" || key39 === "air" || key39 === "through-tool")) {
-                  const err636 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/properties/coolant/properties/off/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key39 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err636];
-                  } else {
-                    vErrors.push(err636);
-                  }
-                  errors++;
-                }
-              }
-              if (data253.mist !== void 0) {
-                let data254 = data253.mist;
-                if (typeof data254 === "string") {
-                  if (!pattern7.test(data254)) {
-                    const err637 = { instancePath: instancePath + "/coolant/off/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err637];
-                    } else {
-                      vErrors.push(err637);
-                    }
-                    errors++;
-                  }
+          }
+          if (data249.off !== void 0) {
+            let data254 = data249.off;
+            const _errs758 = errors;
+            let valid203 = false;
+            const _errs759 = errors;
+            if (typeof data254 === "string") {
+              if (!pattern7.test(data254)) {
+                const err636 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err636];
                 } else {
-                  const err638 = { instancePath: instancePath + "/coolant/off/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  vErrors.push(err636);
+                }
+                errors++;
+              }
+            } else {
+              const err637 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err637];
+              } else {
+                vErrors.push(err637);
+              }
+              errors++;
+            }
+            var _valid19 = _errs759 === errors;
+            valid203 = valid203 || _valid19;
+            const _errs762 = errors;
+            if (data254 && typeof data254 == "object" && !Array.isArray(data254)) {
+              for (const key39 in data254) {
+                if (!(key39 === "mist" || key39 === "flood" || key39 === "air" || key39 === "through-tool")) {
+                  const err638 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/properties/coolant/properties/off/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key39 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err638];
                   } else {
@@ -7819,11 +7818,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data253.flood !== void 0) {
-                let data255 = data253.flood;
+              if (data254.mist !== void 0) {
+                let data255 = data254.mist;
                 if (typeof data255 === "string") {
                   if (!pattern7.test(data255)) {
-                    const err639 = { instancePath: instancePath + "/coolant/off/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    const err639 = { instancePath: instancePath + "/coolant/off/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                     if (vErrors === null) {
                       vErrors = [err639];
                     } else {
@@ -7832,7 +7831,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err640 = { instancePath: instancePath + "/coolant/off/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err640 = { instancePath: instancePath + "/coolant/off/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err640];
                   } else {
@@ -7841,11 +7840,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data253.air !== void 0) {
-                let data256 = data253.air;
+              if (data254.flood !== void 0) {
+                let data256 = data254.flood;
                 if (typeof data256 === "string") {
                   if (!pattern7.test(data256)) {
-                    const err641 = { instancePath: instancePath + "/coolant/off/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    const err641 = { instancePath: instancePath + "/coolant/off/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                     if (vErrors === null) {
                       vErrors = [err641];
                     } else {
@@ -7854,7 +7853,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err642 = { instancePath: instancePath + "/coolant/off/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err642 = { instancePath: instancePath + "/coolant/off/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err642];
                   } else {
@@ -7863,11 +7862,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data253["through-tool"] !== void 0) {
-                let data257 = data253["through-tool"];
+              if (data254.air !== void 0) {
+                let data257 = data254.air;
                 if (typeof data257 === "string") {
                   if (!pattern7.test(data257)) {
-                    const err643 = { instancePath: instancePath + "/coolant/off/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    const err643 = { instancePath: instancePath + "/coolant/off/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                     if (vErrors === null) {
                       vErrors = [err643];
                     } else {
@@ -7876,7 +7875,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err644 = { instancePath: instancePath + "/coolant/off/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err644 = { instancePath: instancePath + "/coolant/off/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err644];
                   } else {
@@ -7885,40 +7884,30 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err645 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/properties/coolant/properties/off/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err645];
-              } else {
-                vErrors.push(err645);
-              }
-              errors++;
-            }
-            var _valid19 = _errs760 === errors;
-            valid203 = valid203 || _valid19;
-            if (!valid203) {
-              const err646 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/properties/coolant/properties/off/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err646];
-              } else {
-                vErrors.push(err646);
-              }
-              errors++;
-            } else {
-              errors = _errs756;
-              if (vErrors !== null) {
-                if (_errs756) {
-                  vErrors.length = _errs756;
+              if (data254["through-tool"] !== void 0) {
+                let data258 = data254["through-tool"];
+                if (typeof data258 === "string") {
+                  if (!pattern7.test(data258)) {
+                    const err645 = { instancePath: instancePath + "/coolant/off/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err645];
+                    } else {
+                      vErrors.push(err645);
+                    }
+                    errors++;
+                  }
                 } else {
-                  vErrors = null;
+                  const err646 = { instancePath: instancePath + "/coolant/off/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err646];
+                  } else {
+                    vErrors.push(err646);
+                  }
+                  errors++;
                 }
               }
-            }
-          }
-          if (data248.blocks !== void 0) {
-            let data258 = data248.blocks;
-            if (typeof data258 !== "string") {
-              const err647 = { instancePath: instancePath + "/coolant/blocks", schemaPath: "#/properties/coolant/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            } else {
+              const err647 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/properties/coolant/properties/off/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err647];
               } else {
@@ -7926,32 +7915,40 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data258 === "apart" || data258 === "together")) {
-              const err648 = { instancePath: instancePath + "/coolant/blocks", schemaPath: "#/properties/coolant/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.coolant.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
+            var _valid19 = _errs762 === errors;
+            valid203 = valid203 || _valid19;
+            if (!valid203) {
+              const err648 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/properties/coolant/properties/off/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err648];
               } else {
                 vErrors.push(err648);
               }
               errors++;
+            } else {
+              errors = _errs758;
+              if (vErrors !== null) {
+                if (_errs758) {
+                  vErrors.length = _errs758;
+                } else {
+                  vErrors = null;
+                }
+              }
             }
           }
-        } else {
-          const err649 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err649];
-          } else {
-            vErrors.push(err649);
-          }
-          errors++;
-        }
-      }
-      if (data.tools !== void 0) {
-        let data259 = data.tools;
-        if (data259 && typeof data259 == "object" && !Array.isArray(data259)) {
-          for (const key40 in data259) {
-            if (!(key40 === "change" || key40 === "blocks" || key40 === "order" || key40 === "preselect")) {
-              const err650 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key40 }, message: "must NOT have additional properties" };
+          if (data249.blocks !== void 0) {
+            let data259 = data249.blocks;
+            if (typeof data259 !== "string") {
+              const err649 = { instancePath: instancePath + "/coolant/blocks", schemaPath: "#/properties/coolant/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err649];
+              } else {
+                vErrors.push(err649);
+              }
+              errors++;
+            }
+            if (!(data259 === "apart" || data259 === "together")) {
+              const err650 = { instancePath: instancePath + "/coolant/blocks", schemaPath: "#/properties/coolant/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.coolant.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err650];
               } else {
@@ -7960,20 +7957,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data259.change !== void 0) {
-            let data260 = data259.change;
-            if (typeof data260 === "string") {
-              if (!pattern7.test(data260)) {
-                const err651 = { instancePath: instancePath + "/tools/change", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err651];
-                } else {
-                  vErrors.push(err651);
-                }
-                errors++;
-              }
-            } else {
-              const err652 = { instancePath: instancePath + "/tools/change", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err651 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err651];
+          } else {
+            vErrors.push(err651);
+          }
+          errors++;
+        }
+      }
+      if (data.tools !== void 0) {
+        let data260 = data.tools;
+        if (data260 && typeof data260 == "object" && !Array.isArray(data260)) {
+          for (const key40 in data260) {
+            if (!(key40 === "change" || key40 === "blocks" || key40 === "order" || key40 === "preselect")) {
+              const err652 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key40 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err652];
               } else {
@@ -7982,19 +7981,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data259.blocks !== void 0) {
-            let data261 = data259.blocks;
-            if (typeof data261 !== "string") {
-              const err653 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err653];
-              } else {
-                vErrors.push(err653);
+          if (data260.change !== void 0) {
+            let data261 = data260.change;
+            if (typeof data261 === "string") {
+              if (!pattern7.test(data261)) {
+                const err653 = { instancePath: instancePath + "/tools/change", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err653];
+                } else {
+                  vErrors.push(err653);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if (!(data261 === "together" || data261 === "apart")) {
-              const err654 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err654 = { instancePath: instancePath + "/tools/change", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err654];
               } else {
@@ -8003,10 +8003,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data259.order !== void 0) {
-            let data262 = data259.order;
+          if (data260.blocks !== void 0) {
+            let data262 = data260.blocks;
             if (typeof data262 !== "string") {
-              const err655 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err655 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err655];
               } else {
@@ -8014,8 +8014,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data262 === "select-first" || data262 === "change-first")) {
-              const err656 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.order.enum }, message: "must be equal to one of the allowed values" };
+            if (!(data262 === "together" || data262 === "apart")) {
+              const err656 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err656];
               } else {
@@ -8024,10 +8024,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data259.preselect !== void 0) {
-            let data263 = data259.preselect;
+          if (data260.order !== void 0) {
+            let data263 = data260.order;
             if (typeof data263 !== "string") {
-              const err657 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err657 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err657];
               } else {
@@ -8035,8 +8035,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data263 === "yes" || data263 === "no")) {
-              const err658 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+            if (!(data263 === "select-first" || data263 === "change-first")) {
+              const err658 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.order.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err658];
               } else {
@@ -8045,22 +8045,19 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err659 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err659];
-          } else {
-            vErrors.push(err659);
-          }
-          errors++;
-        }
-      }
-      if (data.stops !== void 0) {
-        let data264 = data.stops;
-        if (data264 && typeof data264 == "object" && !Array.isArray(data264)) {
-          for (const key41 in data264) {
-            if (!(key41 === "stop" || key41 === "optional" || key41 === "end" || key41 === "comment" || key41 === "resume" || key41 === "end-resets")) {
-              const err660 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key41 }, message: "must NOT have additional properties" };
+          if (data260.preselect !== void 0) {
+            let data264 = data260.preselect;
+            if (typeof data264 !== "string") {
+              const err659 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err659];
+              } else {
+                vErrors.push(err659);
+              }
+              errors++;
+            }
+            if (!(data264 === "yes" || data264 === "no")) {
+              const err660 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err660];
               } else {
@@ -8069,20 +8066,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data264.stop !== void 0) {
-            let data265 = data264.stop;
-            if (typeof data265 === "string") {
-              if (!pattern7.test(data265)) {
-                const err661 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err661];
-                } else {
-                  vErrors.push(err661);
-                }
-                errors++;
-              }
-            } else {
-              const err662 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err661 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err661];
+          } else {
+            vErrors.push(err661);
+          }
+          errors++;
+        }
+      }
+      if (data.stops !== void 0) {
+        let data265 = data.stops;
+        if (data265 && typeof data265 == "object" && !Array.isArray(data265)) {
+          for (const key41 in data265) {
+            if (!(key41 === "stop" || key41 === "optional" || key41 === "end" || key41 === "comment" || key41 === "resume" || key41 === "end-resets")) {
+              const err662 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key41 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err662];
               } else {
@@ -8091,11 +8090,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data264.optional !== void 0) {
-            let data266 = data264.optional;
+          if (data265.stop !== void 0) {
+            let data266 = data265.stop;
             if (typeof data266 === "string") {
               if (!pattern7.test(data266)) {
-                const err663 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err663 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err663];
                 } else {
@@ -8104,7 +8103,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err664 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err664 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err664];
               } else {
@@ -8113,11 +8112,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data264.end !== void 0) {
-            let data267 = data264.end;
+          if (data265.optional !== void 0) {
+            let data267 = data265.optional;
             if (typeof data267 === "string") {
               if (!pattern7.test(data267)) {
-                const err665 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err665 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err665];
                 } else {
@@ -8126,7 +8125,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err666 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err666 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err666];
               } else {
@@ -8135,19 +8134,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data264.comment !== void 0) {
-            let data268 = data264.comment;
-            if (typeof data268 !== "string") {
-              const err667 = { instancePath: instancePath + "/stops/comment", schemaPath: "#/properties/stops/properties/comment/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err667];
-              } else {
-                vErrors.push(err667);
+          if (data265.end !== void 0) {
+            let data268 = data265.end;
+            if (typeof data268 === "string") {
+              if (!pattern7.test(data268)) {
+                const err667 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err667];
+                } else {
+                  vErrors.push(err667);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if (!(data268 === "own-block" || data268 === "with-stop")) {
-              const err668 = { instancePath: instancePath + "/stops/comment", schemaPath: "#/properties/stops/properties/comment/enum", keyword: "enum", params: { allowedValues: schema31.properties.stops.properties.comment.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err668 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err668];
               } else {
@@ -8156,10 +8156,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data264.resume !== void 0) {
-            let data269 = data264.resume;
+          if (data265.comment !== void 0) {
+            let data269 = data265.comment;
             if (typeof data269 !== "string") {
-              const err669 = { instancePath: instancePath + "/stops/resume", schemaPath: "#/properties/stops/properties/resume/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err669 = { instancePath: instancePath + "/stops/comment", schemaPath: "#/properties/stops/properties/comment/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err669];
               } else {
@@ -8167,8 +8167,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data269 === "keeps-modes" || data269 === "loses-modes")) {
-              const err670 = { instancePath: instancePath + "/stops/resume", schemaPath: "#/properties/stops/properties/resume/enum", keyword: "enum", params: { allowedValues: schema31.properties.stops.properties.resume.enum }, message: "must be equal to one of the allowed values" };
+            if (!(data269 === "own-block" || data269 === "with-stop")) {
+              const err670 = { instancePath: instancePath + "/stops/comment", schemaPath: "#/properties/stops/properties/comment/enum", keyword: "enum", params: { allowedValues: schema31.properties.stops.properties.comment.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err670];
               } else {
@@ -8177,10 +8177,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data264["end-resets"] !== void 0) {
-            let data270 = data264["end-resets"];
+          if (data265.resume !== void 0) {
+            let data270 = data265.resume;
             if (typeof data270 !== "string") {
-              const err671 = { instancePath: instancePath + "/stops/end-resets", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err671 = { instancePath: instancePath + "/stops/resume", schemaPath: "#/properties/stops/properties/resume/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err671];
               } else {
@@ -8188,8 +8188,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data270 === "yes" || data270 === "no")) {
-              const err672 = { instancePath: instancePath + "/stops/end-resets", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+            if (!(data270 === "keeps-modes" || data270 === "loses-modes")) {
+              const err672 = { instancePath: instancePath + "/stops/resume", schemaPath: "#/properties/stops/properties/resume/enum", keyword: "enum", params: { allowedValues: schema31.properties.stops.properties.resume.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err672];
               } else {
@@ -8198,22 +8198,19 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err673 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err673];
-          } else {
-            vErrors.push(err673);
-          }
-          errors++;
-        }
-      }
-      if (data.wait !== void 0) {
-        let data271 = data.wait;
-        if (data271 && typeof data271 == "object" && !Array.isArray(data271)) {
-          for (const key42 in data271) {
-            if (!(key42 === "on" || key42 === "off" || key42 === "timeout-unit")) {
-              const err674 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key42 }, message: "must NOT have additional properties" };
+          if (data265["end-resets"] !== void 0) {
+            let data271 = data265["end-resets"];
+            if (typeof data271 !== "string") {
+              const err673 = { instancePath: instancePath + "/stops/end-resets", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err673];
+              } else {
+                vErrors.push(err673);
+              }
+              errors++;
+            }
+            if (!(data271 === "yes" || data271 === "no")) {
+              const err674 = { instancePath: instancePath + "/stops/end-resets", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err674];
               } else {
@@ -8222,52 +8219,53 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data271.on !== void 0) {
-            let data272 = data271.on;
-            if (!(typeof data272 == "number" && (!(data272 % 1) && !isNaN(data272)) && isFinite(data272))) {
-              const err675 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+        } else {
+          const err675 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err675];
+          } else {
+            vErrors.push(err675);
+          }
+          errors++;
+        }
+      }
+      if (data.wait !== void 0) {
+        let data272 = data.wait;
+        if (data272 && typeof data272 == "object" && !Array.isArray(data272)) {
+          for (const key42 in data272) {
+            if (!(key42 === "on" || key42 === "off" || key42 === "timeout-unit")) {
+              const err676 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key42 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err675];
+                vErrors = [err676];
               } else {
-                vErrors.push(err675);
+                vErrors.push(err676);
               }
               errors++;
             }
-            if (typeof data272 == "number" && isFinite(data272)) {
-              if (data272 > 9999 || isNaN(data272)) {
-                const err676 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                if (vErrors === null) {
-                  vErrors = [err676];
-                } else {
-                  vErrors.push(err676);
-                }
-                errors++;
-              }
-              if (data272 < 0 || isNaN(data272)) {
-                const err677 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                if (vErrors === null) {
-                  vErrors = [err677];
-                } else {
-                  vErrors.push(err677);
-                }
-                errors++;
-              }
-            }
           }
-          if (data271.off !== void 0) {
-            let data273 = data271.off;
+          if (data272.on !== void 0) {
+            let data273 = data272.on;
             if (!(typeof data273 == "number" && (!(data273 % 1) && !isNaN(data273)) && isFinite(data273))) {
-              const err678 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              const err677 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
               if (vErrors === null) {
-                vErrors = [err678];
+                vErrors = [err677];
               } else {
-                vErrors.push(err678);
+                vErrors.push(err677);
               }
               errors++;
             }
             if (typeof data273 == "number" && isFinite(data273)) {
               if (data273 > 9999 || isNaN(data273)) {
-                const err679 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                const err678 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                if (vErrors === null) {
+                  vErrors = [err678];
+                } else {
+                  vErrors.push(err678);
+                }
+                errors++;
+              }
+              if (data273 < 0 || isNaN(data273)) {
+                const err679 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                 if (vErrors === null) {
                   vErrors = [err679];
                 } else {
@@ -8275,54 +8273,53 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (data273 < 0 || isNaN(data273)) {
-                const err680 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+            }
+          }
+          if (data272.off !== void 0) {
+            let data274 = data272.off;
+            if (!(typeof data274 == "number" && (!(data274 % 1) && !isNaN(data274)) && isFinite(data274))) {
+              const err680 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              if (vErrors === null) {
+                vErrors = [err680];
+              } else {
+                vErrors.push(err680);
+              }
+              errors++;
+            }
+            if (typeof data274 == "number" && isFinite(data274)) {
+              if (data274 > 9999 || isNaN(data274)) {
+                const err681 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                 if (vErrors === null) {
-                  vErrors = [err680];
+                  vErrors = [err681];
                 } else {
-                  vErrors.push(err680);
+                  vErrors.push(err681);
+                }
+                errors++;
+              }
+              if (data274 < 0 || isNaN(data274)) {
+                const err682 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                if (vErrors === null) {
+                  vErrors = [err682];
+                } else {
+                  vErrors.push(err682);
                 }
                 errors++;
               }
             }
           }
-          if (data271["timeout-unit"] !== void 0) {
-            let data274 = data271["timeout-unit"];
-            if (typeof data274 !== "string") {
-              const err681 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data272["timeout-unit"] !== void 0) {
+            let data275 = data272["timeout-unit"];
+            if (typeof data275 !== "string") {
+              const err683 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err681];
+                vErrors = [err683];
               } else {
-                vErrors.push(err681);
+                vErrors.push(err683);
               }
               errors++;
             }
-            if (!(data274 === "s" || data274 === "ms")) {
-              const err682 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.wait.properties["timeout-unit"].enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err682];
-              } else {
-                vErrors.push(err682);
-              }
-              errors++;
-            }
-          }
-        } else {
-          const err683 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err683];
-          } else {
-            vErrors.push(err683);
-          }
-          errors++;
-        }
-      }
-      if (data.codes !== void 0) {
-        let data275 = data.codes;
-        if (data275 && typeof data275 == "object" && !Array.isArray(data275)) {
-          for (const key43 in data275) {
-            if (!pattern84.test(key43)) {
-              const err684 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 }, message: "must NOT have additional properties" };
+            if (!(data275 === "s" || data275 === "ms")) {
+              const err684 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.wait.properties["timeout-unit"].enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err684];
               } else {
@@ -8331,65 +8328,68 @@ var compiled = (() => {
               errors++;
             }
           }
-          for (const key44 in data275) {
+        } else {
+          const err685 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err685];
+          } else {
+            vErrors.push(err685);
+          }
+          errors++;
+        }
+      }
+      if (data.codes !== void 0) {
+        let data276 = data.codes;
+        if (data276 && typeof data276 == "object" && !Array.isArray(data276)) {
+          for (const key43 in data276) {
+            if (!pattern84.test(key43)) {
+              const err686 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err686];
+              } else {
+                vErrors.push(err686);
+              }
+              errors++;
+            }
+          }
+          for (const key44 in data276) {
             if (pattern84.test(key44)) {
-              let data276 = data275[key44];
-              if (data276 && typeof data276 == "object" && !Array.isArray(data276)) {
-                for (const key45 in data276) {
+              let data277 = data276[key44];
+              if (data277 && typeof data277 == "object" && !Array.isArray(data277)) {
+                for (const key45 in data277) {
                   if (!(key45 === "does" || key45 === "position" || key45 === "spindle" || key45 === "coolant" || key45 === "length-offset")) {
-                    const err685 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key45 }, message: "must NOT have additional properties" };
+                    const err687 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key45 }, message: "must NOT have additional properties" };
                     if (vErrors === null) {
-                      vErrors = [err685];
+                      vErrors = [err687];
                     } else {
-                      vErrors.push(err685);
+                      vErrors.push(err687);
                     }
                     errors++;
                   }
                 }
-                if (data276.does !== void 0) {
-                  let data277 = data276.does;
-                  if (typeof data277 === "string") {
-                    if (func2(data277) > 120) {
-                      const err686 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (data277.does !== void 0) {
+                  let data278 = data277.does;
+                  if (typeof data278 === "string") {
+                    if (func2(data278) > 120) {
+                      const err688 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                       if (vErrors === null) {
-                        vErrors = [err686];
+                        vErrors = [err688];
                       } else {
-                        vErrors.push(err686);
+                        vErrors.push(err688);
                       }
                       errors++;
                     }
-                    if (func2(data277) < 1) {
-                      const err687 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                    if (func2(data278) < 1) {
+                      const err689 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                       if (vErrors === null) {
-                        vErrors = [err687];
+                        vErrors = [err689];
                       } else {
-                        vErrors.push(err687);
+                        vErrors.push(err689);
                       }
                       errors++;
                     }
                   } else {
-                    const err688 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err688];
-                    } else {
-                      vErrors.push(err688);
-                    }
-                    errors++;
-                  }
-                }
-                if (data276.position !== void 0) {
-                  let data278 = data276.position;
-                  if (typeof data278 !== "string") {
-                    const err689 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err689];
-                    } else {
-                      vErrors.push(err689);
-                    }
-                    errors++;
-                  }
-                  if (!(data278 === "unchanged" || data278 === "unknown" || data278 === "swap-height")) {
-                    const err690 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.position.enum }, message: "must be equal to one of the allowed values" };
+                    const err690 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err690];
                     } else {
@@ -8398,10 +8398,10 @@ var compiled = (() => {
                     errors++;
                   }
                 }
-                if (data276.spindle !== void 0) {
-                  let data279 = data276.spindle;
+                if (data277.position !== void 0) {
+                  let data279 = data277.position;
                   if (typeof data279 !== "string") {
-                    const err691 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    const err691 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err691];
                     } else {
@@ -8409,8 +8409,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (!(data279 === "unchanged" || data279 === "stopped")) {
-                    const err692 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+                  if (!(data279 === "unchanged" || data279 === "unknown" || data279 === "swap-height")) {
+                    const err692 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                     if (vErrors === null) {
                       vErrors = [err692];
                     } else {
@@ -8419,10 +8419,10 @@ var compiled = (() => {
                     errors++;
                   }
                 }
-                if (data276.coolant !== void 0) {
-                  let data280 = data276.coolant;
+                if (data277.spindle !== void 0) {
+                  let data280 = data277.spindle;
                   if (typeof data280 !== "string") {
-                    const err693 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    const err693 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err693];
                     } else {
@@ -8430,8 +8430,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (!(data280 === "unchanged" || data280 === "off")) {
-                    const err694 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                  if (!(data280 === "unchanged" || data280 === "stopped")) {
+                    const err694 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
                     if (vErrors === null) {
                       vErrors = [err694];
                     } else {
@@ -8440,10 +8440,10 @@ var compiled = (() => {
                     errors++;
                   }
                 }
-                if (data276["length-offset"] !== void 0) {
-                  let data281 = data276["length-offset"];
+                if (data277.coolant !== void 0) {
+                  let data281 = data277.coolant;
                   if (typeof data281 !== "string") {
-                    const err695 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    const err695 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err695];
                     } else {
@@ -8451,8 +8451,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (!(data281 === "unchanged" || data281 === "active" || data281 === "cancelled")) {
-                    const err696 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                  if (!(data281 === "unchanged" || data281 === "off")) {
+                    const err696 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
                     if (vErrors === null) {
                       vErrors = [err696];
                     } else {
@@ -8461,77 +8461,76 @@ var compiled = (() => {
                     errors++;
                   }
                 }
+                if (data277["length-offset"] !== void 0) {
+                  let data282 = data277["length-offset"];
+                  if (typeof data282 !== "string") {
+                    const err697 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err697];
+                    } else {
+                      vErrors.push(err697);
+                    }
+                    errors++;
+                  }
+                  if (!(data282 === "unchanged" || data282 === "active" || data282 === "cancelled")) {
+                    const err698 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err698];
+                    } else {
+                      vErrors.push(err698);
+                    }
+                    errors++;
+                  }
+                }
               } else {
-                const err697 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                const err699 = { instancePath: instancePath + "/codes/" + key44.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                 if (vErrors === null) {
-                  vErrors = [err697];
+                  vErrors = [err699];
                 } else {
-                  vErrors.push(err697);
+                  vErrors.push(err699);
                 }
                 errors++;
               }
             }
           }
         } else {
-          const err698 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err700 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err698];
+            vErrors = [err700];
           } else {
-            vErrors.push(err698);
+            vErrors.push(err700);
           }
           errors++;
         }
       }
       if (data.idioms !== void 0) {
-        let data282 = data.idioms;
-        if (data282 && typeof data282 == "object" && !Array.isArray(data282)) {
-          for (const key46 in data282) {
+        let data283 = data.idioms;
+        if (data283 && typeof data283 == "object" && !Array.isArray(data283)) {
+          for (const key46 in data283) {
             if (!func1.call(schema31.properties.idioms.properties, key46)) {
-              const err699 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key46 }, message: "must NOT have additional properties" };
+              const err701 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key46 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err699];
+                vErrors = [err701];
               } else {
-                vErrors.push(err699);
+                vErrors.push(err701);
               }
               errors++;
             }
           }
-          if (data282.message !== void 0) {
-            let data283 = data282.message;
-            if (typeof data283 === "string") {
-              if (func2(data283) > 120) {
-                const err700 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err700];
-                } else {
-                  vErrors.push(err700);
-                }
-                errors++;
-              }
-              if (func2(data283) < 1) {
-                const err701 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err701];
-                } else {
-                  vErrors.push(err701);
-                }
-                errors++;
-              }
-            } else {
-              const err702 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err702];
-              } else {
-                vErrors.push(err702);
-              }
-              errors++;
-            }
-          }
-          if (data282["wait-signal"] !== void 0) {
-            let data284 = data282["wait-signal"];
+          if (data283.message !== void 0) {
+            let data284 = data283.message;
             if (typeof data284 === "string") {
               if (func2(data284) > 120) {
-                const err703 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err702 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err702];
+                } else {
+                  vErrors.push(err702);
+                }
+                errors++;
+              }
+              if (func2(data284) < 1) {
+                const err703 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err703];
                 } else {
@@ -8539,30 +8538,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data284) < 1) {
-                const err704 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err704];
-                } else {
-                  vErrors.push(err704);
-                }
-                errors++;
-              }
             } else {
-              const err705 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err704 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err705];
+                vErrors = [err704];
               } else {
-                vErrors.push(err705);
+                vErrors.push(err704);
               }
               errors++;
             }
           }
-          if (data282["output-on"] !== void 0) {
-            let data285 = data282["output-on"];
+          if (data283["wait-signal"] !== void 0) {
+            let data285 = data283["wait-signal"];
             if (typeof data285 === "string") {
               if (func2(data285) > 120) {
-                const err706 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err705 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err705];
+                } else {
+                  vErrors.push(err705);
+                }
+                errors++;
+              }
+              if (func2(data285) < 1) {
+                const err706 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err706];
                 } else {
@@ -8570,30 +8569,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data285) < 1) {
-                const err707 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err707];
-                } else {
-                  vErrors.push(err707);
-                }
-                errors++;
-              }
             } else {
-              const err708 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err707 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err708];
+                vErrors = [err707];
               } else {
-                vErrors.push(err708);
+                vErrors.push(err707);
               }
               errors++;
             }
           }
-          if (data282["output-off"] !== void 0) {
-            let data286 = data282["output-off"];
+          if (data283["output-on"] !== void 0) {
+            let data286 = data283["output-on"];
             if (typeof data286 === "string") {
               if (func2(data286) > 120) {
-                const err709 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err708 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err708];
+                } else {
+                  vErrors.push(err708);
+                }
+                errors++;
+              }
+              if (func2(data286) < 1) {
+                const err709 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err709];
                 } else {
@@ -8601,30 +8600,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data286) < 1) {
-                const err710 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err710];
-                } else {
-                  vErrors.push(err710);
-                }
-                errors++;
-              }
             } else {
-              const err711 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err710 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err711];
+                vErrors = [err710];
               } else {
-                vErrors.push(err711);
+                vErrors.push(err710);
               }
               errors++;
             }
           }
-          if (data282.release !== void 0) {
-            let data287 = data282.release;
+          if (data283["output-off"] !== void 0) {
+            let data287 = data283["output-off"];
             if (typeof data287 === "string") {
               if (func2(data287) > 120) {
-                const err712 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err711 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err711];
+                } else {
+                  vErrors.push(err711);
+                }
+                errors++;
+              }
+              if (func2(data287) < 1) {
+                const err712 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err712];
                 } else {
@@ -8632,30 +8631,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data287) < 1) {
-                const err713 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err713];
-                } else {
-                  vErrors.push(err713);
-                }
-                errors++;
-              }
             } else {
-              const err714 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err713 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err714];
+                vErrors = [err713];
               } else {
-                vErrors.push(err714);
+                vErrors.push(err713);
               }
               errors++;
             }
           }
-          if (data282.clamp !== void 0) {
-            let data288 = data282.clamp;
+          if (data283.release !== void 0) {
+            let data288 = data283.release;
             if (typeof data288 === "string") {
               if (func2(data288) > 120) {
-                const err715 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err714 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err714];
+                } else {
+                  vErrors.push(err714);
+                }
+                errors++;
+              }
+              if (func2(data288) < 1) {
+                const err715 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err715];
                 } else {
@@ -8663,30 +8662,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data288) < 1) {
-                const err716 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err716];
-                } else {
-                  vErrors.push(err716);
-                }
-                errors++;
-              }
             } else {
-              const err717 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err716 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err717];
+                vErrors = [err716];
               } else {
-                vErrors.push(err717);
+                vErrors.push(err716);
               }
               errors++;
             }
           }
-          if (data282["taper-air-on"] !== void 0) {
-            let data289 = data282["taper-air-on"];
+          if (data283.clamp !== void 0) {
+            let data289 = data283.clamp;
             if (typeof data289 === "string") {
               if (func2(data289) > 120) {
-                const err718 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err717 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err717];
+                } else {
+                  vErrors.push(err717);
+                }
+                errors++;
+              }
+              if (func2(data289) < 1) {
+                const err718 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err718];
                 } else {
@@ -8694,30 +8693,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data289) < 1) {
-                const err719 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err719];
-                } else {
-                  vErrors.push(err719);
-                }
-                errors++;
-              }
             } else {
-              const err720 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err719 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err720];
+                vErrors = [err719];
               } else {
-                vErrors.push(err720);
+                vErrors.push(err719);
               }
               errors++;
             }
           }
-          if (data282["taper-air-off"] !== void 0) {
-            let data290 = data282["taper-air-off"];
+          if (data283["taper-air-on"] !== void 0) {
+            let data290 = data283["taper-air-on"];
             if (typeof data290 === "string") {
               if (func2(data290) > 120) {
-                const err721 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err720 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err720];
+                } else {
+                  vErrors.push(err720);
+                }
+                errors++;
+              }
+              if (func2(data290) < 1) {
+                const err721 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err721];
                 } else {
@@ -8725,30 +8724,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data290) < 1) {
-                const err722 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err722];
-                } else {
-                  vErrors.push(err722);
-                }
-                errors++;
-              }
             } else {
-              const err723 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err722 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err723];
+                vErrors = [err722];
               } else {
-                vErrors.push(err723);
+                vErrors.push(err722);
               }
               errors++;
             }
           }
-          if (data282["cover-open"] !== void 0) {
-            let data291 = data282["cover-open"];
+          if (data283["taper-air-off"] !== void 0) {
+            let data291 = data283["taper-air-off"];
             if (typeof data291 === "string") {
               if (func2(data291) > 120) {
-                const err724 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err723 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err723];
+                } else {
+                  vErrors.push(err723);
+                }
+                errors++;
+              }
+              if (func2(data291) < 1) {
+                const err724 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err724];
                 } else {
@@ -8756,30 +8755,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data291) < 1) {
-                const err725 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err725];
-                } else {
-                  vErrors.push(err725);
-                }
-                errors++;
-              }
             } else {
-              const err726 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err725 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err726];
+                vErrors = [err725];
               } else {
-                vErrors.push(err726);
+                vErrors.push(err725);
               }
               errors++;
             }
           }
-          if (data282["cover-close"] !== void 0) {
-            let data292 = data282["cover-close"];
+          if (data283["cover-open"] !== void 0) {
+            let data292 = data283["cover-open"];
             if (typeof data292 === "string") {
               if (func2(data292) > 120) {
-                const err727 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err726 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err726];
+                } else {
+                  vErrors.push(err726);
+                }
+                errors++;
+              }
+              if (func2(data292) < 1) {
+                const err727 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err727];
                 } else {
@@ -8787,30 +8786,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data292) < 1) {
-                const err728 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err728];
-                } else {
-                  vErrors.push(err728);
-                }
-                errors++;
-              }
             } else {
-              const err729 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err728 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err729];
+                vErrors = [err728];
               } else {
-                vErrors.push(err729);
+                vErrors.push(err728);
               }
               errors++;
             }
           }
-          if (data282["hood-up"] !== void 0) {
-            let data293 = data282["hood-up"];
+          if (data283["cover-close"] !== void 0) {
+            let data293 = data283["cover-close"];
             if (typeof data293 === "string") {
               if (func2(data293) > 120) {
-                const err730 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err729 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err729];
+                } else {
+                  vErrors.push(err729);
+                }
+                errors++;
+              }
+              if (func2(data293) < 1) {
+                const err730 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err730];
                 } else {
@@ -8818,30 +8817,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data293) < 1) {
-                const err731 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err731];
-                } else {
-                  vErrors.push(err731);
-                }
-                errors++;
-              }
             } else {
-              const err732 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err731 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err732];
+                vErrors = [err731];
               } else {
-                vErrors.push(err732);
+                vErrors.push(err731);
               }
               errors++;
             }
           }
-          if (data282["hood-down"] !== void 0) {
-            let data294 = data282["hood-down"];
+          if (data283["hood-up"] !== void 0) {
+            let data294 = data283["hood-up"];
             if (typeof data294 === "string") {
               if (func2(data294) > 120) {
-                const err733 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err732 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err732];
+                } else {
+                  vErrors.push(err732);
+                }
+                errors++;
+              }
+              if (func2(data294) < 1) {
+                const err733 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err733];
                 } else {
@@ -8849,30 +8848,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data294) < 1) {
-                const err734 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err734];
-                } else {
-                  vErrors.push(err734);
-                }
-                errors++;
-              }
             } else {
-              const err735 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err734 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err735];
+                vErrors = [err734];
               } else {
-                vErrors.push(err735);
+                vErrors.push(err734);
               }
               errors++;
             }
           }
-          if (data282.measure !== void 0) {
-            let data295 = data282.measure;
+          if (data283["hood-down"] !== void 0) {
+            let data295 = data283["hood-down"];
             if (typeof data295 === "string") {
               if (func2(data295) > 120) {
-                const err736 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err735 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err735];
+                } else {
+                  vErrors.push(err735);
+                }
+                errors++;
+              }
+              if (func2(data295) < 1) {
+                const err736 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err736];
                 } else {
@@ -8880,41 +8879,39 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data295) < 1) {
-                const err737 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err737];
-                } else {
-                  vErrors.push(err737);
-                }
-                errors++;
-              }
             } else {
-              const err738 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err737 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err738];
+                vErrors = [err737];
               } else {
-                vErrors.push(err738);
+                vErrors.push(err737);
               }
               errors++;
             }
           }
-        } else {
-          const err739 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err739];
-          } else {
-            vErrors.push(err739);
-          }
-          errors++;
-        }
-      }
-      if (data.machine !== void 0) {
-        let data296 = data.machine;
-        if (data296 && typeof data296 == "object" && !Array.isArray(data296)) {
-          for (const key47 in data296) {
-            if (!func1.call(schema31.properties.machine.properties, key47)) {
-              const err740 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key47 }, message: "must NOT have additional properties" };
+          if (data283.measure !== void 0) {
+            let data296 = data283.measure;
+            if (typeof data296 === "string") {
+              if (func2(data296) > 120) {
+                const err738 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err738];
+                } else {
+                  vErrors.push(err738);
+                }
+                errors++;
+              }
+              if (func2(data296) < 1) {
+                const err739 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err739];
+                } else {
+                  vErrors.push(err739);
+                }
+                errors++;
+              }
+            } else {
+              const err740 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err740];
               } else {
@@ -8923,81 +8920,83 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data296.travel !== void 0) {
-            let data297 = data296.travel;
-            if (data297 && typeof data297 == "object" && !Array.isArray(data297)) {
-              for (const key48 in data297) {
+        } else {
+          const err741 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err741];
+          } else {
+            vErrors.push(err741);
+          }
+          errors++;
+        }
+      }
+      if (data.machine !== void 0) {
+        let data297 = data.machine;
+        if (data297 && typeof data297 == "object" && !Array.isArray(data297)) {
+          for (const key47 in data297) {
+            if (!func1.call(schema31.properties.machine.properties, key47)) {
+              const err742 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key47 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err742];
+              } else {
+                vErrors.push(err742);
+              }
+              errors++;
+            }
+          }
+          if (data297.travel !== void 0) {
+            let data298 = data297.travel;
+            if (data298 && typeof data298 == "object" && !Array.isArray(data298)) {
+              for (const key48 in data298) {
                 if (!(key48 === "x" || key48 === "y" || key48 === "z" || key48 === "a" || key48 === "b" || key48 === "c")) {
-                  const err741 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key48 }, message: "must NOT have additional properties" };
+                  const err743 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key48 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err741];
+                    vErrors = [err743];
                   } else {
-                    vErrors.push(err741);
+                    vErrors.push(err743);
                   }
                   errors++;
                 }
               }
-              if (data297.x !== void 0) {
-                let data298 = data297.x;
-                if (Array.isArray(data298)) {
-                  if (data298.length > 2) {
-                    const err742 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data298.x !== void 0) {
+                let data299 = data298.x;
+                if (Array.isArray(data299)) {
+                  if (data299.length > 2) {
+                    const err744 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err742];
+                      vErrors = [err744];
                     } else {
-                      vErrors.push(err742);
+                      vErrors.push(err744);
                     }
                     errors++;
                   }
-                  if (data298.length < 2) {
-                    const err743 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data299.length < 2) {
+                    const err745 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err743];
+                      vErrors = [err745];
                     } else {
-                      vErrors.push(err743);
+                      vErrors.push(err745);
                     }
                     errors++;
                   }
-                  const len5 = data298.length;
+                  const len5 = data299.length;
                   for (let i7 = 0; i7 < len5; i7++) {
-                    let data299 = data298[i7];
-                    const _errs886 = errors;
+                    let data300 = data299[i7];
+                    const _errs888 = errors;
                     let valid240 = false;
-                    const _errs887 = errors;
-                    if (typeof data299 == "number" && isFinite(data299)) {
-                      if (data299 > 1e6 || isNaN(data299)) {
-                        const err744 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err744];
-                        } else {
-                          vErrors.push(err744);
-                        }
-                        errors++;
-                      }
-                      if (data299 < -1e6 || isNaN(data299)) {
-                        const err745 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err745];
-                        } else {
-                          vErrors.push(err745);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err746 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err746];
-                      } else {
-                        vErrors.push(err746);
-                      }
-                      errors++;
-                    }
-                    var _valid20 = _errs887 === errors;
-                    valid240 = valid240 || _valid20;
                     const _errs889 = errors;
-                    if (typeof data299 === "string") {
-                      if (!pattern24.test(data299)) {
-                        const err747 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (typeof data300 == "number" && isFinite(data300)) {
+                      if (data300 > 1e6 || isNaN(data300)) {
+                        const err746 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err746];
+                        } else {
+                          vErrors.push(err746);
+                        }
+                        errors++;
+                      }
+                      if (data300 < -1e6 || isNaN(data300)) {
+                        const err747 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err747];
                         } else {
@@ -9006,7 +9005,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err748 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err748 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err748];
                       } else {
@@ -9016,19 +9015,41 @@ var compiled = (() => {
                     }
                     var _valid20 = _errs889 === errors;
                     valid240 = valid240 || _valid20;
-                    if (!valid240) {
-                      const err749 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    const _errs891 = errors;
+                    if (typeof data300 === "string") {
+                      if (!pattern24.test(data300)) {
+                        const err749 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err749];
+                        } else {
+                          vErrors.push(err749);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err750 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err749];
+                        vErrors = [err750];
                       } else {
-                        vErrors.push(err749);
+                        vErrors.push(err750);
+                      }
+                      errors++;
+                    }
+                    var _valid20 = _errs891 === errors;
+                    valid240 = valid240 || _valid20;
+                    if (!valid240) {
+                      const err751 = { instancePath: instancePath + "/machine/travel/x/" + i7, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err751];
+                      } else {
+                        vErrors.push(err751);
                       }
                       errors++;
                     } else {
-                      errors = _errs886;
+                      errors = _errs888;
                       if (vErrors !== null) {
-                        if (_errs886) {
-                          vErrors.length = _errs886;
+                        if (_errs888) {
+                          vErrors.length = _errs888;
                         } else {
                           vErrors = null;
                         }
@@ -9036,76 +9057,54 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err750 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err752 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err750];
+                    vErrors = [err752];
                   } else {
-                    vErrors.push(err750);
+                    vErrors.push(err752);
                   }
                   errors++;
                 }
               }
-              if (data297.y !== void 0) {
-                let data300 = data297.y;
-                if (Array.isArray(data300)) {
-                  if (data300.length > 2) {
-                    const err751 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data298.y !== void 0) {
+                let data301 = data298.y;
+                if (Array.isArray(data301)) {
+                  if (data301.length > 2) {
+                    const err753 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err751];
+                      vErrors = [err753];
                     } else {
-                      vErrors.push(err751);
+                      vErrors.push(err753);
                     }
                     errors++;
                   }
-                  if (data300.length < 2) {
-                    const err752 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data301.length < 2) {
+                    const err754 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err752];
+                      vErrors = [err754];
                     } else {
-                      vErrors.push(err752);
+                      vErrors.push(err754);
                     }
                     errors++;
                   }
-                  const len6 = data300.length;
+                  const len6 = data301.length;
                   for (let i8 = 0; i8 < len6; i8++) {
-                    let data301 = data300[i8];
-                    const _errs895 = errors;
+                    let data302 = data301[i8];
+                    const _errs897 = errors;
                     let valid244 = false;
-                    const _errs896 = errors;
-                    if (typeof data301 == "number" && isFinite(data301)) {
-                      if (data301 > 1e6 || isNaN(data301)) {
-                        const err753 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err753];
-                        } else {
-                          vErrors.push(err753);
-                        }
-                        errors++;
-                      }
-                      if (data301 < -1e6 || isNaN(data301)) {
-                        const err754 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err754];
-                        } else {
-                          vErrors.push(err754);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err755 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err755];
-                      } else {
-                        vErrors.push(err755);
-                      }
-                      errors++;
-                    }
-                    var _valid21 = _errs896 === errors;
-                    valid244 = valid244 || _valid21;
                     const _errs898 = errors;
-                    if (typeof data301 === "string") {
-                      if (!pattern24.test(data301)) {
-                        const err756 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (typeof data302 == "number" && isFinite(data302)) {
+                      if (data302 > 1e6 || isNaN(data302)) {
+                        const err755 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err755];
+                        } else {
+                          vErrors.push(err755);
+                        }
+                        errors++;
+                      }
+                      if (data302 < -1e6 || isNaN(data302)) {
+                        const err756 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err756];
                         } else {
@@ -9114,7 +9113,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err757 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err757 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err757];
                       } else {
@@ -9124,19 +9123,41 @@ var compiled = (() => {
                     }
                     var _valid21 = _errs898 === errors;
                     valid244 = valid244 || _valid21;
-                    if (!valid244) {
-                      const err758 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    const _errs900 = errors;
+                    if (typeof data302 === "string") {
+                      if (!pattern24.test(data302)) {
+                        const err758 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err758];
+                        } else {
+                          vErrors.push(err758);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err759 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err758];
+                        vErrors = [err759];
                       } else {
-                        vErrors.push(err758);
+                        vErrors.push(err759);
+                      }
+                      errors++;
+                    }
+                    var _valid21 = _errs900 === errors;
+                    valid244 = valid244 || _valid21;
+                    if (!valid244) {
+                      const err760 = { instancePath: instancePath + "/machine/travel/y/" + i8, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err760];
+                      } else {
+                        vErrors.push(err760);
                       }
                       errors++;
                     } else {
-                      errors = _errs895;
+                      errors = _errs897;
                       if (vErrors !== null) {
-                        if (_errs895) {
-                          vErrors.length = _errs895;
+                        if (_errs897) {
+                          vErrors.length = _errs897;
                         } else {
                           vErrors = null;
                         }
@@ -9144,76 +9165,54 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err759 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err761 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err759];
+                    vErrors = [err761];
                   } else {
-                    vErrors.push(err759);
+                    vErrors.push(err761);
                   }
                   errors++;
                 }
               }
-              if (data297.z !== void 0) {
-                let data302 = data297.z;
-                if (Array.isArray(data302)) {
-                  if (data302.length > 2) {
-                    const err760 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data298.z !== void 0) {
+                let data303 = data298.z;
+                if (Array.isArray(data303)) {
+                  if (data303.length > 2) {
+                    const err762 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err760];
+                      vErrors = [err762];
                     } else {
-                      vErrors.push(err760);
+                      vErrors.push(err762);
                     }
                     errors++;
                   }
-                  if (data302.length < 2) {
-                    const err761 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data303.length < 2) {
+                    const err763 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err761];
+                      vErrors = [err763];
                     } else {
-                      vErrors.push(err761);
+                      vErrors.push(err763);
                     }
                     errors++;
                   }
-                  const len7 = data302.length;
+                  const len7 = data303.length;
                   for (let i9 = 0; i9 < len7; i9++) {
-                    let data303 = data302[i9];
-                    const _errs904 = errors;
+                    let data304 = data303[i9];
+                    const _errs906 = errors;
                     let valid248 = false;
-                    const _errs905 = errors;
-                    if (typeof data303 == "number" && isFinite(data303)) {
-                      if (data303 > 1e6 || isNaN(data303)) {
-                        const err762 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err762];
-                        } else {
-                          vErrors.push(err762);
-                        }
-                        errors++;
-                      }
-                      if (data303 < -1e6 || isNaN(data303)) {
-                        const err763 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err763];
-                        } else {
-                          vErrors.push(err763);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err764 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err764];
-                      } else {
-                        vErrors.push(err764);
-                      }
-                      errors++;
-                    }
-                    var _valid22 = _errs905 === errors;
-                    valid248 = valid248 || _valid22;
                     const _errs907 = errors;
-                    if (typeof data303 === "string") {
-                      if (!pattern24.test(data303)) {
-                        const err765 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (typeof data304 == "number" && isFinite(data304)) {
+                      if (data304 > 1e6 || isNaN(data304)) {
+                        const err764 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err764];
+                        } else {
+                          vErrors.push(err764);
+                        }
+                        errors++;
+                      }
+                      if (data304 < -1e6 || isNaN(data304)) {
+                        const err765 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err765];
                         } else {
@@ -9222,7 +9221,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err766 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err766 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err766];
                       } else {
@@ -9232,19 +9231,41 @@ var compiled = (() => {
                     }
                     var _valid22 = _errs907 === errors;
                     valid248 = valid248 || _valid22;
-                    if (!valid248) {
-                      const err767 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    const _errs909 = errors;
+                    if (typeof data304 === "string") {
+                      if (!pattern24.test(data304)) {
+                        const err767 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err767];
+                        } else {
+                          vErrors.push(err767);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err768 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err767];
+                        vErrors = [err768];
                       } else {
-                        vErrors.push(err767);
+                        vErrors.push(err768);
+                      }
+                      errors++;
+                    }
+                    var _valid22 = _errs909 === errors;
+                    valid248 = valid248 || _valid22;
+                    if (!valid248) {
+                      const err769 = { instancePath: instancePath + "/machine/travel/z/" + i9, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err769];
+                      } else {
+                        vErrors.push(err769);
                       }
                       errors++;
                     } else {
-                      errors = _errs904;
+                      errors = _errs906;
                       if (vErrors !== null) {
-                        if (_errs904) {
-                          vErrors.length = _errs904;
+                        if (_errs906) {
+                          vErrors.length = _errs906;
                         } else {
                           vErrors = null;
                         }
@@ -9252,220 +9273,196 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err768 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err770 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err768];
+                    vErrors = [err770];
                   } else {
-                    vErrors.push(err768);
+                    vErrors.push(err770);
                   }
                   errors++;
                 }
               }
-              if (data297.a !== void 0) {
-                let data304 = data297.a;
-                if (Array.isArray(data304)) {
-                  if (data304.length > 2) {
-                    const err769 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data298.a !== void 0) {
+                let data305 = data298.a;
+                if (Array.isArray(data305)) {
+                  if (data305.length > 2) {
+                    const err771 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err769];
+                      vErrors = [err771];
                     } else {
-                      vErrors.push(err769);
+                      vErrors.push(err771);
                     }
                     errors++;
                   }
-                  if (data304.length < 2) {
-                    const err770 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data305.length < 2) {
+                    const err772 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err770];
+                      vErrors = [err772];
                     } else {
-                      vErrors.push(err770);
+                      vErrors.push(err772);
                     }
                     errors++;
                   }
-                  const len8 = data304.length;
+                  const len8 = data305.length;
                   for (let i10 = 0; i10 < len8; i10++) {
-                    let data305 = data304[i10];
-                    if (typeof data305 == "number" && isFinite(data305)) {
-                      if (data305 > 36e6 || isNaN(data305)) {
-                        const err771 = { instancePath: instancePath + "/machine/travel/a/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/a/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                    let data306 = data305[i10];
+                    if (typeof data306 == "number" && isFinite(data306)) {
+                      if (data306 > 36e6 || isNaN(data306)) {
+                        const err773 = { instancePath: instancePath + "/machine/travel/a/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/a/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
                         if (vErrors === null) {
-                          vErrors = [err771];
+                          vErrors = [err773];
                         } else {
-                          vErrors.push(err771);
+                          vErrors.push(err773);
                         }
                         errors++;
                       }
-                      if (data305 < -36e6 || isNaN(data305)) {
-                        const err772 = { instancePath: instancePath + "/machine/travel/a/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/a/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                      if (data306 < -36e6 || isNaN(data306)) {
+                        const err774 = { instancePath: instancePath + "/machine/travel/a/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/a/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
                         if (vErrors === null) {
-                          vErrors = [err772];
+                          vErrors = [err774];
                         } else {
-                          vErrors.push(err772);
+                          vErrors.push(err774);
                         }
                         errors++;
                       }
                     } else {
-                      const err773 = { instancePath: instancePath + "/machine/travel/a/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/a/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err775 = { instancePath: instancePath + "/machine/travel/a/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/a/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err773];
+                        vErrors = [err775];
                       } else {
-                        vErrors.push(err773);
+                        vErrors.push(err775);
                       }
                       errors++;
                     }
                   }
                 } else {
-                  const err774 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err776 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err774];
+                    vErrors = [err776];
                   } else {
-                    vErrors.push(err774);
+                    vErrors.push(err776);
                   }
                   errors++;
                 }
               }
-              if (data297.b !== void 0) {
-                let data306 = data297.b;
-                if (Array.isArray(data306)) {
-                  if (data306.length > 2) {
-                    const err775 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data298.b !== void 0) {
+                let data307 = data298.b;
+                if (Array.isArray(data307)) {
+                  if (data307.length > 2) {
+                    const err777 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err775];
+                      vErrors = [err777];
                     } else {
-                      vErrors.push(err775);
+                      vErrors.push(err777);
                     }
                     errors++;
                   }
-                  if (data306.length < 2) {
-                    const err776 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data307.length < 2) {
+                    const err778 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err776];
+                      vErrors = [err778];
                     } else {
-                      vErrors.push(err776);
+                      vErrors.push(err778);
                     }
                     errors++;
                   }
-                  const len9 = data306.length;
+                  const len9 = data307.length;
                   for (let i11 = 0; i11 < len9; i11++) {
-                    let data307 = data306[i11];
-                    if (typeof data307 == "number" && isFinite(data307)) {
-                      if (data307 > 36e6 || isNaN(data307)) {
-                        const err777 = { instancePath: instancePath + "/machine/travel/b/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/b/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                    let data308 = data307[i11];
+                    if (typeof data308 == "number" && isFinite(data308)) {
+                      if (data308 > 36e6 || isNaN(data308)) {
+                        const err779 = { instancePath: instancePath + "/machine/travel/b/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/b/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
                         if (vErrors === null) {
-                          vErrors = [err777];
+                          vErrors = [err779];
                         } else {
-                          vErrors.push(err777);
+                          vErrors.push(err779);
                         }
                         errors++;
                       }
-                      if (data307 < -36e6 || isNaN(data307)) {
-                        const err778 = { instancePath: instancePath + "/machine/travel/b/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/b/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                      if (data308 < -36e6 || isNaN(data308)) {
+                        const err780 = { instancePath: instancePath + "/machine/travel/b/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/b/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
                         if (vErrors === null) {
-                          vErrors = [err778];
+                          vErrors = [err780];
                         } else {
-                          vErrors.push(err778);
+                          vErrors.push(err780);
                         }
                         errors++;
                       }
                     } else {
-                      const err779 = { instancePath: instancePath + "/machine/travel/b/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/b/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err781 = { instancePath: instancePath + "/machine/travel/b/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/b/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err779];
+                        vErrors = [err781];
                       } else {
-                        vErrors.push(err779);
+                        vErrors.push(err781);
                       }
                       errors++;
                     }
                   }
                 } else {
-                  const err780 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err782 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err780];
+                    vErrors = [err782];
                   } else {
-                    vErrors.push(err780);
+                    vErrors.push(err782);
                   }
                   errors++;
                 }
               }
-              if (data297.c !== void 0) {
-                let data308 = data297.c;
-                if (Array.isArray(data308)) {
-                  if (data308.length > 2) {
-                    const err781 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data298.c !== void 0) {
+                let data309 = data298.c;
+                if (Array.isArray(data309)) {
+                  if (data309.length > 2) {
+                    const err783 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err781];
+                      vErrors = [err783];
                     } else {
-                      vErrors.push(err781);
+                      vErrors.push(err783);
                     }
                     errors++;
                   }
-                  if (data308.length < 2) {
-                    const err782 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data309.length < 2) {
+                    const err784 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err782];
+                      vErrors = [err784];
                     } else {
-                      vErrors.push(err782);
+                      vErrors.push(err784);
                     }
                     errors++;
                   }
-                  const len10 = data308.length;
+                  const len10 = data309.length;
                   for (let i12 = 0; i12 < len10; i12++) {
-                    let data309 = data308[i12];
-                    if (typeof data309 == "number" && isFinite(data309)) {
-                      if (data309 > 36e6 || isNaN(data309)) {
-                        const err783 = { instancePath: instancePath + "/machine/travel/c/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/c/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                    let data310 = data309[i12];
+                    if (typeof data310 == "number" && isFinite(data310)) {
+                      if (data310 > 36e6 || isNaN(data310)) {
+                        const err785 = { instancePath: instancePath + "/machine/travel/c/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/c/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
                         if (vErrors === null) {
-                          vErrors = [err783];
+                          vErrors = [err785];
                         } else {
-                          vErrors.push(err783);
+                          vErrors.push(err785);
                         }
                         errors++;
                       }
-                      if (data309 < -36e6 || isNaN(data309)) {
-                        const err784 = { instancePath: instancePath + "/machine/travel/c/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/c/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                      if (data310 < -36e6 || isNaN(data310)) {
+                        const err786 = { instancePath: instancePath + "/machine/travel/c/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/c/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
                         if (vErrors === null) {
-                          vErrors = [err784];
+                          vErrors = [err786];
                         } else {
-                          vErrors.push(err784);
+                          vErrors.push(err786);
                         }
                         errors++;
                       }
                     } else {
-                      const err785 = { instancePath: instancePath + "/machine/travel/c/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/c/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err787 = { instancePath: instancePath + "/machine/travel/c/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/c/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err785];
+                        vErrors = [err787];
                       } else {
-                        vErrors.push(err785);
+                        vErrors.push(err787);
                       }
                       errors++;
                     }
                   }
                 } else {
-                  const err786 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-                  if (vErrors === null) {
-                    vErrors = [err786];
-                  } else {
-                    vErrors.push(err786);
-                  }
-                  errors++;
-                }
-              }
-            } else {
-              const err787 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err787];
-              } else {
-                vErrors.push(err787);
-              }
-              errors++;
-            }
-          }
-          if (data296.spindle !== void 0) {
-            let data310 = data296.spindle;
-            if (data310 && typeof data310 == "object" && !Array.isArray(data310)) {
-              for (const key49 in data310) {
-                if (!(key49 === "min-rpm" || key49 === "max-rpm" || key49 === "spin-up" || key49 === "spin-down" || key49 === "coast-down" || key49 === "orient")) {
-                  const err788 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key49 }, message: "must NOT have additional properties" };
+                  const err788 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
                     vErrors = [err788];
                   } else {
@@ -9474,42 +9471,44 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data310["min-rpm"] !== void 0) {
-                let data311 = data310["min-rpm"];
-                if (typeof data311 == "number" && isFinite(data311)) {
-                  if (data311 > 1e6 || isNaN(data311)) {
-                    const err789 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err789];
-                    } else {
-                      vErrors.push(err789);
-                    }
-                    errors++;
-                  }
-                  if (data311 < 0 || isNaN(data311)) {
-                    const err790 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err790];
-                    } else {
-                      vErrors.push(err790);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err791 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+            } else {
+              const err789 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err789];
+              } else {
+                vErrors.push(err789);
+              }
+              errors++;
+            }
+          }
+          if (data297.spindle !== void 0) {
+            let data311 = data297.spindle;
+            if (data311 && typeof data311 == "object" && !Array.isArray(data311)) {
+              for (const key49 in data311) {
+                if (!(key49 === "min-rpm" || key49 === "max-rpm" || key49 === "spin-up" || key49 === "spin-down" || key49 === "coast-down" || key49 === "orient")) {
+                  const err790 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key49 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err791];
+                    vErrors = [err790];
                   } else {
-                    vErrors.push(err791);
+                    vErrors.push(err790);
                   }
                   errors++;
                 }
               }
-              if (data310["max-rpm"] !== void 0) {
-                let data312 = data310["max-rpm"];
+              if (data311["min-rpm"] !== void 0) {
+                let data312 = data311["min-rpm"];
                 if (typeof data312 == "number" && isFinite(data312)) {
                   if (data312 > 1e6 || isNaN(data312)) {
-                    const err792 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    const err791 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err791];
+                    } else {
+                      vErrors.push(err791);
+                    }
+                    errors++;
+                  }
+                  if (data312 < 0 || isNaN(data312)) {
+                    const err792 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err792];
                     } else {
@@ -9517,30 +9516,30 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data312 <= 0 || isNaN(data312)) {
-                    const err793 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err793];
-                    } else {
-                      vErrors.push(err793);
-                    }
-                    errors++;
-                  }
                 } else {
-                  const err794 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err793 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
-                    vErrors = [err794];
+                    vErrors = [err793];
                   } else {
-                    vErrors.push(err794);
+                    vErrors.push(err793);
                   }
                   errors++;
                 }
               }
-              if (data310["spin-up"] !== void 0) {
-                let data313 = data310["spin-up"];
-                if (typeof data313 === "string") {
-                  if (!pattern89.test(data313)) {
-                    const err795 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+              if (data311["max-rpm"] !== void 0) {
+                let data313 = data311["max-rpm"];
+                if (typeof data313 == "number" && isFinite(data313)) {
+                  if (data313 > 1e6 || isNaN(data313)) {
+                    const err794 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err794];
+                    } else {
+                      vErrors.push(err794);
+                    }
+                    errors++;
+                  }
+                  if (data313 <= 0 || isNaN(data313)) {
+                    const err795 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                     if (vErrors === null) {
                       vErrors = [err795];
                     } else {
@@ -9549,7 +9548,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err796 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err796 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err796];
                   } else {
@@ -9558,11 +9557,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data310["spin-down"] !== void 0) {
-                let data314 = data310["spin-down"];
+              if (data311["spin-up"] !== void 0) {
+                let data314 = data311["spin-up"];
                 if (typeof data314 === "string") {
                   if (!pattern89.test(data314)) {
-                    const err797 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    const err797 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
                     if (vErrors === null) {
                       vErrors = [err797];
                     } else {
@@ -9571,7 +9570,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err798 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err798 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err798];
                   } else {
@@ -9580,11 +9579,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data310["coast-down"] !== void 0) {
-                let data315 = data310["coast-down"];
+              if (data311["spin-down"] !== void 0) {
+                let data315 = data311["spin-down"];
                 if (typeof data315 === "string") {
                   if (!pattern89.test(data315)) {
-                    const err799 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    const err799 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
                     if (vErrors === null) {
                       vErrors = [err799];
                     } else {
@@ -9593,7 +9592,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err800 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err800 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err800];
                   } else {
@@ -9602,19 +9601,20 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data310.orient !== void 0) {
-                let data316 = data310.orient;
-                if (typeof data316 !== "string") {
-                  const err801 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err801];
-                  } else {
-                    vErrors.push(err801);
+              if (data311["coast-down"] !== void 0) {
+                let data316 = data311["coast-down"];
+                if (typeof data316 === "string") {
+                  if (!pattern89.test(data316)) {
+                    const err801 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err801];
+                    } else {
+                      vErrors.push(err801);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data316 === "yes" || data316 === "no")) {
-                  const err802 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                } else {
+                  const err802 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err802];
                   } else {
@@ -9623,22 +9623,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err803 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err803];
-              } else {
-                vErrors.push(err803);
-              }
-              errors++;
-            }
-          }
-          if (data296.signals !== void 0) {
-            let data317 = data296.signals;
-            if (data317 && typeof data317 == "object" && !Array.isArray(data317)) {
-              for (const key50 in data317) {
-                if (!(key50 === "at-speed" || key50 === "stopped" || key50 === "released" || key50 === "clamped" || key50 === "tool-present" || key50 === "air" || key50 === "hold-down")) {
-                  const err804 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key50 }, message: "must NOT have additional properties" };
+              if (data311.orient !== void 0) {
+                let data317 = data311.orient;
+                if (typeof data317 !== "string") {
+                  const err803 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err803];
+                  } else {
+                    vErrors.push(err803);
+                  }
+                  errors++;
+                }
+                if (!(data317 === "yes" || data317 === "no")) {
+                  const err804 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err804];
                   } else {
@@ -9647,434 +9644,458 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data317["at-speed"] !== void 0) {
-                let data318 = data317["at-speed"];
-                const _errs944 = errors;
-                let valid261 = false;
-                const _errs945 = errors;
-                if (!(typeof data318 == "number" && (!(data318 % 1) && !isNaN(data318)) && isFinite(data318))) {
-                  const err805 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+            } else {
+              const err805 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err805];
+              } else {
+                vErrors.push(err805);
+              }
+              errors++;
+            }
+          }
+          if (data297.signals !== void 0) {
+            let data318 = data297.signals;
+            if (data318 && typeof data318 == "object" && !Array.isArray(data318)) {
+              for (const key50 in data318) {
+                if (!(key50 === "at-speed" || key50 === "stopped" || key50 === "released" || key50 === "clamped" || key50 === "tool-present" || key50 === "air" || key50 === "hold-down")) {
+                  const err806 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key50 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err805];
+                    vErrors = [err806];
                   } else {
-                    vErrors.push(err805);
+                    vErrors.push(err806);
                   }
                   errors++;
-                }
-                if (typeof data318 == "number" && isFinite(data318)) {
-                  if (data318 > 9999 || isNaN(data318)) {
-                    const err806 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                    if (vErrors === null) {
-                      vErrors = [err806];
-                    } else {
-                      vErrors.push(err806);
-                    }
-                    errors++;
-                  }
-                  if (data318 < 0 || isNaN(data318)) {
-                    const err807 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err807];
-                    } else {
-                      vErrors.push(err807);
-                    }
-                    errors++;
-                  }
-                }
-                var _valid23 = _errs945 === errors;
-                valid261 = valid261 || _valid23;
-                const _errs947 = errors;
-                if (!validate21(data318, { instancePath: instancePath + "/machine/signals/at-speed", parentData: data317, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid23 = _errs947 === errors;
-                valid261 = valid261 || _valid23;
-                if (!valid261) {
-                  const err808 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err808];
-                  } else {
-                    vErrors.push(err808);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs944;
-                  if (vErrors !== null) {
-                    if (_errs944) {
-                      vErrors.length = _errs944;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data317.stopped !== void 0) {
-                let data319 = data317.stopped;
-                const _errs949 = errors;
-                let valid262 = false;
-                const _errs950 = errors;
+              if (data318["at-speed"] !== void 0) {
+                let data319 = data318["at-speed"];
+                const _errs946 = errors;
+                let valid261 = false;
+                const _errs947 = errors;
                 if (!(typeof data319 == "number" && (!(data319 % 1) && !isNaN(data319)) && isFinite(data319))) {
-                  const err809 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err807 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err809];
+                    vErrors = [err807];
                   } else {
-                    vErrors.push(err809);
+                    vErrors.push(err807);
                   }
                   errors++;
                 }
                 if (typeof data319 == "number" && isFinite(data319)) {
                   if (data319 > 9999 || isNaN(data319)) {
-                    const err810 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err808 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err810];
+                      vErrors = [err808];
                     } else {
-                      vErrors.push(err810);
+                      vErrors.push(err808);
                     }
                     errors++;
                   }
                   if (data319 < 0 || isNaN(data319)) {
-                    const err811 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err809 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err811];
+                      vErrors = [err809];
                     } else {
-                      vErrors.push(err811);
+                      vErrors.push(err809);
                     }
                     errors++;
                   }
                 }
-                var _valid24 = _errs950 === errors;
-                valid262 = valid262 || _valid24;
-                const _errs952 = errors;
-                if (!validate21(data319, { instancePath: instancePath + "/machine/signals/stopped", parentData: data317, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
+                var _valid23 = _errs947 === errors;
+                valid261 = valid261 || _valid23;
+                const _errs949 = errors;
+                if (!validate21(data319, { instancePath: instancePath + "/machine/signals/at-speed", parentData: data318, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid24 = _errs952 === errors;
-                valid262 = valid262 || _valid24;
-                if (!valid262) {
-                  const err812 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid23 = _errs949 === errors;
+                valid261 = valid261 || _valid23;
+                if (!valid261) {
+                  const err810 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err812];
+                    vErrors = [err810];
                   } else {
-                    vErrors.push(err812);
+                    vErrors.push(err810);
                   }
                   errors++;
                 } else {
-                  errors = _errs949;
+                  errors = _errs946;
                   if (vErrors !== null) {
-                    if (_errs949) {
-                      vErrors.length = _errs949;
+                    if (_errs946) {
+                      vErrors.length = _errs946;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data317.released !== void 0) {
-                let data320 = data317.released;
-                const _errs954 = errors;
-                let valid263 = false;
-                const _errs955 = errors;
+              if (data318.stopped !== void 0) {
+                let data320 = data318.stopped;
+                const _errs951 = errors;
+                let valid262 = false;
+                const _errs952 = errors;
                 if (!(typeof data320 == "number" && (!(data320 % 1) && !isNaN(data320)) && isFinite(data320))) {
-                  const err813 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err811 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err813];
+                    vErrors = [err811];
                   } else {
-                    vErrors.push(err813);
+                    vErrors.push(err811);
                   }
                   errors++;
                 }
                 if (typeof data320 == "number" && isFinite(data320)) {
                   if (data320 > 9999 || isNaN(data320)) {
-                    const err814 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err812 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err814];
+                      vErrors = [err812];
                     } else {
-                      vErrors.push(err814);
+                      vErrors.push(err812);
                     }
                     errors++;
                   }
                   if (data320 < 0 || isNaN(data320)) {
-                    const err815 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err813 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err815];
+                      vErrors = [err813];
                     } else {
-                      vErrors.push(err815);
+                      vErrors.push(err813);
                     }
                     errors++;
                   }
                 }
-                var _valid25 = _errs955 === errors;
-                valid263 = valid263 || _valid25;
-                const _errs957 = errors;
-                if (!validate21(data320, { instancePath: instancePath + "/machine/signals/released", parentData: data317, parentDataProperty: "released", rootData, dynamicAnchors })) {
+                var _valid24 = _errs952 === errors;
+                valid262 = valid262 || _valid24;
+                const _errs954 = errors;
+                if (!validate21(data320, { instancePath: instancePath + "/machine/signals/stopped", parentData: data318, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid25 = _errs957 === errors;
-                valid263 = valid263 || _valid25;
-                if (!valid263) {
-                  const err816 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid24 = _errs954 === errors;
+                valid262 = valid262 || _valid24;
+                if (!valid262) {
+                  const err814 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err816];
+                    vErrors = [err814];
                   } else {
-                    vErrors.push(err816);
+                    vErrors.push(err814);
                   }
                   errors++;
                 } else {
-                  errors = _errs954;
+                  errors = _errs951;
                   if (vErrors !== null) {
-                    if (_errs954) {
-                      vErrors.length = _errs954;
+                    if (_errs951) {
+                      vErrors.length = _errs951;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data317.clamped !== void 0) {
-                let data321 = data317.clamped;
-                const _errs959 = errors;
-                let valid264 = false;
-                const _errs960 = errors;
+              if (data318.released !== void 0) {
+                let data321 = data318.released;
+                const _errs956 = errors;
+                let valid263 = false;
+                const _errs957 = errors;
                 if (!(typeof data321 == "number" && (!(data321 % 1) && !isNaN(data321)) && isFinite(data321))) {
-                  const err817 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err815 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err817];
+                    vErrors = [err815];
                   } else {
-                    vErrors.push(err817);
+                    vErrors.push(err815);
                   }
                   errors++;
                 }
                 if (typeof data321 == "number" && isFinite(data321)) {
                   if (data321 > 9999 || isNaN(data321)) {
-                    const err818 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err816 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err818];
+                      vErrors = [err816];
                     } else {
-                      vErrors.push(err818);
+                      vErrors.push(err816);
                     }
                     errors++;
                   }
                   if (data321 < 0 || isNaN(data321)) {
-                    const err819 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err817 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err819];
+                      vErrors = [err817];
                     } else {
-                      vErrors.push(err819);
+                      vErrors.push(err817);
                     }
                     errors++;
                   }
                 }
-                var _valid26 = _errs960 === errors;
-                valid264 = valid264 || _valid26;
-                const _errs962 = errors;
-                if (!validate21(data321, { instancePath: instancePath + "/machine/signals/clamped", parentData: data317, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
+                var _valid25 = _errs957 === errors;
+                valid263 = valid263 || _valid25;
+                const _errs959 = errors;
+                if (!validate21(data321, { instancePath: instancePath + "/machine/signals/released", parentData: data318, parentDataProperty: "released", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid26 = _errs962 === errors;
-                valid264 = valid264 || _valid26;
-                if (!valid264) {
-                  const err820 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid25 = _errs959 === errors;
+                valid263 = valid263 || _valid25;
+                if (!valid263) {
+                  const err818 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err820];
+                    vErrors = [err818];
                   } else {
-                    vErrors.push(err820);
+                    vErrors.push(err818);
                   }
                   errors++;
                 } else {
-                  errors = _errs959;
+                  errors = _errs956;
                   if (vErrors !== null) {
-                    if (_errs959) {
-                      vErrors.length = _errs959;
+                    if (_errs956) {
+                      vErrors.length = _errs956;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data317["tool-present"] !== void 0) {
-                let data322 = data317["tool-present"];
-                const _errs964 = errors;
-                let valid265 = false;
-                const _errs965 = errors;
+              if (data318.clamped !== void 0) {
+                let data322 = data318.clamped;
+                const _errs961 = errors;
+                let valid264 = false;
+                const _errs962 = errors;
                 if (!(typeof data322 == "number" && (!(data322 % 1) && !isNaN(data322)) && isFinite(data322))) {
-                  const err821 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err819 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err821];
+                    vErrors = [err819];
                   } else {
-                    vErrors.push(err821);
+                    vErrors.push(err819);
                   }
                   errors++;
                 }
                 if (typeof data322 == "number" && isFinite(data322)) {
                   if (data322 > 9999 || isNaN(data322)) {
-                    const err822 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err820 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err822];
+                      vErrors = [err820];
                     } else {
-                      vErrors.push(err822);
+                      vErrors.push(err820);
                     }
                     errors++;
                   }
                   if (data322 < 0 || isNaN(data322)) {
-                    const err823 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err821 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err823];
+                      vErrors = [err821];
                     } else {
-                      vErrors.push(err823);
+                      vErrors.push(err821);
                     }
                     errors++;
                   }
                 }
-                var _valid27 = _errs965 === errors;
-                valid265 = valid265 || _valid27;
-                const _errs967 = errors;
-                if (!validate21(data322, { instancePath: instancePath + "/machine/signals/tool-present", parentData: data317, parentDataProperty: "tool-present", rootData, dynamicAnchors })) {
+                var _valid26 = _errs962 === errors;
+                valid264 = valid264 || _valid26;
+                const _errs964 = errors;
+                if (!validate21(data322, { instancePath: instancePath + "/machine/signals/clamped", parentData: data318, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid27 = _errs967 === errors;
-                valid265 = valid265 || _valid27;
-                if (!valid265) {
-                  const err824 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid26 = _errs964 === errors;
+                valid264 = valid264 || _valid26;
+                if (!valid264) {
+                  const err822 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err824];
+                    vErrors = [err822];
                   } else {
-                    vErrors.push(err824);
+                    vErrors.push(err822);
                   }
                   errors++;
                 } else {
-                  errors = _errs964;
+                  errors = _errs961;
                   if (vErrors !== null) {
-                    if (_errs964) {
-                      vErrors.length = _errs964;
+                    if (_errs961) {
+                      vErrors.length = _errs961;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data317.air !== void 0) {
-                let data323 = data317.air;
-                const _errs969 = errors;
-                let valid266 = false;
-                const _errs970 = errors;
+              if (data318["tool-present"] !== void 0) {
+                let data323 = data318["tool-present"];
+                const _errs966 = errors;
+                let valid265 = false;
+                const _errs967 = errors;
                 if (!(typeof data323 == "number" && (!(data323 % 1) && !isNaN(data323)) && isFinite(data323))) {
-                  const err825 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err823 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err825];
+                    vErrors = [err823];
                   } else {
-                    vErrors.push(err825);
+                    vErrors.push(err823);
                   }
                   errors++;
                 }
                 if (typeof data323 == "number" && isFinite(data323)) {
                   if (data323 > 9999 || isNaN(data323)) {
-                    const err826 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err824 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err826];
+                      vErrors = [err824];
                     } else {
-                      vErrors.push(err826);
+                      vErrors.push(err824);
                     }
                     errors++;
                   }
                   if (data323 < 0 || isNaN(data323)) {
-                    const err827 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err825 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err827];
+                      vErrors = [err825];
                     } else {
-                      vErrors.push(err827);
+                      vErrors.push(err825);
                     }
                     errors++;
                   }
                 }
-                var _valid28 = _errs970 === errors;
-                valid266 = valid266 || _valid28;
-                const _errs972 = errors;
-                if (!validate21(data323, { instancePath: instancePath + "/machine/signals/air", parentData: data317, parentDataProperty: "air", rootData, dynamicAnchors })) {
+                var _valid27 = _errs967 === errors;
+                valid265 = valid265 || _valid27;
+                const _errs969 = errors;
+                if (!validate21(data323, { instancePath: instancePath + "/machine/signals/tool-present", parentData: data318, parentDataProperty: "tool-present", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid28 = _errs972 === errors;
-                valid266 = valid266 || _valid28;
-                if (!valid266) {
-                  const err828 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid27 = _errs969 === errors;
+                valid265 = valid265 || _valid27;
+                if (!valid265) {
+                  const err826 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err828];
+                    vErrors = [err826];
                   } else {
-                    vErrors.push(err828);
+                    vErrors.push(err826);
                   }
                   errors++;
                 } else {
-                  errors = _errs969;
+                  errors = _errs966;
                   if (vErrors !== null) {
-                    if (_errs969) {
-                      vErrors.length = _errs969;
+                    if (_errs966) {
+                      vErrors.length = _errs966;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data317["hold-down"] !== void 0) {
-                let data324 = data317["hold-down"];
-                const _errs974 = errors;
-                let valid267 = false;
-                const _errs975 = errors;
+              if (data318.air !== void 0) {
+                let data324 = data318.air;
+                const _errs971 = errors;
+                let valid266 = false;
+                const _errs972 = errors;
                 if (!(typeof data324 == "number" && (!(data324 % 1) && !isNaN(data324)) && isFinite(data324))) {
-                  const err829 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err827 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err829];
+                    vErrors = [err827];
                   } else {
-                    vErrors.push(err829);
+                    vErrors.push(err827);
                   }
                   errors++;
                 }
                 if (typeof data324 == "number" && isFinite(data324)) {
                   if (data324 > 9999 || isNaN(data324)) {
-                    const err830 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err828 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err830];
+                      vErrors = [err828];
                     } else {
-                      vErrors.push(err830);
+                      vErrors.push(err828);
                     }
                     errors++;
                   }
                   if (data324 < 0 || isNaN(data324)) {
-                    const err831 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err829 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err831];
+                      vErrors = [err829];
                     } else {
-                      vErrors.push(err831);
+                      vErrors.push(err829);
                     }
                     errors++;
                   }
                 }
-                var _valid29 = _errs975 === errors;
-                valid267 = valid267 || _valid29;
-                const _errs977 = errors;
-                if (!validate21(data324, { instancePath: instancePath + "/machine/signals/hold-down", parentData: data317, parentDataProperty: "hold-down", rootData, dynamicAnchors })) {
+                var _valid28 = _errs972 === errors;
+                valid266 = valid266 || _valid28;
+                const _errs974 = errors;
+                if (!validate21(data324, { instancePath: instancePath + "/machine/signals/air", parentData: data318, parentDataProperty: "air", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid29 = _errs977 === errors;
-                valid267 = valid267 || _valid29;
-                if (!valid267) {
-                  const err832 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid28 = _errs974 === errors;
+                valid266 = valid266 || _valid28;
+                if (!valid266) {
+                  const err830 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err832];
+                    vErrors = [err830];
                   } else {
-                    vErrors.push(err832);
+                    vErrors.push(err830);
                   }
                   errors++;
                 } else {
-                  errors = _errs974;
+                  errors = _errs971;
                   if (vErrors !== null) {
-                    if (_errs974) {
-                      vErrors.length = _errs974;
+                    if (_errs971) {
+                      vErrors.length = _errs971;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data318["hold-down"] !== void 0) {
+                let data325 = data318["hold-down"];
+                const _errs976 = errors;
+                let valid267 = false;
+                const _errs977 = errors;
+                if (!(typeof data325 == "number" && (!(data325 % 1) && !isNaN(data325)) && isFinite(data325))) {
+                  const err831 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  if (vErrors === null) {
+                    vErrors = [err831];
+                  } else {
+                    vErrors.push(err831);
+                  }
+                  errors++;
+                }
+                if (typeof data325 == "number" && isFinite(data325)) {
+                  if (data325 > 9999 || isNaN(data325)) {
+                    const err832 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err832];
+                    } else {
+                      vErrors.push(err832);
+                    }
+                    errors++;
+                  }
+                  if (data325 < 0 || isNaN(data325)) {
+                    const err833 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err833];
+                    } else {
+                      vErrors.push(err833);
+                    }
+                    errors++;
+                  }
+                }
+                var _valid29 = _errs977 === errors;
+                valid267 = valid267 || _valid29;
+                const _errs979 = errors;
+                if (!validate21(data325, { instancePath: instancePath + "/machine/signals/hold-down", parentData: data318, parentDataProperty: "hold-down", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid29 = _errs979 === errors;
+                valid267 = valid267 || _valid29;
+                if (!valid267) {
+                  const err834 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err834];
+                  } else {
+                    vErrors.push(err834);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs976;
+                  if (vErrors !== null) {
+                    if (_errs976) {
+                      vErrors.length = _errs976;
                     } else {
                       vErrors = null;
                     }
@@ -10082,42 +10103,21 @@ var compiled = (() => {
                 }
               }
             } else {
-              const err833 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err835 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err833];
+                vErrors = [err835];
               } else {
-                vErrors.push(err833);
+                vErrors.push(err835);
               }
               errors++;
             }
           }
-          if (data296.waits !== void 0) {
-            let data325 = data296.waits;
-            if (data325 && typeof data325 == "object" && !Array.isArray(data325)) {
-              for (const key51 in data325) {
+          if (data297.waits !== void 0) {
+            let data326 = data297.waits;
+            if (data326 && typeof data326 == "object" && !Array.isArray(data326)) {
+              for (const key51 in data326) {
                 if (!(key51 === "on-timeout")) {
-                  const err834 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key51 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err834];
-                  } else {
-                    vErrors.push(err834);
-                  }
-                  errors++;
-                }
-              }
-              if (data325["on-timeout"] !== void 0) {
-                let data326 = data325["on-timeout"];
-                if (typeof data326 !== "string") {
-                  const err835 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err835];
-                  } else {
-                    vErrors.push(err835);
-                  }
-                  errors++;
-                }
-                if (!(data326 === "alarm" || data326 === "continues")) {
-                  const err836 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.waits.properties["on-timeout"].enum }, message: "must be equal to one of the allowed values" };
+                  const err836 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key51 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err836];
                   } else {
@@ -10126,29 +10126,29 @@ var compiled = (() => {
                   errors++;
                 }
               }
+              if (data326["on-timeout"] !== void 0) {
+                let data327 = data326["on-timeout"];
+                if (typeof data327 !== "string") {
+                  const err837 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err837];
+                  } else {
+                    vErrors.push(err837);
+                  }
+                  errors++;
+                }
+                if (!(data327 === "alarm" || data327 === "continues")) {
+                  const err838 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.waits.properties["on-timeout"].enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err838];
+                  } else {
+                    vErrors.push(err838);
+                  }
+                  errors++;
+                }
+              }
             } else {
-              const err837 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err837];
-              } else {
-                vErrors.push(err837);
-              }
-              errors++;
-            }
-          }
-          if (data296.swap !== void 0) {
-            let data327 = data296.swap;
-            if (typeof data327 !== "string") {
-              const err838 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err838];
-              } else {
-                vErrors.push(err838);
-              }
-              errors++;
-            }
-            if (!(data327 === "controller" || data327 === "rack" || data327 === "operator")) {
-              const err839 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.swap.enum }, message: "must be equal to one of the allowed values" };
+              const err839 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err839];
               } else {
@@ -10157,33 +10157,33 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data296["change-effects"] !== void 0) {
-            let data328 = data296["change-effects"];
-            if (data328 && typeof data328 == "object" && !Array.isArray(data328)) {
-              for (const key52 in data328) {
-                if (!(key52 === "position" || key52 === "spindle" || key52 === "coolant" || key52 === "length-offset")) {
-                  const err840 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key52 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err840];
-                  } else {
-                    vErrors.push(err840);
-                  }
-                  errors++;
-                }
+          if (data297.swap !== void 0) {
+            let data328 = data297.swap;
+            if (typeof data328 !== "string") {
+              const err840 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err840];
+              } else {
+                vErrors.push(err840);
               }
-              if (data328.position !== void 0) {
-                let data329 = data328.position;
-                if (typeof data329 !== "string") {
-                  const err841 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err841];
-                  } else {
-                    vErrors.push(err841);
-                  }
-                  errors++;
-                }
-                if (!(data329 === "unchanged" || data329 === "unknown" || data329 === "swap-height")) {
-                  const err842 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
+              errors++;
+            }
+            if (!(data328 === "controller" || data328 === "rack" || data328 === "operator")) {
+              const err841 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.swap.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err841];
+              } else {
+                vErrors.push(err841);
+              }
+              errors++;
+            }
+          }
+          if (data297["change-effects"] !== void 0) {
+            let data329 = data297["change-effects"];
+            if (data329 && typeof data329 == "object" && !Array.isArray(data329)) {
+              for (const key52 in data329) {
+                if (!(key52 === "position" || key52 === "spindle" || key52 === "coolant" || key52 === "length-offset")) {
+                  const err842 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key52 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err842];
                   } else {
@@ -10192,10 +10192,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data328.spindle !== void 0) {
-                let data330 = data328.spindle;
+              if (data329.position !== void 0) {
+                let data330 = data329.position;
                 if (typeof data330 !== "string") {
-                  const err843 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err843 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err843];
                   } else {
@@ -10203,8 +10203,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data330 === "unchanged" || data330 === "stopped" || data330 === "restarts")) {
-                  const err844 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data330 === "unchanged" || data330 === "unknown" || data330 === "swap-height")) {
+                  const err844 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err844];
                   } else {
@@ -10213,10 +10213,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data328.coolant !== void 0) {
-                let data331 = data328.coolant;
+              if (data329.spindle !== void 0) {
+                let data331 = data329.spindle;
                 if (typeof data331 !== "string") {
-                  const err845 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err845 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err845];
                   } else {
@@ -10224,8 +10224,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data331 === "unchanged" || data331 === "off")) {
-                  const err846 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data331 === "unchanged" || data331 === "stopped" || data331 === "restarts")) {
+                  const err846 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err846];
                   } else {
@@ -10234,10 +10234,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data328["length-offset"] !== void 0) {
-                let data332 = data328["length-offset"];
+              if (data329.coolant !== void 0) {
+                let data332 = data329.coolant;
                 if (typeof data332 !== "string") {
-                  const err847 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err847 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err847];
                   } else {
@@ -10245,8 +10245,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data332 === "unchanged" || data332 === "active" || data332 === "cancelled")) {
-                  const err848 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                if (!(data332 === "unchanged" || data332 === "off")) {
+                  const err848 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err848];
                   } else {
@@ -10255,22 +10255,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err849 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err849];
-              } else {
-                vErrors.push(err849);
-              }
-              errors++;
-            }
-          }
-          if (data296["measure-effects"] !== void 0) {
-            let data333 = data296["measure-effects"];
-            if (data333 && typeof data333 == "object" && !Array.isArray(data333)) {
-              for (const key53 in data333) {
-                if (!(key53 === "position" || key53 === "spindle" || key53 === "coolant" || key53 === "length-offset")) {
-                  const err850 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key53 }, message: "must NOT have additional properties" };
+              if (data329["length-offset"] !== void 0) {
+                let data333 = data329["length-offset"];
+                if (typeof data333 !== "string") {
+                  const err849 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err849];
+                  } else {
+                    vErrors.push(err849);
+                  }
+                  errors++;
+                }
+                if (!(data333 === "unchanged" || data333 === "active" || data333 === "cancelled")) {
+                  const err850 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err850];
                   } else {
@@ -10279,19 +10276,22 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data333.position !== void 0) {
-                let data334 = data333.position;
-                if (typeof data334 !== "string") {
-                  const err851 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err851];
-                  } else {
-                    vErrors.push(err851);
-                  }
-                  errors++;
-                }
-                if (!(data334 === "unchanged" || data334 === "unknown" || data334 === "swap-height")) {
-                  const err852 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err851 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err851];
+              } else {
+                vErrors.push(err851);
+              }
+              errors++;
+            }
+          }
+          if (data297["measure-effects"] !== void 0) {
+            let data334 = data297["measure-effects"];
+            if (data334 && typeof data334 == "object" && !Array.isArray(data334)) {
+              for (const key53 in data334) {
+                if (!(key53 === "position" || key53 === "spindle" || key53 === "coolant" || key53 === "length-offset")) {
+                  const err852 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key53 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err852];
                   } else {
@@ -10300,10 +10300,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data333.spindle !== void 0) {
-                let data335 = data333.spindle;
+              if (data334.position !== void 0) {
+                let data335 = data334.position;
                 if (typeof data335 !== "string") {
-                  const err853 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err853 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err853];
                   } else {
@@ -10311,8 +10311,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data335 === "unchanged" || data335 === "stopped")) {
-                  const err854 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data335 === "unchanged" || data335 === "unknown" || data335 === "swap-height")) {
+                  const err854 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err854];
                   } else {
@@ -10321,10 +10321,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data333.coolant !== void 0) {
-                let data336 = data333.coolant;
+              if (data334.spindle !== void 0) {
+                let data336 = data334.spindle;
                 if (typeof data336 !== "string") {
-                  const err855 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err855 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err855];
                   } else {
@@ -10332,8 +10332,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data336 === "unchanged" || data336 === "off")) {
-                  const err856 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data336 === "unchanged" || data336 === "stopped")) {
+                  const err856 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err856];
                   } else {
@@ -10342,10 +10342,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data333["length-offset"] !== void 0) {
-                let data337 = data333["length-offset"];
+              if (data334.coolant !== void 0) {
+                let data337 = data334.coolant;
                 if (typeof data337 !== "string") {
-                  const err857 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err857 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err857];
                   } else {
@@ -10353,8 +10353,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data337 === "unchanged" || data337 === "active" || data337 === "cancelled")) {
-                  const err858 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                if (!(data337 === "unchanged" || data337 === "off")) {
+                  const err858 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err858];
                   } else {
@@ -10363,22 +10363,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err859 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err859];
-              } else {
-                vErrors.push(err859);
-              }
-              errors++;
-            }
-          }
-          if (data296.retract !== void 0) {
-            let data338 = data296.retract;
-            if (data338 && typeof data338 == "object" && !Array.isArray(data338)) {
-              for (const key54 in data338) {
-                if (!(key54 === "by" || key54 === "z" || key54 === "acts-on" || key54 === "cancel-length-first" || key54 === "intermediate" || key54 === "change-position")) {
-                  const err860 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key54 }, message: "must NOT have additional properties" };
+              if (data334["length-offset"] !== void 0) {
+                let data338 = data334["length-offset"];
+                if (typeof data338 !== "string") {
+                  const err859 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err859];
+                  } else {
+                    vErrors.push(err859);
+                  }
+                  errors++;
+                }
+                if (!(data338 === "unchanged" || data338 === "active" || data338 === "cancelled")) {
+                  const err860 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err860];
                   } else {
@@ -10387,19 +10384,22 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data338.by !== void 0) {
-                let data339 = data338.by;
-                if (typeof data339 !== "string") {
-                  const err861 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err861];
-                  } else {
-                    vErrors.push(err861);
-                  }
-                  errors++;
-                }
-                if (!(data339 === "machine-move" || data339 === "reference-return" || data339 === "clearance")) {
-                  const err862 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.by.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err861 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err861];
+              } else {
+                vErrors.push(err861);
+              }
+              errors++;
+            }
+          }
+          if (data297.retract !== void 0) {
+            let data339 = data297.retract;
+            if (data339 && typeof data339 == "object" && !Array.isArray(data339)) {
+              for (const key54 in data339) {
+                if (!(key54 === "by" || key54 === "z" || key54 === "acts-on" || key54 === "cancel-length-first" || key54 === "intermediate" || key54 === "change-position")) {
+                  const err862 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key54 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err862];
                   } else {
@@ -10408,45 +10408,44 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data338.z !== void 0) {
-                let data340 = data338.z;
-                const _errs1014 = errors;
-                let valid273 = false;
-                const _errs1015 = errors;
-                if (typeof data340 == "number" && isFinite(data340)) {
-                  if (data340 > 1e6 || isNaN(data340)) {
-                    const err863 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err863];
-                    } else {
-                      vErrors.push(err863);
-                    }
-                    errors++;
-                  }
-                  if (data340 < -1e6 || isNaN(data340)) {
-                    const err864 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err864];
-                    } else {
-                      vErrors.push(err864);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err865 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+              if (data339.by !== void 0) {
+                let data340 = data339.by;
+                if (typeof data340 !== "string") {
+                  const err863 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err865];
+                    vErrors = [err863];
                   } else {
-                    vErrors.push(err865);
+                    vErrors.push(err863);
                   }
                   errors++;
                 }
-                var _valid30 = _errs1015 === errors;
-                valid273 = valid273 || _valid30;
+                if (!(data340 === "machine-move" || data340 === "reference-return" || data340 === "clearance")) {
+                  const err864 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.by.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err864];
+                  } else {
+                    vErrors.push(err864);
+                  }
+                  errors++;
+                }
+              }
+              if (data339.z !== void 0) {
+                let data341 = data339.z;
+                const _errs1016 = errors;
+                let valid273 = false;
                 const _errs1017 = errors;
-                if (typeof data340 === "string") {
-                  if (!pattern24.test(data340)) {
-                    const err866 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data341 == "number" && isFinite(data341)) {
+                  if (data341 > 1e6 || isNaN(data341)) {
+                    const err865 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err865];
+                    } else {
+                      vErrors.push(err865);
+                    }
+                    errors++;
+                  }
+                  if (data341 < -1e6 || isNaN(data341)) {
+                    const err866 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err866];
                     } else {
@@ -10455,7 +10454,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err867 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err867 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err867];
                   } else {
@@ -10465,29 +10464,19 @@ var compiled = (() => {
                 }
                 var _valid30 = _errs1017 === errors;
                 valid273 = valid273 || _valid30;
-                if (!valid273) {
-                  const err868 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err868];
-                  } else {
-                    vErrors.push(err868);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1014;
-                  if (vErrors !== null) {
-                    if (_errs1014) {
-                      vErrors.length = _errs1014;
+                const _errs1019 = errors;
+                if (typeof data341 === "string") {
+                  if (!pattern24.test(data341)) {
+                    const err868 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err868];
                     } else {
-                      vErrors = null;
+                      vErrors.push(err868);
                     }
+                    errors++;
                   }
-                }
-              }
-              if (data338["acts-on"] !== void 0) {
-                let data341 = data338["acts-on"];
-                if (typeof data341 !== "string") {
-                  const err869 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                } else {
+                  const err869 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err869];
                   } else {
@@ -10495,20 +10484,31 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data341 === "spindle-nose" || data341 === "tool-tip")) {
-                  const err870 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties["acts-on"].enum }, message: "must be equal to one of the allowed values" };
+                var _valid30 = _errs1019 === errors;
+                valid273 = valid273 || _valid30;
+                if (!valid273) {
+                  const err870 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err870];
                   } else {
                     vErrors.push(err870);
                   }
                   errors++;
+                } else {
+                  errors = _errs1016;
+                  if (vErrors !== null) {
+                    if (_errs1016) {
+                      vErrors.length = _errs1016;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-              if (data338["cancel-length-first"] !== void 0) {
-                let data342 = data338["cancel-length-first"];
+              if (data339["acts-on"] !== void 0) {
+                let data342 = data339["acts-on"];
                 if (typeof data342 !== "string") {
-                  const err871 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err871 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err871];
                   } else {
@@ -10516,8 +10516,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data342 === "yes" || data342 === "no")) {
-                  const err872 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data342 === "spindle-nose" || data342 === "tool-tip")) {
+                  const err872 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties["acts-on"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err872];
                   } else {
@@ -10526,10 +10526,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data338.intermediate !== void 0) {
-                let data343 = data338.intermediate;
+              if (data339["cancel-length-first"] !== void 0) {
+                let data343 = data339["cancel-length-first"];
                 if (typeof data343 !== "string") {
-                  const err873 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err873 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err873];
                   } else {
@@ -10537,8 +10537,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data343 === "none" || data343 === "incremental-zero")) {
-                  const err874 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.intermediate.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data343 === "yes" || data343 === "no")) {
+                  const err874 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err874];
                   } else {
@@ -10547,28 +10547,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data338["change-position"] !== void 0) {
-                if (!validate29(data338["change-position"], { instancePath: instancePath + "/machine/retract/change-position", parentData: data338, parentDataProperty: "change-position", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                  errors = vErrors.length;
+              if (data339.intermediate !== void 0) {
+                let data344 = data339.intermediate;
+                if (typeof data344 !== "string") {
+                  const err875 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err875];
+                  } else {
+                    vErrors.push(err875);
+                  }
+                  errors++;
                 }
-              }
-            } else {
-              const err875 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err875];
-              } else {
-                vErrors.push(err875);
-              }
-              errors++;
-            }
-          }
-          if (data296["length-offset"] !== void 0) {
-            let data345 = data296["length-offset"];
-            if (data345 && typeof data345 == "object" && !Array.isArray(data345)) {
-              for (const key55 in data345) {
-                if (!(key55 === "form" || key55 === "select-moves" || key55 === "cancel-moves")) {
-                  const err876 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key55 }, message: "must NOT have additional properties" };
+                if (!(data344 === "none" || data344 === "incremental-zero")) {
+                  const err876 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.intermediate.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err876];
                   } else {
@@ -10577,19 +10568,28 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data345.form !== void 0) {
-                let data346 = data345.form;
-                if (typeof data346 !== "string") {
-                  const err877 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err877];
-                  } else {
-                    vErrors.push(err877);
-                  }
-                  errors++;
+              if (data339["change-position"] !== void 0) {
+                if (!validate29(data339["change-position"], { instancePath: instancePath + "/machine/retract/change-position", parentData: data339, parentDataProperty: "change-position", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                  errors = vErrors.length;
                 }
-                if (!(data346 === "with-first-z" || data346 === "own-block" || data346 === "in-tool-word" || data346 === "none")) {
-                  const err878 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["length-offset"].properties.form.enum }, message: "must be equal to one of the allowed values" };
+              }
+            } else {
+              const err877 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err877];
+              } else {
+                vErrors.push(err877);
+              }
+              errors++;
+            }
+          }
+          if (data297["length-offset"] !== void 0) {
+            let data346 = data297["length-offset"];
+            if (data346 && typeof data346 == "object" && !Array.isArray(data346)) {
+              for (const key55 in data346) {
+                if (!(key55 === "form" || key55 === "select-moves" || key55 === "cancel-moves")) {
+                  const err878 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key55 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err878];
                   } else {
@@ -10598,10 +10598,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data345["select-moves"] !== void 0) {
-                let data347 = data345["select-moves"];
+              if (data346.form !== void 0) {
+                let data347 = data346.form;
                 if (typeof data347 !== "string") {
-                  const err879 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err879 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err879];
                   } else {
@@ -10609,8 +10609,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data347 === "yes" || data347 === "no")) {
-                  const err880 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data347 === "with-first-z" || data347 === "own-block" || data347 === "in-tool-word" || data347 === "none")) {
+                  const err880 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["length-offset"].properties.form.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err880];
                   } else {
@@ -10619,10 +10619,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data345["cancel-moves"] !== void 0) {
-                let data348 = data345["cancel-moves"];
+              if (data346["select-moves"] !== void 0) {
+                let data348 = data346["select-moves"];
                 if (typeof data348 !== "string") {
-                  const err881 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err881 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err881];
                   } else {
@@ -10631,7 +10631,7 @@ var compiled = (() => {
                   errors++;
                 }
                 if (!(data348 === "yes" || data348 === "no")) {
-                  const err882 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  const err882 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err882];
                   } else {
@@ -10640,29 +10640,29 @@ var compiled = (() => {
                   errors++;
                 }
               }
+              if (data346["cancel-moves"] !== void 0) {
+                let data349 = data346["cancel-moves"];
+                if (typeof data349 !== "string") {
+                  const err883 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err883];
+                  } else {
+                    vErrors.push(err883);
+                  }
+                  errors++;
+                }
+                if (!(data349 === "yes" || data349 === "no")) {
+                  const err884 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err884];
+                  } else {
+                    vErrors.push(err884);
+                  }
+                  errors++;
+                }
+              }
             } else {
-              const err883 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err883];
-              } else {
-                vErrors.push(err883);
-              }
-              errors++;
-            }
-          }
-          if (data296.lengths !== void 0) {
-            let data349 = data296.lengths;
-            if (typeof data349 !== "string") {
-              const err884 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err884];
-              } else {
-                vErrors.push(err884);
-              }
-              errors++;
-            }
-            if (!(data349 === "table" || data349 === "measured" || data349 === "operator")) {
-              const err885 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.lengths.enum }, message: "must be equal to one of the allowed values" };
+              const err885 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err885];
               } else {
@@ -10671,13 +10671,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data296.drawbar !== void 0) {
-            let data350 = data296.drawbar;
-            const _errs1041 = errors;
-            let valid278 = false;
-            const _errs1042 = errors;
+          if (data297.lengths !== void 0) {
+            let data350 = data297.lengths;
             if (typeof data350 !== "string") {
-              const err886 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err886 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err886];
               } else {
@@ -10685,8 +10682,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("none" !== data350) {
-              const err887 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+            if (!(data350 === "table" || data350 === "measured" || data350 === "operator")) {
+              const err887 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.lengths.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err887];
               } else {
@@ -10694,34 +10691,37 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid31 = _errs1042 === errors;
-            valid278 = valid278 || _valid31;
+          }
+          if (data297.drawbar !== void 0) {
+            let data351 = data297.drawbar;
+            const _errs1043 = errors;
+            let valid278 = false;
             const _errs1044 = errors;
-            if (data350 && typeof data350 == "object" && !Array.isArray(data350)) {
-              for (const key56 in data350) {
-                if (!(key56 === "travels" || key56 === "taper-air")) {
-                  const err888 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key56 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err888];
-                  } else {
-                    vErrors.push(err888);
-                  }
-                  errors++;
-                }
+            if (typeof data351 !== "string") {
+              const err888 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err888];
+              } else {
+                vErrors.push(err888);
               }
-              if (data350.travels !== void 0) {
-                let data351 = data350.travels;
-                if (typeof data351 !== "string") {
-                  const err889 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err889];
-                  } else {
-                    vErrors.push(err889);
-                  }
-                  errors++;
-                }
-                if (!(data351 === "clamped" || data351 === "released")) {
-                  const err890 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.drawbar.anyOf[1].properties.travels.enum }, message: "must be equal to one of the allowed values" };
+              errors++;
+            }
+            if ("none" !== data351) {
+              const err889 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err889];
+              } else {
+                vErrors.push(err889);
+              }
+              errors++;
+            }
+            var _valid31 = _errs1044 === errors;
+            valid278 = valid278 || _valid31;
+            const _errs1046 = errors;
+            if (data351 && typeof data351 == "object" && !Array.isArray(data351)) {
+              for (const key56 in data351) {
+                if (!(key56 === "travels" || key56 === "taper-air")) {
+                  const err890 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key56 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err890];
                   } else {
@@ -10730,10 +10730,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data350["taper-air"] !== void 0) {
-                let data352 = data350["taper-air"];
+              if (data351.travels !== void 0) {
+                let data352 = data351.travels;
                 if (typeof data352 !== "string") {
-                  const err891 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err891 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err891];
                   } else {
@@ -10741,8 +10741,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data352 === "yes" || data352 === "no")) {
-                  const err892 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data352 === "clamped" || data352 === "released")) {
+                  const err892 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.drawbar.anyOf[1].properties.travels.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err892];
                   } else {
@@ -10751,43 +10751,29 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err893 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err893];
-              } else {
-                vErrors.push(err893);
-              }
-              errors++;
-            }
-            var _valid31 = _errs1044 === errors;
-            valid278 = valid278 || _valid31;
-            if (!valid278) {
-              const err894 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err894];
-              } else {
-                vErrors.push(err894);
-              }
-              errors++;
-            } else {
-              errors = _errs1041;
-              if (vErrors !== null) {
-                if (_errs1041) {
-                  vErrors.length = _errs1041;
-                } else {
-                  vErrors = null;
+              if (data351["taper-air"] !== void 0) {
+                let data353 = data351["taper-air"];
+                if (typeof data353 !== "string") {
+                  const err893 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err893];
+                  } else {
+                    vErrors.push(err893);
+                  }
+                  errors++;
+                }
+                if (!(data353 === "yes" || data353 === "no")) {
+                  const err894 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err894];
+                  } else {
+                    vErrors.push(err894);
+                  }
+                  errors++;
                 }
               }
-            }
-          }
-          if (data296.rack !== void 0) {
-            let data353 = data296.rack;
-            const _errs1053 = errors;
-            let valid281 = false;
-            const _errs1054 = errors;
-            if (typeof data353 !== "string") {
-              const err895 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            } else {
+              const err895 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err895];
               } else {
@@ -10795,43 +10781,57 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("none" !== data353) {
-              const err896 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+            var _valid31 = _errs1046 === errors;
+            valid278 = valid278 || _valid31;
+            if (!valid278) {
+              const err896 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err896];
               } else {
                 vErrors.push(err896);
               }
               errors++;
-            }
-            var _valid32 = _errs1054 === errors;
-            valid281 = valid281 || _valid32;
-            const _errs1056 = errors;
-            if (data353 && typeof data353 == "object" && !Array.isArray(data353)) {
-              for (const key57 in data353) {
-                if (!func1.call(schema31.properties.machine.properties.rack.anyOf[1].properties, key57)) {
-                  const err897 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key57 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err897];
-                  } else {
-                    vErrors.push(err897);
-                  }
-                  errors++;
+            } else {
+              errors = _errs1043;
+              if (vErrors !== null) {
+                if (_errs1043) {
+                  vErrors.length = _errs1043;
+                } else {
+                  vErrors = null;
                 }
               }
-              if (data353.style !== void 0) {
-                let data354 = data353.style;
-                if (typeof data354 !== "string") {
-                  const err898 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err898];
-                  } else {
-                    vErrors.push(err898);
-                  }
-                  errors++;
-                }
-                if (!(data354 === "drop-in" || data354 === "slide-in")) {
-                  const err899 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.style.enum }, message: "must be equal to one of the allowed values" };
+            }
+          }
+          if (data297.rack !== void 0) {
+            let data354 = data297.rack;
+            const _errs1055 = errors;
+            let valid281 = false;
+            const _errs1056 = errors;
+            if (typeof data354 !== "string") {
+              const err897 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err897];
+              } else {
+                vErrors.push(err897);
+              }
+              errors++;
+            }
+            if ("none" !== data354) {
+              const err898 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err898];
+              } else {
+                vErrors.push(err898);
+              }
+              errors++;
+            }
+            var _valid32 = _errs1056 === errors;
+            valid281 = valid281 || _valid32;
+            const _errs1058 = errors;
+            if (data354 && typeof data354 == "object" && !Array.isArray(data354)) {
+              for (const key57 in data354) {
+                if (!func1.call(schema31.properties.machine.properties.rack.anyOf[1].properties, key57)) {
+                  const err899 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key57 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err899];
                   } else {
@@ -10840,45 +10840,44 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data353["clear-z"] !== void 0) {
-                let data355 = data353["clear-z"];
-                const _errs1063 = errors;
-                let valid284 = false;
-                const _errs1064 = errors;
-                if (typeof data355 == "number" && isFinite(data355)) {
-                  if (data355 > 1e6 || isNaN(data355)) {
-                    const err900 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err900];
-                    } else {
-                      vErrors.push(err900);
-                    }
-                    errors++;
-                  }
-                  if (data355 < -1e6 || isNaN(data355)) {
-                    const err901 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err901];
-                    } else {
-                      vErrors.push(err901);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err902 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+              if (data354.style !== void 0) {
+                let data355 = data354.style;
+                if (typeof data355 !== "string") {
+                  const err900 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err902];
+                    vErrors = [err900];
                   } else {
-                    vErrors.push(err902);
+                    vErrors.push(err900);
                   }
                   errors++;
                 }
-                var _valid33 = _errs1064 === errors;
-                valid284 = valid284 || _valid33;
+                if (!(data355 === "drop-in" || data355 === "slide-in")) {
+                  const err901 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.style.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err901];
+                  } else {
+                    vErrors.push(err901);
+                  }
+                  errors++;
+                }
+              }
+              if (data354["clear-z"] !== void 0) {
+                let data356 = data354["clear-z"];
+                const _errs1065 = errors;
+                let valid284 = false;
                 const _errs1066 = errors;
-                if (typeof data355 === "string") {
-                  if (!pattern24.test(data355)) {
-                    const err903 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data356 == "number" && isFinite(data356)) {
+                  if (data356 > 1e6 || isNaN(data356)) {
+                    const err902 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err902];
+                    } else {
+                      vErrors.push(err902);
+                    }
+                    errors++;
+                  }
+                  if (data356 < -1e6 || isNaN(data356)) {
+                    const err903 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err903];
                     } else {
@@ -10887,7 +10886,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err904 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err904 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err904];
                   } else {
@@ -10897,64 +10896,64 @@ var compiled = (() => {
                 }
                 var _valid33 = _errs1066 === errors;
                 valid284 = valid284 || _valid33;
-                if (!valid284) {
-                  const err905 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                const _errs1068 = errors;
+                if (typeof data356 === "string") {
+                  if (!pattern24.test(data356)) {
+                    const err905 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err905];
+                    } else {
+                      vErrors.push(err905);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err906 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err905];
+                    vErrors = [err906];
                   } else {
-                    vErrors.push(err905);
+                    vErrors.push(err906);
+                  }
+                  errors++;
+                }
+                var _valid33 = _errs1068 === errors;
+                valid284 = valid284 || _valid33;
+                if (!valid284) {
+                  const err907 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err907];
+                  } else {
+                    vErrors.push(err907);
                   }
                   errors++;
                 } else {
-                  errors = _errs1063;
+                  errors = _errs1065;
                   if (vErrors !== null) {
-                    if (_errs1063) {
-                      vErrors.length = _errs1063;
+                    if (_errs1065) {
+                      vErrors.length = _errs1065;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data353["pocket-z"] !== void 0) {
-                let data356 = data353["pocket-z"];
-                const _errs1070 = errors;
+              if (data354["pocket-z"] !== void 0) {
+                let data357 = data354["pocket-z"];
+                const _errs1072 = errors;
                 let valid286 = false;
-                const _errs1071 = errors;
-                if (typeof data356 == "number" && isFinite(data356)) {
-                  if (data356 > 1e6 || isNaN(data356)) {
-                    const err906 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err906];
-                    } else {
-                      vErrors.push(err906);
-                    }
-                    errors++;
-                  }
-                  if (data356 < -1e6 || isNaN(data356)) {
-                    const err907 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err907];
-                    } else {
-                      vErrors.push(err907);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err908 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err908];
-                  } else {
-                    vErrors.push(err908);
-                  }
-                  errors++;
-                }
-                var _valid34 = _errs1071 === errors;
-                valid286 = valid286 || _valid34;
                 const _errs1073 = errors;
-                if (typeof data356 === "string") {
-                  if (!pattern24.test(data356)) {
-                    const err909 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data357 == "number" && isFinite(data357)) {
+                  if (data357 > 1e6 || isNaN(data357)) {
+                    const err908 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err908];
+                    } else {
+                      vErrors.push(err908);
+                    }
+                    errors++;
+                  }
+                  if (data357 < -1e6 || isNaN(data357)) {
+                    const err909 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err909];
                     } else {
@@ -10963,7 +10962,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err910 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err910 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err910];
                   } else {
@@ -10973,64 +10972,64 @@ var compiled = (() => {
                 }
                 var _valid34 = _errs1073 === errors;
                 valid286 = valid286 || _valid34;
-                if (!valid286) {
-                  const err911 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                const _errs1075 = errors;
+                if (typeof data357 === "string") {
+                  if (!pattern24.test(data357)) {
+                    const err911 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err911];
+                    } else {
+                      vErrors.push(err911);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err912 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err911];
+                    vErrors = [err912];
                   } else {
-                    vErrors.push(err911);
+                    vErrors.push(err912);
+                  }
+                  errors++;
+                }
+                var _valid34 = _errs1075 === errors;
+                valid286 = valid286 || _valid34;
+                if (!valid286) {
+                  const err913 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err913];
+                  } else {
+                    vErrors.push(err913);
                   }
                   errors++;
                 } else {
-                  errors = _errs1070;
+                  errors = _errs1072;
                   if (vErrors !== null) {
-                    if (_errs1070) {
-                      vErrors.length = _errs1070;
+                    if (_errs1072) {
+                      vErrors.length = _errs1072;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data353["descend-from"] !== void 0) {
-                let data357 = data353["descend-from"];
-                const _errs1077 = errors;
+              if (data354["descend-from"] !== void 0) {
+                let data358 = data354["descend-from"];
+                const _errs1079 = errors;
                 let valid288 = false;
-                const _errs1078 = errors;
-                if (typeof data357 == "number" && isFinite(data357)) {
-                  if (data357 > 1e6 || isNaN(data357)) {
-                    const err912 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err912];
-                    } else {
-                      vErrors.push(err912);
-                    }
-                    errors++;
-                  }
-                  if (data357 < -1e6 || isNaN(data357)) {
-                    const err913 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err913];
-                    } else {
-                      vErrors.push(err913);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err914 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err914];
-                  } else {
-                    vErrors.push(err914);
-                  }
-                  errors++;
-                }
-                var _valid35 = _errs1078 === errors;
-                valid288 = valid288 || _valid35;
                 const _errs1080 = errors;
-                if (typeof data357 === "string") {
-                  if (!pattern24.test(data357)) {
-                    const err915 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data358 == "number" && isFinite(data358)) {
+                  if (data358 > 1e6 || isNaN(data358)) {
+                    const err914 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err914];
+                    } else {
+                      vErrors.push(err914);
+                    }
+                    errors++;
+                  }
+                  if (data358 < -1e6 || isNaN(data358)) {
+                    const err915 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err915];
                     } else {
@@ -11039,7 +11038,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err916 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err916 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err916];
                   } else {
@@ -11049,64 +11048,64 @@ var compiled = (() => {
                 }
                 var _valid35 = _errs1080 === errors;
                 valid288 = valid288 || _valid35;
-                if (!valid288) {
-                  const err917 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                const _errs1082 = errors;
+                if (typeof data358 === "string") {
+                  if (!pattern24.test(data358)) {
+                    const err917 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err917];
+                    } else {
+                      vErrors.push(err917);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err918 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err917];
+                    vErrors = [err918];
                   } else {
-                    vErrors.push(err917);
+                    vErrors.push(err918);
+                  }
+                  errors++;
+                }
+                var _valid35 = _errs1082 === errors;
+                valid288 = valid288 || _valid35;
+                if (!valid288) {
+                  const err919 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err919];
+                  } else {
+                    vErrors.push(err919);
                   }
                   errors++;
                 } else {
-                  errors = _errs1077;
+                  errors = _errs1079;
                   if (vErrors !== null) {
-                    if (_errs1077) {
-                      vErrors.length = _errs1077;
+                    if (_errs1079) {
+                      vErrors.length = _errs1079;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data353["descend-feed"] !== void 0) {
-                let data358 = data353["descend-feed"];
-                const _errs1084 = errors;
+              if (data354["descend-feed"] !== void 0) {
+                let data359 = data354["descend-feed"];
+                const _errs1086 = errors;
                 let valid290 = false;
-                const _errs1085 = errors;
-                if (typeof data358 == "number" && isFinite(data358)) {
-                  if (data358 > 1e6 || isNaN(data358)) {
-                    const err918 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err918];
-                    } else {
-                      vErrors.push(err918);
-                    }
-                    errors++;
-                  }
-                  if (data358 <= 0 || isNaN(data358)) {
-                    const err919 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err919];
-                    } else {
-                      vErrors.push(err919);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err920 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err920];
-                  } else {
-                    vErrors.push(err920);
-                  }
-                  errors++;
-                }
-                var _valid36 = _errs1085 === errors;
-                valid290 = valid290 || _valid36;
                 const _errs1087 = errors;
-                if (typeof data358 === "string") {
-                  if (!pattern98.test(data358)) {
-                    const err921 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                if (typeof data359 == "number" && isFinite(data359)) {
+                  if (data359 > 1e6 || isNaN(data359)) {
+                    const err920 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err920];
+                    } else {
+                      vErrors.push(err920);
+                    }
+                    errors++;
+                  }
+                  if (data359 <= 0 || isNaN(data359)) {
+                    const err921 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                     if (vErrors === null) {
                       vErrors = [err921];
                     } else {
@@ -11115,7 +11114,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err922 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err922 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err922];
                   } else {
@@ -11125,196 +11124,182 @@ var compiled = (() => {
                 }
                 var _valid36 = _errs1087 === errors;
                 valid290 = valid290 || _valid36;
-                if (!valid290) {
-                  const err923 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                const _errs1089 = errors;
+                if (typeof data359 === "string") {
+                  if (!pattern98.test(data359)) {
+                    const err923 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err923];
+                    } else {
+                      vErrors.push(err923);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err924 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err923];
+                    vErrors = [err924];
                   } else {
-                    vErrors.push(err923);
+                    vErrors.push(err924);
+                  }
+                  errors++;
+                }
+                var _valid36 = _errs1089 === errors;
+                valid290 = valid290 || _valid36;
+                if (!valid290) {
+                  const err925 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err925];
+                  } else {
+                    vErrors.push(err925);
                   }
                   errors++;
                 } else {
-                  errors = _errs1084;
+                  errors = _errs1086;
                   if (vErrors !== null) {
-                    if (_errs1084) {
-                      vErrors.length = _errs1084;
+                    if (_errs1086) {
+                      vErrors.length = _errs1086;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data353.pockets !== void 0) {
-                let data359 = data353.pockets;
-                const _errs1090 = errors;
+              if (data354.pockets !== void 0) {
+                let data360 = data354.pockets;
+                const _errs1092 = errors;
                 let valid291 = false;
-                const _errs1091 = errors;
-                if (data359 && typeof data359 == "object" && !Array.isArray(data359)) {
-                  for (const key58 in data359) {
+                const _errs1093 = errors;
+                if (data360 && typeof data360 == "object" && !Array.isArray(data360)) {
+                  for (const key58 in data360) {
                     if (!(key58 === "first" || key58 === "pitch" || key58 === "count")) {
-                      const err924 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key58 }, message: "must NOT have additional properties" };
+                      const err926 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key58 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
-                        vErrors = [err924];
+                        vErrors = [err926];
                       } else {
-                        vErrors.push(err924);
+                        vErrors.push(err926);
                       }
                       errors++;
                     }
                   }
-                  if (data359.first !== void 0) {
-                    if (!validate31(data359.first, { instancePath: instancePath + "/machine/rack/pockets/first", parentData: data359, parentDataProperty: "first", rootData, dynamicAnchors })) {
+                  if (data360.first !== void 0) {
+                    if (!validate31(data360.first, { instancePath: instancePath + "/machine/rack/pockets/first", parentData: data360, parentDataProperty: "first", rootData, dynamicAnchors })) {
                       vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
                       errors = vErrors.length;
                     }
                   }
-                  if (data359.pitch !== void 0) {
-                    if (!validate31(data359.pitch, { instancePath: instancePath + "/machine/rack/pockets/pitch", parentData: data359, parentDataProperty: "pitch", rootData, dynamicAnchors })) {
+                  if (data360.pitch !== void 0) {
+                    if (!validate31(data360.pitch, { instancePath: instancePath + "/machine/rack/pockets/pitch", parentData: data360, parentDataProperty: "pitch", rootData, dynamicAnchors })) {
                       vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
                       errors = vErrors.length;
                     }
                   }
-                  if (data359.count !== void 0) {
-                    let data362 = data359.count;
-                    if (!(typeof data362 == "number" && (!(data362 % 1) && !isNaN(data362)) && isFinite(data362))) {
-                      const err925 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  if (data360.count !== void 0) {
+                    let data363 = data360.count;
+                    if (!(typeof data363 == "number" && (!(data363 % 1) && !isNaN(data363)) && isFinite(data363))) {
+                      const err927 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                       if (vErrors === null) {
-                        vErrors = [err925];
+                        vErrors = [err927];
                       } else {
-                        vErrors.push(err925);
+                        vErrors.push(err927);
                       }
                       errors++;
                     }
-                    if (typeof data362 == "number" && isFinite(data362)) {
-                      if (data362 > 200 || isNaN(data362)) {
-                        const err926 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/maximum", keyword: "maximum", params: { comparison: "<=", limit: 200 }, message: "must be <= 200" };
+                    if (typeof data363 == "number" && isFinite(data363)) {
+                      if (data363 > 200 || isNaN(data363)) {
+                        const err928 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/maximum", keyword: "maximum", params: { comparison: "<=", limit: 200 }, message: "must be <= 200" };
                         if (vErrors === null) {
-                          vErrors = [err926];
+                          vErrors = [err928];
                         } else {
-                          vErrors.push(err926);
+                          vErrors.push(err928);
                         }
                         errors++;
                       }
-                      if (data362 < 1 || isNaN(data362)) {
-                        const err927 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1" };
+                      if (data363 < 1 || isNaN(data363)) {
+                        const err929 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1" };
                         if (vErrors === null) {
-                          vErrors = [err927];
+                          vErrors = [err929];
                         } else {
-                          vErrors.push(err927);
+                          vErrors.push(err929);
                         }
                         errors++;
                       }
                     }
                   }
                 } else {
-                  const err928 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err930 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
-                    vErrors = [err928];
+                    vErrors = [err930];
                   } else {
-                    vErrors.push(err928);
+                    vErrors.push(err930);
                   }
                   errors++;
                 }
-                var _valid37 = _errs1091 === errors;
+                var _valid37 = _errs1093 === errors;
                 valid291 = valid291 || _valid37;
-                const _errs1098 = errors;
-                if (Array.isArray(data359)) {
-                  if (data359.length > 200) {
-                    const err929 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 200 }, message: "must NOT have more than 200 items" };
+                const _errs1100 = errors;
+                if (Array.isArray(data360)) {
+                  if (data360.length > 200) {
+                    const err931 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 200 }, message: "must NOT have more than 200 items" };
                     if (vErrors === null) {
-                      vErrors = [err929];
+                      vErrors = [err931];
                     } else {
-                      vErrors.push(err929);
+                      vErrors.push(err931);
                     }
                     errors++;
                   }
-                  if (data359.length < 1) {
-                    const err930 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+                  if (data360.length < 1) {
+                    const err932 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
                     if (vErrors === null) {
-                      vErrors = [err930];
+                      vErrors = [err932];
                     } else {
-                      vErrors.push(err930);
+                      vErrors.push(err932);
                     }
                     errors++;
                   }
-                  const len11 = data359.length;
+                  const len11 = data360.length;
                   for (let i13 = 0; i13 < len11; i13++) {
-                    if (!validate31(data359[i13], { instancePath: instancePath + "/machine/rack/pockets/" + i13, parentData: data359, parentDataProperty: i13, rootData, dynamicAnchors })) {
+                    if (!validate31(data360[i13], { instancePath: instancePath + "/machine/rack/pockets/" + i13, parentData: data360, parentDataProperty: i13, rootData, dynamicAnchors })) {
                       vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
                       errors = vErrors.length;
                     }
                   }
                 } else {
-                  const err931 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err933 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err931];
+                    vErrors = [err933];
                   } else {
-                    vErrors.push(err931);
+                    vErrors.push(err933);
                   }
                   errors++;
                 }
-                var _valid37 = _errs1098 === errors;
+                var _valid37 = _errs1100 === errors;
                 valid291 = valid291 || _valid37;
                 if (!valid291) {
-                  const err932 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err932];
-                  } else {
-                    vErrors.push(err932);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1090;
-                  if (vErrors !== null) {
-                    if (_errs1090) {
-                      vErrors.length = _errs1090;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
-                }
-              }
-              if (data353.zone !== void 0) {
-                let data364 = data353.zone;
-                if (data364 && typeof data364 == "object" && !Array.isArray(data364)) {
-                  for (const key59 in data364) {
-                    if (!(key59 === "min" || key59 === "max")) {
-                      const err933 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key59 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err933];
-                      } else {
-                        vErrors.push(err933);
-                      }
-                      errors++;
-                    }
-                  }
-                  if (data364.min !== void 0) {
-                    if (!validate29(data364.min, { instancePath: instancePath + "/machine/rack/zone/min", parentData: data364, parentDataProperty: "min", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                      errors = vErrors.length;
-                    }
-                  }
-                  if (data364.max !== void 0) {
-                    if (!validate29(data364.max, { instancePath: instancePath + "/machine/rack/zone/max", parentData: data364, parentDataProperty: "max", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                      errors = vErrors.length;
-                    }
-                  }
-                } else {
-                  const err934 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err934 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err934];
                   } else {
                     vErrors.push(err934);
                   }
                   errors++;
+                } else {
+                  errors = _errs1092;
+                  if (vErrors !== null) {
+                    if (_errs1092) {
+                      vErrors.length = _errs1092;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-              if (data353.slide !== void 0) {
-                let data367 = data353.slide;
-                if (data367 && typeof data367 == "object" && !Array.isArray(data367)) {
-                  for (const key60 in data367) {
-                    if (!(key60 === "direction" || key60 === "distance" || key60 === "feed")) {
-                      const err935 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key60 }, message: "must NOT have additional properties" };
+              if (data354.zone !== void 0) {
+                let data365 = data354.zone;
+                if (data365 && typeof data365 == "object" && !Array.isArray(data365)) {
+                  for (const key59 in data365) {
+                    if (!(key59 === "min" || key59 === "max")) {
+                      const err935 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key59 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
                         vErrors = [err935];
                       } else {
@@ -11323,19 +11308,34 @@ var compiled = (() => {
                       errors++;
                     }
                   }
-                  if (data367.direction !== void 0) {
-                    let data368 = data367.direction;
-                    if (typeof data368 !== "string") {
-                      const err936 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err936];
-                      } else {
-                        vErrors.push(err936);
-                      }
-                      errors++;
+                  if (data365.min !== void 0) {
+                    if (!validate29(data365.min, { instancePath: instancePath + "/machine/rack/zone/min", parentData: data365, parentDataProperty: "min", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
                     }
-                    if (!(data368 === "+x" || data368 === "-x" || data368 === "+y" || data368 === "-y")) {
-                      const err937 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.slide.properties.direction.enum }, message: "must be equal to one of the allowed values" };
+                  }
+                  if (data365.max !== void 0) {
+                    if (!validate29(data365.max, { instancePath: instancePath + "/machine/rack/zone/max", parentData: data365, parentDataProperty: "max", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                } else {
+                  const err936 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  if (vErrors === null) {
+                    vErrors = [err936];
+                  } else {
+                    vErrors.push(err936);
+                  }
+                  errors++;
+                }
+              }
+              if (data354.slide !== void 0) {
+                let data368 = data354.slide;
+                if (data368 && typeof data368 == "object" && !Array.isArray(data368)) {
+                  for (const key60 in data368) {
+                    if (!(key60 === "direction" || key60 === "distance" || key60 === "feed")) {
+                      const err937 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key60 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
                         vErrors = [err937];
                       } else {
@@ -11344,45 +11344,44 @@ var compiled = (() => {
                       errors++;
                     }
                   }
-                  if (data367.distance !== void 0) {
-                    let data369 = data367.distance;
-                    const _errs1113 = errors;
-                    let valid298 = false;
-                    const _errs1114 = errors;
-                    if (typeof data369 == "number" && isFinite(data369)) {
-                      if (data369 > 1e6 || isNaN(data369)) {
-                        const err938 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err938];
-                        } else {
-                          vErrors.push(err938);
-                        }
-                        errors++;
-                      }
-                      if (data369 < -1e6 || isNaN(data369)) {
-                        const err939 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err939];
-                        } else {
-                          vErrors.push(err939);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err940 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (data368.direction !== void 0) {
+                    let data369 = data368.direction;
+                    if (typeof data369 !== "string") {
+                      const err938 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err940];
+                        vErrors = [err938];
                       } else {
-                        vErrors.push(err940);
+                        vErrors.push(err938);
                       }
                       errors++;
                     }
-                    var _valid38 = _errs1114 === errors;
-                    valid298 = valid298 || _valid38;
+                    if (!(data369 === "+x" || data369 === "-x" || data369 === "+y" || data369 === "-y")) {
+                      const err939 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.slide.properties.direction.enum }, message: "must be equal to one of the allowed values" };
+                      if (vErrors === null) {
+                        vErrors = [err939];
+                      } else {
+                        vErrors.push(err939);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data368.distance !== void 0) {
+                    let data370 = data368.distance;
+                    const _errs1115 = errors;
+                    let valid298 = false;
                     const _errs1116 = errors;
-                    if (typeof data369 === "string") {
-                      if (!pattern24.test(data369)) {
-                        const err941 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (typeof data370 == "number" && isFinite(data370)) {
+                      if (data370 > 1e6 || isNaN(data370)) {
+                        const err940 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err940];
+                        } else {
+                          vErrors.push(err940);
+                        }
+                        errors++;
+                      }
+                      if (data370 < -1e6 || isNaN(data370)) {
+                        const err941 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err941];
                         } else {
@@ -11391,7 +11390,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err942 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err942 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err942];
                       } else {
@@ -11401,64 +11400,64 @@ var compiled = (() => {
                     }
                     var _valid38 = _errs1116 === errors;
                     valid298 = valid298 || _valid38;
-                    if (!valid298) {
-                      const err943 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    const _errs1118 = errors;
+                    if (typeof data370 === "string") {
+                      if (!pattern24.test(data370)) {
+                        const err943 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err943];
+                        } else {
+                          vErrors.push(err943);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err944 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err943];
+                        vErrors = [err944];
                       } else {
-                        vErrors.push(err943);
+                        vErrors.push(err944);
+                      }
+                      errors++;
+                    }
+                    var _valid38 = _errs1118 === errors;
+                    valid298 = valid298 || _valid38;
+                    if (!valid298) {
+                      const err945 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err945];
+                      } else {
+                        vErrors.push(err945);
                       }
                       errors++;
                     } else {
-                      errors = _errs1113;
+                      errors = _errs1115;
                       if (vErrors !== null) {
-                        if (_errs1113) {
-                          vErrors.length = _errs1113;
+                        if (_errs1115) {
+                          vErrors.length = _errs1115;
                         } else {
                           vErrors = null;
                         }
                       }
                     }
                   }
-                  if (data367.feed !== void 0) {
-                    let data370 = data367.feed;
-                    const _errs1120 = errors;
+                  if (data368.feed !== void 0) {
+                    let data371 = data368.feed;
+                    const _errs1122 = errors;
                     let valid300 = false;
-                    const _errs1121 = errors;
-                    if (typeof data370 == "number" && isFinite(data370)) {
-                      if (data370 > 1e6 || isNaN(data370)) {
-                        const err944 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err944];
-                        } else {
-                          vErrors.push(err944);
-                        }
-                        errors++;
-                      }
-                      if (data370 <= 0 || isNaN(data370)) {
-                        const err945 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                        if (vErrors === null) {
-                          vErrors = [err945];
-                        } else {
-                          vErrors.push(err945);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err946 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err946];
-                      } else {
-                        vErrors.push(err946);
-                      }
-                      errors++;
-                    }
-                    var _valid39 = _errs1121 === errors;
-                    valid300 = valid300 || _valid39;
                     const _errs1123 = errors;
-                    if (typeof data370 === "string") {
-                      if (!pattern98.test(data370)) {
-                        const err947 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (typeof data371 == "number" && isFinite(data371)) {
+                      if (data371 > 1e6 || isNaN(data371)) {
+                        const err946 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err946];
+                        } else {
+                          vErrors.push(err946);
+                        }
+                        errors++;
+                      }
+                      if (data371 <= 0 || isNaN(data371)) {
+                        const err947 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                         if (vErrors === null) {
                           vErrors = [err947];
                         } else {
@@ -11467,7 +11466,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err948 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err948 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err948];
                       } else {
@@ -11477,19 +11476,41 @@ var compiled = (() => {
                     }
                     var _valid39 = _errs1123 === errors;
                     valid300 = valid300 || _valid39;
-                    if (!valid300) {
-                      const err949 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    const _errs1125 = errors;
+                    if (typeof data371 === "string") {
+                      if (!pattern98.test(data371)) {
+                        const err949 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                        if (vErrors === null) {
+                          vErrors = [err949];
+                        } else {
+                          vErrors.push(err949);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err950 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err949];
+                        vErrors = [err950];
                       } else {
-                        vErrors.push(err949);
+                        vErrors.push(err950);
+                      }
+                      errors++;
+                    }
+                    var _valid39 = _errs1125 === errors;
+                    valid300 = valid300 || _valid39;
+                    if (!valid300) {
+                      const err951 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err951];
+                      } else {
+                        vErrors.push(err951);
                       }
                       errors++;
                     } else {
-                      errors = _errs1120;
+                      errors = _errs1122;
                       if (vErrors !== null) {
-                        if (_errs1120) {
-                          vErrors.length = _errs1120;
+                        if (_errs1122) {
+                          vErrors.length = _errs1122;
                         } else {
                           vErrors = null;
                         }
@@ -11497,54 +11518,32 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err950 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err952 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
-                    vErrors = [err950];
+                    vErrors = [err952];
                   } else {
-                    vErrors.push(err950);
+                    vErrors.push(err952);
                   }
                   errors++;
                 }
               }
-              if (data353.widest !== void 0) {
-                let data371 = data353.widest;
-                const _errs1127 = errors;
+              if (data354.widest !== void 0) {
+                let data372 = data354.widest;
+                const _errs1129 = errors;
                 let valid302 = false;
-                const _errs1128 = errors;
-                if (typeof data371 == "number" && isFinite(data371)) {
-                  if (data371 > 1e6 || isNaN(data371)) {
-                    const err951 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err951];
-                    } else {
-                      vErrors.push(err951);
-                    }
-                    errors++;
-                  }
-                  if (data371 < 0 || isNaN(data371)) {
-                    const err952 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err952];
-                    } else {
-                      vErrors.push(err952);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err953 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err953];
-                  } else {
-                    vErrors.push(err953);
-                  }
-                  errors++;
-                }
-                var _valid40 = _errs1128 === errors;
-                valid302 = valid302 || _valid40;
                 const _errs1130 = errors;
-                if (typeof data371 === "string") {
-                  if (!pattern22.test(data371)) {
-                    const err954 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data372 == "number" && isFinite(data372)) {
+                  if (data372 > 1e6 || isNaN(data372)) {
+                    const err953 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err953];
+                    } else {
+                      vErrors.push(err953);
+                    }
+                    errors++;
+                  }
+                  if (data372 < 0 || isNaN(data372)) {
+                    const err954 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err954];
                     } else {
@@ -11553,7 +11552,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err955 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err955 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err955];
                   } else {
@@ -11563,64 +11562,64 @@ var compiled = (() => {
                 }
                 var _valid40 = _errs1130 === errors;
                 valid302 = valid302 || _valid40;
-                if (!valid302) {
-                  const err956 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                const _errs1132 = errors;
+                if (typeof data372 === "string") {
+                  if (!pattern22.test(data372)) {
+                    const err956 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err956];
+                    } else {
+                      vErrors.push(err956);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err957 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err956];
+                    vErrors = [err957];
                   } else {
-                    vErrors.push(err956);
+                    vErrors.push(err957);
+                  }
+                  errors++;
+                }
+                var _valid40 = _errs1132 === errors;
+                valid302 = valid302 || _valid40;
+                if (!valid302) {
+                  const err958 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err958];
+                  } else {
+                    vErrors.push(err958);
                   }
                   errors++;
                 } else {
-                  errors = _errs1127;
+                  errors = _errs1129;
                   if (vErrors !== null) {
-                    if (_errs1127) {
-                      vErrors.length = _errs1127;
+                    if (_errs1129) {
+                      vErrors.length = _errs1129;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data353.longest !== void 0) {
-                let data372 = data353.longest;
-                const _errs1134 = errors;
+              if (data354.longest !== void 0) {
+                let data373 = data354.longest;
+                const _errs1136 = errors;
                 let valid304 = false;
-                const _errs1135 = errors;
-                if (typeof data372 == "number" && isFinite(data372)) {
-                  if (data372 > 1e6 || isNaN(data372)) {
-                    const err957 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err957];
-                    } else {
-                      vErrors.push(err957);
-                    }
-                    errors++;
-                  }
-                  if (data372 < 0 || isNaN(data372)) {
-                    const err958 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err958];
-                    } else {
-                      vErrors.push(err958);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err959 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err959];
-                  } else {
-                    vErrors.push(err959);
-                  }
-                  errors++;
-                }
-                var _valid41 = _errs1135 === errors;
-                valid304 = valid304 || _valid41;
                 const _errs1137 = errors;
-                if (typeof data372 === "string") {
-                  if (!pattern22.test(data372)) {
-                    const err960 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data373 == "number" && isFinite(data373)) {
+                  if (data373 > 1e6 || isNaN(data373)) {
+                    const err959 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err959];
+                    } else {
+                      vErrors.push(err959);
+                    }
+                    errors++;
+                  }
+                  if (data373 < 0 || isNaN(data373)) {
+                    const err960 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err960];
                     } else {
@@ -11629,7 +11628,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err961 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err961 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err961];
                   } else {
@@ -11639,29 +11638,19 @@ var compiled = (() => {
                 }
                 var _valid41 = _errs1137 === errors;
                 valid304 = valid304 || _valid41;
-                if (!valid304) {
-                  const err962 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err962];
-                  } else {
-                    vErrors.push(err962);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1134;
-                  if (vErrors !== null) {
-                    if (_errs1134) {
-                      vErrors.length = _errs1134;
+                const _errs1139 = errors;
+                if (typeof data373 === "string") {
+                  if (!pattern22.test(data373)) {
+                    const err962 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err962];
                     } else {
-                      vErrors = null;
+                      vErrors.push(err962);
                     }
+                    errors++;
                   }
-                }
-              }
-              if (data353.cover !== void 0) {
-                let data373 = data353.cover;
-                if (typeof data373 !== "string") {
-                  const err963 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                } else {
+                  const err963 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err963];
                   } else {
@@ -11669,43 +11658,54 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data373 === "yes" || data373 === "no")) {
-                  const err964 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                var _valid41 = _errs1139 === errors;
+                valid304 = valid304 || _valid41;
+                if (!valid304) {
+                  const err964 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err964];
                   } else {
                     vErrors.push(err964);
                   }
                   errors++;
-                }
-              }
-              if (data353["at-end"] !== void 0) {
-                let data374 = data353["at-end"];
-                if (data374 && typeof data374 == "object" && !Array.isArray(data374)) {
-                  for (const key61 in data374) {
-                    if (!(key61 === "tool")) {
-                      const err965 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key61 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err965];
-                      } else {
-                        vErrors.push(err965);
-                      }
-                      errors++;
+                } else {
+                  errors = _errs1136;
+                  if (vErrors !== null) {
+                    if (_errs1136) {
+                      vErrors.length = _errs1136;
+                    } else {
+                      vErrors = null;
                     }
                   }
-                  if (data374.tool !== void 0) {
-                    let data375 = data374.tool;
-                    if (typeof data375 !== "string") {
-                      const err966 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err966];
-                      } else {
-                        vErrors.push(err966);
-                      }
-                      errors++;
-                    }
-                    if (!(data375 === "return" || data375 === "keep")) {
-                      const err967 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties["at-end"].properties.tool.enum }, message: "must be equal to one of the allowed values" };
+                }
+              }
+              if (data354.cover !== void 0) {
+                let data374 = data354.cover;
+                if (typeof data374 !== "string") {
+                  const err965 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err965];
+                  } else {
+                    vErrors.push(err965);
+                  }
+                  errors++;
+                }
+                if (!(data374 === "yes" || data374 === "no")) {
+                  const err966 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err966];
+                  } else {
+                    vErrors.push(err966);
+                  }
+                  errors++;
+                }
+              }
+              if (data354["at-end"] !== void 0) {
+                let data375 = data354["at-end"];
+                if (data375 && typeof data375 == "object" && !Array.isArray(data375)) {
+                  for (const key61 in data375) {
+                    if (!(key61 === "tool")) {
+                      const err967 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key61 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
                         vErrors = [err967];
                       } else {
@@ -11714,168 +11714,168 @@ var compiled = (() => {
                       errors++;
                     }
                   }
+                  if (data375.tool !== void 0) {
+                    let data376 = data375.tool;
+                    if (typeof data376 !== "string") {
+                      const err968 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err968];
+                      } else {
+                        vErrors.push(err968);
+                      }
+                      errors++;
+                    }
+                    if (!(data376 === "return" || data376 === "keep")) {
+                      const err969 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties["at-end"].properties.tool.enum }, message: "must be equal to one of the allowed values" };
+                      if (vErrors === null) {
+                        vErrors = [err969];
+                      } else {
+                        vErrors.push(err969);
+                      }
+                      errors++;
+                    }
+                  }
                 } else {
-                  const err968 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err970 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
-                    vErrors = [err968];
+                    vErrors = [err970];
                   } else {
-                    vErrors.push(err968);
+                    vErrors.push(err970);
                   }
                   errors++;
                 }
               }
             } else {
-              const err969 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err971 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err969];
+                vErrors = [err971];
               } else {
-                vErrors.push(err969);
+                vErrors.push(err971);
               }
               errors++;
             }
-            var _valid32 = _errs1056 === errors;
+            var _valid32 = _errs1058 === errors;
             valid281 = valid281 || _valid32;
             if (!valid281) {
-              const err970 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              const err972 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
-                vErrors = [err970];
+                vErrors = [err972];
               } else {
-                vErrors.push(err970);
+                vErrors.push(err972);
               }
               errors++;
             } else {
-              errors = _errs1053;
+              errors = _errs1055;
               if (vErrors !== null) {
-                if (_errs1053) {
-                  vErrors.length = _errs1053;
+                if (_errs1055) {
+                  vErrors.length = _errs1055;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data296.park !== void 0) {
-            if (!validate31(data296.park, { instancePath: instancePath + "/machine/park", parentData: data296, parentDataProperty: "park", rootData, dynamicAnchors })) {
+          if (data297.park !== void 0) {
+            if (!validate31(data297.park, { instancePath: instancePath + "/machine/park", parentData: data297, parentDataProperty: "park", rootData, dynamicAnchors })) {
               vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
               errors = vErrors.length;
             }
           }
-          if (data296.outputs !== void 0) {
-            let data377 = data296.outputs;
-            if (data377 && typeof data377 == "object" && !Array.isArray(data377)) {
-              for (const key62 in data377) {
+          if (data297.outputs !== void 0) {
+            let data378 = data297.outputs;
+            if (data378 && typeof data378 == "object" && !Array.isArray(data378)) {
+              for (const key62 in data378) {
                 if (!pattern104.test(key62)) {
-                  const err971 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key62 }, message: "must NOT have additional properties" };
+                  const err973 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key62 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err971];
+                    vErrors = [err973];
                   } else {
-                    vErrors.push(err971);
+                    vErrors.push(err973);
                   }
                   errors++;
                 }
               }
-              for (const key63 in data377) {
+              for (const key63 in data378) {
                 if (pattern104.test(key63)) {
-                  let data378 = data377[key63];
-                  if (data378 && typeof data378 == "object" && !Array.isArray(data378)) {
-                    for (const key64 in data378) {
+                  let data379 = data378[key63];
+                  if (data379 && typeof data379 == "object" && !Array.isArray(data379)) {
+                    for (const key64 in data379) {
                       if (!(key64 === "number" || key64 === "during")) {
-                        const err972 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key64 }, message: "must NOT have additional properties" };
+                        const err974 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key64 }, message: "must NOT have additional properties" };
                         if (vErrors === null) {
-                          vErrors = [err972];
+                          vErrors = [err974];
                         } else {
-                          vErrors.push(err972);
+                          vErrors.push(err974);
                         }
                         errors++;
                       }
                     }
-                    if (data378.number !== void 0) {
-                      let data379 = data378.number;
-                      if (!(typeof data379 == "number" && (!(data379 % 1) && !isNaN(data379)) && isFinite(data379))) {
-                        const err973 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                    if (data379.number !== void 0) {
+                      let data380 = data379.number;
+                      if (!(typeof data380 == "number" && (!(data380 % 1) && !isNaN(data380)) && isFinite(data380))) {
+                        const err975 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                         if (vErrors === null) {
-                          vErrors = [err973];
+                          vErrors = [err975];
                         } else {
-                          vErrors.push(err973);
+                          vErrors.push(err975);
                         }
                         errors++;
                       }
-                      if (typeof data379 == "number" && isFinite(data379)) {
-                        if (data379 > 9999 || isNaN(data379)) {
-                          const err974 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                      if (typeof data380 == "number" && isFinite(data380)) {
+                        if (data380 > 9999 || isNaN(data380)) {
+                          const err976 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                           if (vErrors === null) {
-                            vErrors = [err974];
+                            vErrors = [err976];
                           } else {
-                            vErrors.push(err974);
+                            vErrors.push(err976);
                           }
                           errors++;
                         }
-                        if (data379 < 0 || isNaN(data379)) {
-                          const err975 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                        if (data380 < 0 || isNaN(data380)) {
+                          const err977 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                           if (vErrors === null) {
-                            vErrors = [err975];
+                            vErrors = [err977];
                           } else {
-                            vErrors.push(err975);
+                            vErrors.push(err977);
                           }
                           errors++;
                         }
                       }
                     }
-                    if (data378.during !== void 0) {
-                      let data380 = data378.during;
-                      if (typeof data380 !== "string") {
-                        const err976 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (data379.during !== void 0) {
+                      let data381 = data379.during;
+                      if (typeof data381 !== "string") {
+                        const err978 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                         if (vErrors === null) {
-                          vErrors = [err976];
+                          vErrors = [err978];
                         } else {
-                          vErrors.push(err976);
+                          vErrors.push(err978);
                         }
                         errors++;
                       }
-                      if (!(data380 === "cutting" || data380 === "program")) {
-                        const err977 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.outputs.patternProperties["^[a-z][a-z0-9-]{0,30}$"].properties.during.enum }, message: "must be equal to one of the allowed values" };
+                      if (!(data381 === "cutting" || data381 === "program")) {
+                        const err979 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.outputs.patternProperties["^[a-z][a-z0-9-]{0,30}$"].properties.during.enum }, message: "must be equal to one of the allowed values" };
                         if (vErrors === null) {
-                          vErrors = [err977];
+                          vErrors = [err979];
                         } else {
-                          vErrors.push(err977);
+                          vErrors.push(err979);
                         }
                         errors++;
                       }
                     }
                   } else {
-                    const err978 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                    const err980 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                     if (vErrors === null) {
-                      vErrors = [err978];
+                      vErrors = [err980];
                     } else {
-                      vErrors.push(err978);
+                      vErrors.push(err980);
                     }
                     errors++;
                   }
                 }
               }
             } else {
-              const err979 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err979];
-              } else {
-                vErrors.push(err979);
-              }
-              errors++;
-            }
-          }
-          if (data296.hood !== void 0) {
-            let data381 = data296.hood;
-            if (typeof data381 !== "string") {
-              const err980 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err980];
-              } else {
-                vErrors.push(err980);
-              }
-              errors++;
-            }
-            if (!(data381 === "yes" || data381 === "no")) {
-              const err981 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              const err981 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err981];
               } else {
@@ -11884,42 +11884,45 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data296["keep-out"] !== void 0) {
-            let data382 = data296["keep-out"];
-            if (Array.isArray(data382)) {
-              if (data382.length > 50) {
-                const err982 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/maxItems", keyword: "maxItems", params: { limit: 50 }, message: "must NOT have more than 50 items" };
+          if (data297.hood !== void 0) {
+            let data382 = data297.hood;
+            if (typeof data382 !== "string") {
+              const err982 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err982];
+              } else {
+                vErrors.push(err982);
+              }
+              errors++;
+            }
+            if (!(data382 === "yes" || data382 === "no")) {
+              const err983 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err983];
+              } else {
+                vErrors.push(err983);
+              }
+              errors++;
+            }
+          }
+          if (data297["keep-out"] !== void 0) {
+            let data383 = data297["keep-out"];
+            if (Array.isArray(data383)) {
+              if (data383.length > 50) {
+                const err984 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/maxItems", keyword: "maxItems", params: { limit: 50 }, message: "must NOT have more than 50 items" };
                 if (vErrors === null) {
-                  vErrors = [err982];
+                  vErrors = [err984];
                 } else {
-                  vErrors.push(err982);
+                  vErrors.push(err984);
                 }
                 errors++;
               }
-              const len12 = data382.length;
+              const len12 = data383.length;
               for (let i14 = 0; i14 < len12; i14++) {
-                let data383 = data382[i14];
-                if (data383 && typeof data383 == "object" && !Array.isArray(data383)) {
-                  if (data383.name === void 0) {
-                    const err983 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'" };
-                    if (vErrors === null) {
-                      vErrors = [err983];
-                    } else {
-                      vErrors.push(err983);
-                    }
-                    errors++;
-                  }
-                  if (data383.min === void 0) {
-                    const err984 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "min" }, message: "must have required property 'min'" };
-                    if (vErrors === null) {
-                      vErrors = [err984];
-                    } else {
-                      vErrors.push(err984);
-                    }
-                    errors++;
-                  }
-                  if (data383.max === void 0) {
-                    const err985 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "max" }, message: "must have required property 'max'" };
+                let data384 = data383[i14];
+                if (data384 && typeof data384 == "object" && !Array.isArray(data384)) {
+                  if (data384.name === void 0) {
+                    const err985 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'" };
                     if (vErrors === null) {
                       vErrors = [err985];
                     } else {
@@ -11927,86 +11930,80 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  for (const key65 in data383) {
+                  if (data384.min === void 0) {
+                    const err986 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "min" }, message: "must have required property 'min'" };
+                    if (vErrors === null) {
+                      vErrors = [err986];
+                    } else {
+                      vErrors.push(err986);
+                    }
+                    errors++;
+                  }
+                  if (data384.max === void 0) {
+                    const err987 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "max" }, message: "must have required property 'max'" };
+                    if (vErrors === null) {
+                      vErrors = [err987];
+                    } else {
+                      vErrors.push(err987);
+                    }
+                    errors++;
+                  }
+                  for (const key65 in data384) {
                     if (!(key65 === "name" || key65 === "min" || key65 === "max")) {
-                      const err986 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key65 }, message: "must NOT have additional properties" };
+                      const err988 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key65 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
-                        vErrors = [err986];
+                        vErrors = [err988];
                       } else {
-                        vErrors.push(err986);
+                        vErrors.push(err988);
                       }
                       errors++;
                     }
                   }
-                  if (data383.name !== void 0) {
-                    let data384 = data383.name;
-                    if (typeof data384 === "string") {
-                      if (func2(data384) > 60) {
-                        const err987 = { instancePath: instancePath + "/machine/keep-out/" + i14 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 60 }, message: "must NOT have more than 60 characters" };
+                  if (data384.name !== void 0) {
+                    let data385 = data384.name;
+                    if (typeof data385 === "string") {
+                      if (func2(data385) > 60) {
+                        const err989 = { instancePath: instancePath + "/machine/keep-out/" + i14 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 60 }, message: "must NOT have more than 60 characters" };
                         if (vErrors === null) {
-                          vErrors = [err987];
+                          vErrors = [err989];
                         } else {
-                          vErrors.push(err987);
+                          vErrors.push(err989);
                         }
                         errors++;
                       }
-                      if (func2(data384) < 1) {
-                        const err988 = { instancePath: instancePath + "/machine/keep-out/" + i14 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                      if (func2(data385) < 1) {
+                        const err990 = { instancePath: instancePath + "/machine/keep-out/" + i14 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                         if (vErrors === null) {
-                          vErrors = [err988];
+                          vErrors = [err990];
                         } else {
-                          vErrors.push(err988);
+                          vErrors.push(err990);
                         }
                         errors++;
                       }
                     } else {
-                      const err989 = { instancePath: instancePath + "/machine/keep-out/" + i14 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err991 = { instancePath: instancePath + "/machine/keep-out/" + i14 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err989];
+                        vErrors = [err991];
                       } else {
-                        vErrors.push(err989);
+                        vErrors.push(err991);
                       }
                       errors++;
                     }
                   }
-                  if (data383.min !== void 0) {
-                    if (!validate29(data383.min, { instancePath: instancePath + "/machine/keep-out/" + i14 + "/min", parentData: data383, parentDataProperty: "min", rootData, dynamicAnchors })) {
+                  if (data384.min !== void 0) {
+                    if (!validate29(data384.min, { instancePath: instancePath + "/machine/keep-out/" + i14 + "/min", parentData: data384, parentDataProperty: "min", rootData, dynamicAnchors })) {
                       vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
                       errors = vErrors.length;
                     }
                   }
-                  if (data383.max !== void 0) {
-                    if (!validate29(data383.max, { instancePath: instancePath + "/machine/keep-out/" + i14 + "/max", parentData: data383, parentDataProperty: "max", rootData, dynamicAnchors })) {
+                  if (data384.max !== void 0) {
+                    if (!validate29(data384.max, { instancePath: instancePath + "/machine/keep-out/" + i14 + "/max", parentData: data384, parentDataProperty: "max", rootData, dynamicAnchors })) {
                       vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
                       errors = vErrors.length;
                     }
                   }
                 } else {
-                  const err990 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-                  if (vErrors === null) {
-                    vErrors = [err990];
-                  } else {
-                    vErrors.push(err990);
-                  }
-                  errors++;
-                }
-              }
-            } else {
-              const err991 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-              if (vErrors === null) {
-                vErrors = [err991];
-              } else {
-                vErrors.push(err991);
-              }
-              errors++;
-            }
-          }
-          if (data296.tapping !== void 0) {
-            let data387 = data296.tapping;
-            if (data387 && typeof data387 == "object" && !Array.isArray(data387)) {
-              for (const key66 in data387) {
-                if (!(key66 === "kind" || key66 === "reversal" || key66 === "longhand")) {
-                  const err992 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key66 }, message: "must NOT have additional properties" };
+                  const err992 = { instancePath: instancePath + "/machine/keep-out/" + i14, schemaPath: "#/properties/machine/properties/keep-out/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
                     vErrors = [err992];
                   } else {
@@ -12015,19 +12012,22 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data387.kind !== void 0) {
-                let data388 = data387.kind;
-                if (typeof data388 !== "string") {
-                  const err993 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err993];
-                  } else {
-                    vErrors.push(err993);
-                  }
-                  errors++;
-                }
-                if (!(data388 === "none" || data388 === "floating" || data388 === "synchronised")) {
-                  const err994 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.tapping.properties.kind.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err993 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+              if (vErrors === null) {
+                vErrors = [err993];
+              } else {
+                vErrors.push(err993);
+              }
+              errors++;
+            }
+          }
+          if (data297.tapping !== void 0) {
+            let data388 = data297.tapping;
+            if (data388 && typeof data388 == "object" && !Array.isArray(data388)) {
+              for (const key66 in data388) {
+                if (!(key66 === "kind" || key66 === "reversal" || key66 === "longhand")) {
+                  const err994 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key66 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err994];
                   } else {
@@ -12036,20 +12036,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data387.reversal !== void 0) {
-                let data389 = data387.reversal;
-                if (typeof data389 === "string") {
-                  if (!pattern89.test(data389)) {
-                    const err995 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err995];
-                    } else {
-                      vErrors.push(err995);
-                    }
-                    errors++;
+              if (data388.kind !== void 0) {
+                let data389 = data388.kind;
+                if (typeof data389 !== "string") {
+                  const err995 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err995];
+                  } else {
+                    vErrors.push(err995);
                   }
-                } else {
-                  const err996 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  errors++;
+                }
+                if (!(data389 === "none" || data389 === "floating" || data389 === "synchronised")) {
+                  const err996 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.tapping.properties.kind.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err996];
                   } else {
@@ -12058,19 +12057,20 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data387.longhand !== void 0) {
-                let data390 = data387.longhand;
-                if (typeof data390 !== "string") {
-                  const err997 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err997];
-                  } else {
-                    vErrors.push(err997);
+              if (data388.reversal !== void 0) {
+                let data390 = data388.reversal;
+                if (typeof data390 === "string") {
+                  if (!pattern89.test(data390)) {
+                    const err997 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err997];
+                    } else {
+                      vErrors.push(err997);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data390 === "yes" || data390 === "no")) {
-                  const err998 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                } else {
+                  const err998 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err998];
                   } else {
@@ -12079,22 +12079,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err999 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err999];
-              } else {
-                vErrors.push(err999);
-              }
-              errors++;
-            }
-          }
-          if (data296.feed !== void 0) {
-            let data391 = data296.feed;
-            if (data391 && typeof data391 == "object" && !Array.isArray(data391)) {
-              for (const key67 in data391) {
-                if (!(key67 === "least" || key67 === "most")) {
-                  const err1000 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key67 }, message: "must NOT have additional properties" };
+              if (data388.longhand !== void 0) {
+                let data391 = data388.longhand;
+                if (typeof data391 !== "string") {
+                  const err999 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err999];
+                  } else {
+                    vErrors.push(err999);
+                  }
+                  errors++;
+                }
+                if (!(data391 === "yes" || data391 === "no")) {
+                  const err1000 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1000];
                   } else {
@@ -12103,45 +12100,47 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data391.least !== void 0) {
-                let data392 = data391.least;
-                const _errs1186 = errors;
-                let valid318 = false;
-                const _errs1187 = errors;
-                if (typeof data392 == "number" && isFinite(data392)) {
-                  if (data392 > 1e6 || isNaN(data392)) {
-                    const err1001 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1001];
-                    } else {
-                      vErrors.push(err1001);
-                    }
-                    errors++;
-                  }
-                  if (data392 <= 0 || isNaN(data392)) {
-                    const err1002 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1002];
-                    } else {
-                      vErrors.push(err1002);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1003 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+            } else {
+              const err1001 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err1001];
+              } else {
+                vErrors.push(err1001);
+              }
+              errors++;
+            }
+          }
+          if (data297.feed !== void 0) {
+            let data392 = data297.feed;
+            if (data392 && typeof data392 == "object" && !Array.isArray(data392)) {
+              for (const key67 in data392) {
+                if (!(key67 === "least" || key67 === "most")) {
+                  const err1002 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key67 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err1003];
+                    vErrors = [err1002];
                   } else {
-                    vErrors.push(err1003);
+                    vErrors.push(err1002);
                   }
                   errors++;
                 }
-                var _valid42 = _errs1187 === errors;
-                valid318 = valid318 || _valid42;
+              }
+              if (data392.least !== void 0) {
+                let data393 = data392.least;
+                const _errs1188 = errors;
+                let valid318 = false;
                 const _errs1189 = errors;
-                if (typeof data392 === "string") {
-                  if (!pattern98.test(data392)) {
-                    const err1004 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                if (typeof data393 == "number" && isFinite(data393)) {
+                  if (data393 > 1e6 || isNaN(data393)) {
+                    const err1003 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1003];
+                    } else {
+                      vErrors.push(err1003);
+                    }
+                    errors++;
+                  }
+                  if (data393 <= 0 || isNaN(data393)) {
+                    const err1004 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                     if (vErrors === null) {
                       vErrors = [err1004];
                     } else {
@@ -12150,7 +12149,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err1005 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1005 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1005];
                   } else {
@@ -12160,64 +12159,64 @@ var compiled = (() => {
                 }
                 var _valid42 = _errs1189 === errors;
                 valid318 = valid318 || _valid42;
-                if (!valid318) {
-                  const err1006 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                const _errs1191 = errors;
+                if (typeof data393 === "string") {
+                  if (!pattern98.test(data393)) {
+                    const err1006 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1006];
+                    } else {
+                      vErrors.push(err1006);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1007 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err1006];
+                    vErrors = [err1007];
                   } else {
-                    vErrors.push(err1006);
+                    vErrors.push(err1007);
+                  }
+                  errors++;
+                }
+                var _valid42 = _errs1191 === errors;
+                valid318 = valid318 || _valid42;
+                if (!valid318) {
+                  const err1008 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1008];
+                  } else {
+                    vErrors.push(err1008);
                   }
                   errors++;
                 } else {
-                  errors = _errs1186;
+                  errors = _errs1188;
                   if (vErrors !== null) {
-                    if (_errs1186) {
-                      vErrors.length = _errs1186;
+                    if (_errs1188) {
+                      vErrors.length = _errs1188;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data391.most !== void 0) {
-                let data393 = data391.most;
-                const _errs1193 = errors;
+              if (data392.most !== void 0) {
+                let data394 = data392.most;
+                const _errs1195 = errors;
                 let valid320 = false;
-                const _errs1194 = errors;
-                if (typeof data393 == "number" && isFinite(data393)) {
-                  if (data393 > 1e6 || isNaN(data393)) {
-                    const err1007 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1007];
-                    } else {
-                      vErrors.push(err1007);
-                    }
-                    errors++;
-                  }
-                  if (data393 <= 0 || isNaN(data393)) {
-                    const err1008 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1008];
-                    } else {
-                      vErrors.push(err1008);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1009 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err1009];
-                  } else {
-                    vErrors.push(err1009);
-                  }
-                  errors++;
-                }
-                var _valid43 = _errs1194 === errors;
-                valid320 = valid320 || _valid43;
                 const _errs1196 = errors;
-                if (typeof data393 === "string") {
-                  if (!pattern98.test(data393)) {
-                    const err1010 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                if (typeof data394 == "number" && isFinite(data394)) {
+                  if (data394 > 1e6 || isNaN(data394)) {
+                    const err1009 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1009];
+                    } else {
+                      vErrors.push(err1009);
+                    }
+                    errors++;
+                  }
+                  if (data394 <= 0 || isNaN(data394)) {
+                    const err1010 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                     if (vErrors === null) {
                       vErrors = [err1010];
                     } else {
@@ -12226,7 +12225,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err1011 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1011 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1011];
                   } else {
@@ -12236,19 +12235,41 @@ var compiled = (() => {
                 }
                 var _valid43 = _errs1196 === errors;
                 valid320 = valid320 || _valid43;
-                if (!valid320) {
-                  const err1012 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                const _errs1198 = errors;
+                if (typeof data394 === "string") {
+                  if (!pattern98.test(data394)) {
+                    const err1012 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1012];
+                    } else {
+                      vErrors.push(err1012);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1013 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err1012];
+                    vErrors = [err1013];
                   } else {
-                    vErrors.push(err1012);
+                    vErrors.push(err1013);
+                  }
+                  errors++;
+                }
+                var _valid43 = _errs1198 === errors;
+                valid320 = valid320 || _valid43;
+                if (!valid320) {
+                  const err1014 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1014];
+                  } else {
+                    vErrors.push(err1014);
                   }
                   errors++;
                 } else {
-                  errors = _errs1193;
+                  errors = _errs1195;
                   if (vErrors !== null) {
-                    if (_errs1193) {
-                      vErrors.length = _errs1193;
+                    if (_errs1195) {
+                      vErrors.length = _errs1195;
                     } else {
                       vErrors = null;
                     }
@@ -12256,39 +12277,7 @@ var compiled = (() => {
                 }
               }
             } else {
-              const err1013 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1013];
-              } else {
-                vErrors.push(err1013);
-              }
-              errors++;
-            }
-          }
-          if (data296["work-zero"] !== void 0) {
-            let data394 = data296["work-zero"];
-            if (data394 && typeof data394 == "object" && !Array.isArray(data394)) {
-              for (const key68 in data394) {
-                if (!pattern109.test(key68)) {
-                  const err1014 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key68 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err1014];
-                  } else {
-                    vErrors.push(err1014);
-                  }
-                  errors++;
-                }
-              }
-              for (const key69 in data394) {
-                if (pattern109.test(key69)) {
-                  if (!validate29(data394[key69], { instancePath: instancePath + "/machine/work-zero/" + key69.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data394, parentDataProperty: key69, rootData, dynamicAnchors })) {
-                    vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                    errors = vErrors.length;
-                  }
-                }
-              }
-            } else {
-              const err1015 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err1015 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err1015];
               } else {
@@ -12297,22 +12286,30 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err1016 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err1016];
-          } else {
-            vErrors.push(err1016);
-          }
-          errors++;
-        }
-      }
-      if (data.confirm !== void 0) {
-        let data396 = data.confirm;
-        if (data396 && typeof data396 == "object" && !Array.isArray(data396)) {
-          for (const key70 in data396) {
-            if (!(key70 === "at-speed" || key70 === "stopped" || key70 === "released" || key70 === "clamped" || key70 === "air" || key70 === "hold-down")) {
-              const err1017 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key70 }, message: "must NOT have additional properties" };
+          if (data297["work-zero"] !== void 0) {
+            let data395 = data297["work-zero"];
+            if (data395 && typeof data395 == "object" && !Array.isArray(data395)) {
+              for (const key68 in data395) {
+                if (!pattern109.test(key68)) {
+                  const err1016 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key68 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err1016];
+                  } else {
+                    vErrors.push(err1016);
+                  }
+                  errors++;
+                }
+              }
+              for (const key69 in data395) {
+                if (pattern109.test(key69)) {
+                  if (!validate29(data395[key69], { instancePath: instancePath + "/machine/work-zero/" + key69.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data395, parentDataProperty: key69, rootData, dynamicAnchors })) {
+                    vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                    errors = vErrors.length;
+                  }
+                }
+              }
+            } else {
+              const err1017 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err1017];
               } else {
@@ -12321,22 +12318,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data396["at-speed"] !== void 0) {
-            let data397 = data396["at-speed"];
-            const _errs1206 = errors;
-            let valid323 = false;
-            const _errs1207 = errors;
-            if (typeof data397 !== "string") {
-              const err1018 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err1018];
-              } else {
-                vErrors.push(err1018);
-              }
-              errors++;
-            }
-            if ("operator" !== data397) {
-              const err1019 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+        } else {
+          const err1018 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err1018];
+          } else {
+            vErrors.push(err1018);
+          }
+          errors++;
+        }
+      }
+      if (data.confirm !== void 0) {
+        let data397 = data.confirm;
+        if (data397 && typeof data397 == "object" && !Array.isArray(data397)) {
+          for (const key70 in data397) {
+            if (!(key70 === "at-speed" || key70 === "stopped" || key70 === "released" || key70 === "clamped" || key70 === "air" || key70 === "hold-down")) {
+              const err1019 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key70 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err1019];
               } else {
@@ -12344,41 +12341,23 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid44 = _errs1207 === errors;
-            valid323 = valid323 || _valid44;
+          }
+          if (data397["at-speed"] !== void 0) {
+            let data398 = data397["at-speed"];
+            const _errs1208 = errors;
+            let valid323 = false;
             const _errs1209 = errors;
-            if (!validate41(data397, { instancePath: instancePath + "/confirm/at-speed", parentData: data396, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid44 = _errs1209 === errors;
-            valid323 = valid323 || _valid44;
-            if (!valid323) {
-              const err1020 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            if (typeof data398 !== "string") {
+              const err1020 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err1020];
               } else {
                 vErrors.push(err1020);
               }
               errors++;
-            } else {
-              errors = _errs1206;
-              if (vErrors !== null) {
-                if (_errs1206) {
-                  vErrors.length = _errs1206;
-                } else {
-                  vErrors = null;
-                }
-              }
             }
-          }
-          if (data396.stopped !== void 0) {
-            let data398 = data396.stopped;
-            const _errs1211 = errors;
-            let valid324 = false;
-            const _errs1212 = errors;
-            if (typeof data398 !== "string") {
-              const err1021 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if ("operator" !== data398) {
+              const err1021 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err1021];
               } else {
@@ -12386,50 +12365,50 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("operator" !== data398) {
-              const err1022 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+            var _valid44 = _errs1209 === errors;
+            valid323 = valid323 || _valid44;
+            const _errs1211 = errors;
+            if (!validate41(data398, { instancePath: instancePath + "/confirm/at-speed", parentData: data397, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid44 = _errs1211 === errors;
+            valid323 = valid323 || _valid44;
+            if (!valid323) {
+              const err1022 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err1022];
               } else {
                 vErrors.push(err1022);
               }
               errors++;
-            }
-            var _valid45 = _errs1212 === errors;
-            valid324 = valid324 || _valid45;
-            const _errs1214 = errors;
-            if (!validate41(data398, { instancePath: instancePath + "/confirm/stopped", parentData: data396, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid45 = _errs1214 === errors;
-            valid324 = valid324 || _valid45;
-            if (!valid324) {
-              const err1023 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1023];
-              } else {
-                vErrors.push(err1023);
-              }
-              errors++;
             } else {
-              errors = _errs1211;
+              errors = _errs1208;
               if (vErrors !== null) {
-                if (_errs1211) {
-                  vErrors.length = _errs1211;
+                if (_errs1208) {
+                  vErrors.length = _errs1208;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data396.released !== void 0) {
-            let data399 = data396.released;
-            const _errs1216 = errors;
-            let valid325 = false;
-            const _errs1217 = errors;
+          if (data397.stopped !== void 0) {
+            let data399 = data397.stopped;
+            const _errs1213 = errors;
+            let valid324 = false;
+            const _errs1214 = errors;
             if (typeof data399 !== "string") {
-              const err1024 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err1023 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1023];
+              } else {
+                vErrors.push(err1023);
+              }
+              errors++;
+            }
+            if ("operator" !== data399) {
+              const err1024 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err1024];
               } else {
@@ -12437,50 +12416,50 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("operator" !== data399) {
-              const err1025 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+            var _valid45 = _errs1214 === errors;
+            valid324 = valid324 || _valid45;
+            const _errs1216 = errors;
+            if (!validate41(data399, { instancePath: instancePath + "/confirm/stopped", parentData: data397, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid45 = _errs1216 === errors;
+            valid324 = valid324 || _valid45;
+            if (!valid324) {
+              const err1025 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err1025];
               } else {
                 vErrors.push(err1025);
               }
               errors++;
-            }
-            var _valid46 = _errs1217 === errors;
-            valid325 = valid325 || _valid46;
-            const _errs1219 = errors;
-            if (!validate41(data399, { instancePath: instancePath + "/confirm/released", parentData: data396, parentDataProperty: "released", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid46 = _errs1219 === errors;
-            valid325 = valid325 || _valid46;
-            if (!valid325) {
-              const err1026 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1026];
-              } else {
-                vErrors.push(err1026);
-              }
-              errors++;
             } else {
-              errors = _errs1216;
+              errors = _errs1213;
               if (vErrors !== null) {
-                if (_errs1216) {
-                  vErrors.length = _errs1216;
+                if (_errs1213) {
+                  vErrors.length = _errs1213;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data396.clamped !== void 0) {
-            let data400 = data396.clamped;
-            const _errs1221 = errors;
-            let valid326 = false;
-            const _errs1222 = errors;
+          if (data397.released !== void 0) {
+            let data400 = data397.released;
+            const _errs1218 = errors;
+            let valid325 = false;
+            const _errs1219 = errors;
             if (typeof data400 !== "string") {
-              const err1027 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err1026 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1026];
+              } else {
+                vErrors.push(err1026);
+              }
+              errors++;
+            }
+            if ("operator" !== data400) {
+              const err1027 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err1027];
               } else {
@@ -12488,50 +12467,50 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("operator" !== data400) {
-              const err1028 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+            var _valid46 = _errs1219 === errors;
+            valid325 = valid325 || _valid46;
+            const _errs1221 = errors;
+            if (!validate41(data400, { instancePath: instancePath + "/confirm/released", parentData: data397, parentDataProperty: "released", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid46 = _errs1221 === errors;
+            valid325 = valid325 || _valid46;
+            if (!valid325) {
+              const err1028 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err1028];
               } else {
                 vErrors.push(err1028);
               }
               errors++;
-            }
-            var _valid47 = _errs1222 === errors;
-            valid326 = valid326 || _valid47;
-            const _errs1224 = errors;
-            if (!validate41(data400, { instancePath: instancePath + "/confirm/clamped", parentData: data396, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid47 = _errs1224 === errors;
-            valid326 = valid326 || _valid47;
-            if (!valid326) {
-              const err1029 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1029];
-              } else {
-                vErrors.push(err1029);
-              }
-              errors++;
             } else {
-              errors = _errs1221;
+              errors = _errs1218;
               if (vErrors !== null) {
-                if (_errs1221) {
-                  vErrors.length = _errs1221;
+                if (_errs1218) {
+                  vErrors.length = _errs1218;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data396.air !== void 0) {
-            let data401 = data396.air;
-            const _errs1226 = errors;
-            let valid327 = false;
-            const _errs1227 = errors;
+          if (data397.clamped !== void 0) {
+            let data401 = data397.clamped;
+            const _errs1223 = errors;
+            let valid326 = false;
+            const _errs1224 = errors;
             if (typeof data401 !== "string") {
-              const err1030 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err1029 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1029];
+              } else {
+                vErrors.push(err1029);
+              }
+              errors++;
+            }
+            if ("operator" !== data401) {
+              const err1030 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err1030];
               } else {
@@ -12539,79 +12518,100 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("operator" !== data401) {
-              const err1031 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+            var _valid47 = _errs1224 === errors;
+            valid326 = valid326 || _valid47;
+            const _errs1226 = errors;
+            if (!validate41(data401, { instancePath: instancePath + "/confirm/clamped", parentData: data397, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid47 = _errs1226 === errors;
+            valid326 = valid326 || _valid47;
+            if (!valid326) {
+              const err1031 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err1031];
               } else {
                 vErrors.push(err1031);
               }
               errors++;
-            }
-            var _valid48 = _errs1227 === errors;
-            valid327 = valid327 || _valid48;
-            const _errs1229 = errors;
-            if (!validate41(data401, { instancePath: instancePath + "/confirm/air", parentData: data396, parentDataProperty: "air", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid48 = _errs1229 === errors;
-            valid327 = valid327 || _valid48;
-            if (!valid327) {
-              const err1032 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1032];
-              } else {
-                vErrors.push(err1032);
-              }
-              errors++;
             } else {
-              errors = _errs1226;
+              errors = _errs1223;
               if (vErrors !== null) {
-                if (_errs1226) {
-                  vErrors.length = _errs1226;
+                if (_errs1223) {
+                  vErrors.length = _errs1223;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data396["hold-down"] !== void 0) {
-            let data402 = data396["hold-down"];
-            if (data402 && typeof data402 == "object" && !Array.isArray(data402)) {
-              if (data402.wait === void 0) {
-                const err1033 = { instancePath: instancePath + "/confirm/hold-down", schemaPath: "#/properties/confirm/properties/hold-down/required", keyword: "required", params: { missingProperty: "wait" }, message: "must have required property 'wait'" };
-                if (vErrors === null) {
-                  vErrors = [err1033];
+          if (data397.air !== void 0) {
+            let data402 = data397.air;
+            const _errs1228 = errors;
+            let valid327 = false;
+            const _errs1229 = errors;
+            if (typeof data402 !== "string") {
+              const err1032 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1032];
+              } else {
+                vErrors.push(err1032);
+              }
+              errors++;
+            }
+            if ("operator" !== data402) {
+              const err1033 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1033];
+              } else {
+                vErrors.push(err1033);
+              }
+              errors++;
+            }
+            var _valid48 = _errs1229 === errors;
+            valid327 = valid327 || _valid48;
+            const _errs1231 = errors;
+            if (!validate41(data402, { instancePath: instancePath + "/confirm/air", parentData: data397, parentDataProperty: "air", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid48 = _errs1231 === errors;
+            valid327 = valid327 || _valid48;
+            if (!valid327) {
+              const err1034 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1034];
+              } else {
+                vErrors.push(err1034);
+              }
+              errors++;
+            } else {
+              errors = _errs1228;
+              if (vErrors !== null) {
+                if (_errs1228) {
+                  vErrors.length = _errs1228;
                 } else {
-                  vErrors.push(err1033);
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data397["hold-down"] !== void 0) {
+            let data403 = data397["hold-down"];
+            if (data403 && typeof data403 == "object" && !Array.isArray(data403)) {
+              if (data403.wait === void 0) {
+                const err1035 = { instancePath: instancePath + "/confirm/hold-down", schemaPath: "#/properties/confirm/properties/hold-down/required", keyword: "required", params: { missingProperty: "wait" }, message: "must have required property 'wait'" };
+                if (vErrors === null) {
+                  vErrors = [err1035];
+                } else {
+                  vErrors.push(err1035);
                 }
                 errors++;
               }
-              for (const key71 in data402) {
+              for (const key71 in data403) {
                 if (!(key71 === "wait" || key71 === "timeout")) {
-                  const err1034 = { instancePath: instancePath + "/confirm/hold-down", schemaPath: "#/properties/confirm/properties/hold-down/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key71 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err1034];
-                  } else {
-                    vErrors.push(err1034);
-                  }
-                  errors++;
-                }
-              }
-              if (data402.wait !== void 0) {
-                let data403 = data402.wait;
-                if (typeof data403 !== "string") {
-                  const err1035 = { instancePath: instancePath + "/confirm/hold-down/wait", schemaPath: "#/properties/confirm/properties/hold-down/properties/wait/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1035];
-                  } else {
-                    vErrors.push(err1035);
-                  }
-                  errors++;
-                }
-                if ("hold-down" !== data403) {
-                  const err1036 = { instancePath: instancePath + "/confirm/hold-down/wait", schemaPath: "#/properties/confirm/properties/hold-down/properties/wait/const", keyword: "const", params: { allowedValue: "hold-down" }, message: "must be equal to constant" };
+                  const err1036 = { instancePath: instancePath + "/confirm/hold-down", schemaPath: "#/properties/confirm/properties/hold-down/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key71 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err1036];
                   } else {
@@ -12620,20 +12620,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data402.timeout !== void 0) {
-                let data404 = data402.timeout;
-                if (typeof data404 === "string") {
-                  if (!pattern89.test(data404)) {
-                    const err1037 = { instancePath: instancePath + "/confirm/hold-down/timeout", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err1037];
-                    } else {
-                      vErrors.push(err1037);
-                    }
-                    errors++;
+              if (data403.wait !== void 0) {
+                let data404 = data403.wait;
+                if (typeof data404 !== "string") {
+                  const err1037 = { instancePath: instancePath + "/confirm/hold-down/wait", schemaPath: "#/properties/confirm/properties/hold-down/properties/wait/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1037];
+                  } else {
+                    vErrors.push(err1037);
                   }
-                } else {
-                  const err1038 = { instancePath: instancePath + "/confirm/hold-down/timeout", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  errors++;
+                }
+                if ("hold-down" !== data404) {
+                  const err1038 = { instancePath: instancePath + "/confirm/hold-down/wait", schemaPath: "#/properties/confirm/properties/hold-down/properties/wait/const", keyword: "const", params: { allowedValue: "hold-down" }, message: "must be equal to constant" };
                   if (vErrors === null) {
                     vErrors = [err1038];
                   } else {
@@ -12642,32 +12641,54 @@ var compiled = (() => {
                   errors++;
                 }
               }
+              if (data403.timeout !== void 0) {
+                let data405 = data403.timeout;
+                if (typeof data405 === "string") {
+                  if (!pattern89.test(data405)) {
+                    const err1039 = { instancePath: instancePath + "/confirm/hold-down/timeout", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1039];
+                    } else {
+                      vErrors.push(err1039);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1040 = { instancePath: instancePath + "/confirm/hold-down/timeout", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1040];
+                  } else {
+                    vErrors.push(err1040);
+                  }
+                  errors++;
+                }
+              }
             } else {
-              const err1039 = { instancePath: instancePath + "/confirm/hold-down", schemaPath: "#/properties/confirm/properties/hold-down/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err1041 = { instancePath: instancePath + "/confirm/hold-down", schemaPath: "#/properties/confirm/properties/hold-down/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err1039];
+                vErrors = [err1041];
               } else {
-                vErrors.push(err1039);
+                vErrors.push(err1041);
               }
               errors++;
             }
           }
         } else {
-          const err1040 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err1042 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err1040];
+            vErrors = [err1042];
           } else {
-            vErrors.push(err1040);
+            vErrors.push(err1042);
           }
           errors++;
         }
       }
     } else {
-      const err1041 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+      const err1043 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
       if (vErrors === null) {
-        vErrors = [err1041];
+        vErrors = [err1043];
       } else {
-        vErrors.push(err1041);
+        vErrors.push(err1043);
       }
       errors++;
     }

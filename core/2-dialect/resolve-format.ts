@@ -148,6 +148,7 @@ function resolveModal(resolving: Resolving): Format["modal"] {
     arcEnd: choice(resolving, "modal.arc-end", "changed"),
     arcCentre: choice(resolving, "modal.arc-centre", "both"),
     feed: choice(resolving, "modal.feed", "modal"),
+    speed: choice(resolving, "modal.speed", "each-start"),
   };
 }
 

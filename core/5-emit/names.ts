@@ -82,6 +82,7 @@ export const names = [
   "miscellaneous",
   "numbered",
   "gear",
+  "speed",
   "fresh",
   "initial",
   "returnCode",

@@ -88,6 +88,10 @@ const cases: Readonly<Record<string, Case>> = {
     text: "spindle: { order: start-first, blocks: apart, gears: [{ code: M41, from: 100, to: 4000 }] }",
     finds: ["dialect/format spindle.gears"],
   },
+  "a start that does not show whether a speed follows": {
+    text: "modal: { speed: changed }\nspindle: { order: start-first, blocks: apart }",
+    finds: ["dialect/format modal.speed"],
+  },
   "two gear ranges with one code": {
     text: "spindle: { gears: [{ code: M41, from: 1, to: 9 }, { code: M41, from: 9, to: 99 }] }",
     finds: ["dialect/code-twice spindle.gears.2.code"],

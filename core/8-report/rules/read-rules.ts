@@ -16,6 +16,7 @@ export const readRules = {
   "block/g-words": "A block has no more G words than the controller takes.",
   "block/m-words": "A block has no more M words than the controller takes.",
   "block/own-block": "A stop, swap, spindle or coolant action has a block of its own.",
+  "block/speed-word": "A start of the spindle says its speed where the dialect wants it.",
   "block/gear-range":
     "A gear range is selected while the spindle stands, before its speed, and the speed lies in it.",
   "block/stop-message": "The message of a stop stands in its block or before it, as the dialect wants it.",

@@ -1,4 +1,5 @@
 import type { AxisCase } from "../axis-case.ts";
+import { sampleJob } from "../sample-job.ts";
 
 /** One end mill and one move, with what a case changes about the operation. */
 function smallJob(operation: object, tools: object = {}): string {
@@ -66,6 +67,15 @@ export const cases: readonly AxisCase[] = [
     one: "spindle: { gears: [{ code: M41, from: 100, to: 20000 }] }",
     other: "spindle: { gears: [{ code: M42, from: 100, to: 11000 }] }",
     otherRefuses: "limit/speed",
+  },
+  {
+    axis: 45,
+    title: "the speed where it changes, or at each start",
+    base: "rs274ngc",
+    one: "modal: { speed: changed }",
+    other: "modal: { speed: each-start }",
+    job: sampleJob.replace('"rpm": 12000', '"rpm": 9000'),
+    onePermits: "a speed that is said again is the same speed",
   },
   {
     axis: 82,
