@@ -2568,9 +2568,9 @@ export interface Spindle {
  * One range and its code.
  */
 export interface GearRange {
-  code: CodeOfTheRange;
-  from: LowestSpeedOfTheRange;
-  to: HighestSpeedOfTheRange;
+  code?: CodeOfTheRange;
+  from?: LowestSpeedOfTheRange;
+  to?: HighestSpeedOfTheRange;
 }
 /**
  * Words for coolant and air.

@@ -242,7 +242,10 @@ function resolveStops(resolving: Resolving): Pick<Format, "stops"> {
 function resolveSpeedUnit(resolving: Resolving): number {
   const { tree, need } = resolving;
   choice(resolving, "spindle.speed-unit", "rpm");
-  need(nodeAt(tree, "spindle.gears"), "spindle.gears", "none");
+  const gears = need(nodeAt(tree, "spindle.gears"), "spindle.gears", "none");
+  for (let number = 1; gears?.kind === "list" && number <= gears.items.length; number++)
+    for (const [key, example] of Object.entries({ code: "M41", from: 100, to: 4000 }))
+      need(nodeAt(tree, `spindle.gears.${number}.${key}`), `spindle.gears.${number}.${key}`, example);
   return need(speedUnit(tree), "machine.spindle.max-rpm", 24000);
 }
 

@@ -84,6 +84,10 @@ const cases: Readonly<Record<string, Case>> = {
     text: "spindle: { gears: [{ code: M41, from: 100, to: 100 }] }",
     finds: ["dialect/format spindle.gears.1.to"],
   },
+  "a gear range without its end": {
+    text: "spindle: { gears: [{ code: M41, from: 100 }] }",
+    finds: ["dialect/undeclared spindle.gears.1.to"],
+  },
   "a gear that would be shifted while it turns": {
     text: "spindle: { order: start-first, blocks: apart, gears: [{ code: M41, from: 100, to: 4000 }] }",
     finds: ["dialect/format spindle.gears"],
