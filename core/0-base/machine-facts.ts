@@ -20,6 +20,8 @@ export interface MachineFacts {
   readonly confirm: Partial<Record<ConfirmationName, Confirmation>>;
   /** What a wait on a signal does when its time is up; a wait that continues confirms nothing. */
   readonly onTimeout: "alarm" | "continues" | undefined;
+  /** Whether the end of the program puts the modes back by itself. */
+  readonly endResets: boolean | undefined;
   /** Media that have a word of their own to turn them off; none where one word turns off all. */
   readonly offWords: readonly CoolantMedium[];
   readonly signals: Partial<Record<SignalName, Signal>>;
@@ -79,7 +81,7 @@ export interface SpindleFacts {
 }
 
 /** A state of the machine that can be confirmed. */
-export type ConfirmationName = "at-speed" | "stopped" | "released" | "clamped" | "air";
+export type ConfirmationName = "at-speed" | "stopped" | "released" | "clamped" | "air" | "hold-down";
 
 /** How a state is confirmed. */
 export type Confirmation =
@@ -121,7 +123,8 @@ export interface LengthOffsetFacts {
 /** What a code does besides its meaning. */
 export interface Effects {
   readonly position: "unchanged" | "unknown" | "swap-height";
-  readonly spindle: "unchanged" | "stopped";
+  /** "restarts" goes with a tool change alone. */
+  readonly spindle: "unchanged" | "stopped" | "restarts";
   readonly coolant: "unchanged" | "off";
   readonly lengthOffset: "unchanged" | "active" | "cancelled";
 }

@@ -16,6 +16,7 @@ export function checkFormat(resolving: Resolving, { format }: Dialect): void {
   checkCycles(resolving);
   checkCoolant(resolving, format);
   checkGears(resolving, format);
+  checkSpeed(resolving, format);
 }
 
 function checkFile(
@@ -216,6 +217,14 @@ function checkGears({ fail }: Resolving, { gears, spindle }: Format): void {
   const message =
     "The spindle is started before its speed, so that its gear would be shifted while it turns.";
   fail("dialect/format", "spindle.gears", message, "State `order: speed-first`, or `blocks: together`.");
+}
+
+/** Where the speed comes behind the start, a start alone does not show whether a speed is still to come. */
+function checkSpeed({ fail }: Resolving, { modal, spindle }: Format): void {
+  if (modal.speed !== "changed" || spindle?.order !== "start-first" || spindle.blocks !== "apart") return;
+  const message =
+    "The speed is said in a block behind the start, so that a start alone does not say which speed it takes.";
+  fail("dialect/format", "modal.speed", message, "State `speed: each-start`.");
 }
 
 /** Each medium that can be turned on can be turned off, and words that share a block have room in it. */

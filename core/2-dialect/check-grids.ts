@@ -28,7 +28,7 @@ export function checkGrids(resolving: Resolving): void {
       "A step of S is no whole number of thousandths of a revolution a minute.",
       "State fewer decimals in `numbers.speed`, or a rounder `machine.spindle.max-rpm`.",
     );
-  for (const state of ["at-speed", "stopped", "released", "clamped", "air"]) {
+  for (const state of ["at-speed", "stopped", "released", "clamped", "air", "hold-down"]) {
     const path = `confirm.${state}.timeout`;
     const grid = timeGrid(tree, "timeout", "wait.timeout-unit");
     const timeout = time(tree, path);

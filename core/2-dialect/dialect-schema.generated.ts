@@ -713,6 +713,12 @@ export type ZerosInAnArcCentre = "non-zero" | "both";
  */
 export type FeedWord = "modal" | "after-rapid" | "each-block";
 /**
+ * each-start: at every start of the spindle; changed: only where the speed is not the one said last, so that a start alone takes that one. Behind a stop of the program it is said in any case.
+ *
+ * If wrong: the spindle starts at a speed that is left over, or not at all.
+ */
+export type SpeedWord = "each-start" | "changed";
+/**
  * Letter of the linear axis X of ISO 841.
  *
  * If wrong: another axis moves.
@@ -1641,6 +1647,12 @@ export type MessageOfAStop = "own-block" | "with-stop";
  */
 export type ModesBehindAStop = "keeps-modes" | "loses-modes";
 /**
+ * Whether the end of the program puts the modes back by itself. no: the program states feed per minute, the XY plane, compensation off, absolute distances and cycles off before its end, each where there is a word for it.
+ *
+ * If wrong: the next program, or what the operator types in, runs in increments or in another plane.
+ */
+export type ModesAtTheEnd = "yes" | "no";
+/**
  * Number for a signal that is on.
  *
  * Unit: number of the level word.
@@ -1988,11 +2000,11 @@ export type SwapStyle = "controller" | "rack" | "operator" | "none";
  */
 export type EffectOnThePosition1 = "unchanged" | "unknown" | "swap-height";
 /**
- * unchanged, or stopped.
+ * unchanged; stopped; restarts: the control starts the spindle again behind the change, at a speed that nobody knows, so that the program stops it at once and confirms that.
  *
  * If wrong: the spindle is thought to stand while it turns.
  */
-export type EffectOnTheSpindle1 = "unchanged" | "stopped";
+export type EffectOnTheSpindle1 = "unchanged" | "stopped" | "restarts";
 /**
  * unchanged, or off.
  *
@@ -2481,6 +2493,20 @@ export type AirPressure1 = ByTheOperator4 | Confirmation;
  */
 export type ByTheOperator4 = "operator";
 /**
+ * The signal of the hold-down.
+ *
+ * If wrong: the program waits on something else.
+ */
+export type WaitOnItsSignal = "hold-down";
+/**
+ * How long the wait lasts before the controller alarms.
+ *
+ * Unit: s, ms or min, written behind the number.
+ *
+ * If wrong: the program alarms before the vacuum stands.
+ */
+export type TimeoutOfTheHoldDown = string;
+/**
  * yes or no
  *
  * This interface was referenced by `DialectSchema`'s JSON-Schema
@@ -2760,6 +2786,7 @@ export interface ModalWords {
   "arc-end"?: EndOfAnArc;
   "arc-centre"?: ZerosInAnArcCentre;
   feed?: FeedWord;
+  speed?: SpeedWord;
 }
 /**
  * The letters by which the controller knows the axes of ISO 841, where Z is the axis of the spindle.
@@ -2919,9 +2946,9 @@ export interface Spindle {
  * One range and its code.
  */
 export interface GearRange {
-  code: CodeOfTheRange;
-  from: LowestSpeedOfTheRange;
-  to: HighestSpeedOfTheRange;
+  code?: CodeOfTheRange;
+  from?: LowestSpeedOfTheRange;
+  to?: HighestSpeedOfTheRange;
 }
 /**
  * Words for coolant and air.
@@ -2954,6 +2981,7 @@ export interface StopsAndEnd {
   end?: EndOfProgram;
   comment?: MessageOfAStop;
   resume?: ModesBehindAStop;
+  "end-resets"?: ModesAtTheEnd;
 }
 /**
  * Numbers that a wait on a signal says.
@@ -3191,6 +3219,7 @@ export interface Confirmations {
   released?: ToolReleased;
   clamped?: ToolClamped;
   air?: AirPressure1;
+  "hold-down"?: WorkHeld;
 }
 /**
  * a mapping with wait and timeout, with dwell, or with intrinsic
@@ -3203,4 +3232,13 @@ export interface Confirmation {
   timeout?: Timeout;
   dwell?: Dwell2;
   intrinsic?: ByTheControllerItself;
+}
+/**
+ * How it is confirmed that vacuum or clamps hold the work: by a wait on the signal `hold-down`, before the first start of the spindle and behind each stop, since hands may then have been at the work.
+ *
+ * If wrong: the work comes loose in the cut.
+ */
+export interface WorkHeld {
+  wait: WaitOnItsSignal;
+  timeout?: TimeoutOfTheHoldDown;
 }

@@ -146,6 +146,8 @@ export interface Format {
     readonly arcCentre: "non-zero" | "both";
     /** modal: when it changes; after-rapid: also on the first feed block after a rapid; each-block: on every feed block. */
     readonly feed: "modal" | "after-rapid" | "each-block";
+    /** Whether each start of the spindle says its speed, or only one that is not the last one said. */
+    readonly speed: "each-start" | "changed";
   };
   readonly motion: {
     /** Whether a move in machine coordinates leaves the work offset suspended until one is stated anew. */

@@ -28,6 +28,7 @@ const allowedNames = {
   released: always,
   clamped: always,
   air: always,
+  "hold-down": always,
 } as const satisfies Record<ConfirmationName, readonly ExpressionName[]>;
 
 /** Facts behind the names, so that a name without a value is found before a job is posted. */

@@ -30,11 +30,8 @@ export function resolveFormat(resolving: Resolving, idioms: IdiomParts): Format 
     speedUnit: resolveSpeedUnit(resolving),
     gears: gearRanges(tree),
     coolantBlocks: choice(resolving, "coolant.blocks", "apart"),
-    stops: {
-      comment: choice(resolving, "stops.comment", "own-block"),
-      resume: choice(resolving, "stops.resume", "keeps-modes"),
-    },
     cancelsBeforeChange: flag(resolving, "cancel.before-change"),
+    ...resolveStops(resolving),
     compensationWord: letterOrNull(tree, "compensation.word"),
     pathToleranceWord: letterOrNull(tree, "path.tolerance-word"),
     referenceIntermediate: wordOrNone<"incremental-zero">(tree, "machine.retract.intermediate"),
@@ -178,6 +175,7 @@ function resolveModal(resolving: Resolving): Format["modal"] {
     arcEnd: choice(resolving, "modal.arc-end", "changed"),
     arcCentre: choice(resolving, "modal.arc-centre", "both"),
     feed: choice(resolving, "modal.feed", "modal"),
+    speed: choice(resolving, "modal.speed", "each-start"),
   };
 }
 
@@ -293,10 +291,23 @@ function resolveLengthWords(tree: TreeNode): Omit<NonNullable<Format["lengthOffs
   };
 }
 
+function resolveStops(resolving: Resolving): Pick<Format, "stops"> {
+  flag(resolving, "stops.end-resets");
+  return {
+    stops: {
+      comment: choice(resolving, "stops.comment", "own-block"),
+      resume: choice(resolving, "stops.resume", "keeps-modes"),
+    },
+  };
+}
+
 function resolveSpeedUnit(resolving: Resolving): number {
   const { tree, need } = resolving;
   choice(resolving, "spindle.speed-unit", "rpm");
-  need(nodeAt(tree, "spindle.gears"), "spindle.gears", "none");
+  const gears = need(nodeAt(tree, "spindle.gears"), "spindle.gears", "none");
+  for (let number = 1; gears?.kind === "list" && number <= gears.items.length; number++)
+    for (const [key, example] of Object.entries({ code: "M41", from: 100, to: 4000 }))
+      need(nodeAt(tree, `spindle.gears.${number}.${key}`), `spindle.gears.${number}.${key}`, example);
   return need(speedUnit(tree), "machine.spindle.max-rpm", 24000);
 }
 

@@ -49,6 +49,7 @@ export function resolveMachine(resolving: Resolving, parsed: ParsedParts): Machi
     spindle: resolveSpindle(tree),
     confirm: parsed.confirm,
     onTimeout: word<"alarm" | "continues">(tree, "machine.waits.on-timeout"),
+    endResets: yes(tree, "stops.end-resets"),
     offWords: coolantMedia.filter((medium) => Boolean(codeAt(tree, `coolant.off.${medium}`))),
     signals: resolveSignals(resolving),
     afterStop: word<"keeps-modes" | "loses-modes">(tree, "stops.resume"),

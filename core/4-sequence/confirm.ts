@@ -57,6 +57,7 @@ const reasons = {
   released: "the spindle must not leave a tool that it still holds",
   clamped: "a tool must not leave its pocket before it is clamped",
   air: "the drawbar must not be worked without air",
+  "hold-down": "the work must be held before a tool cuts it",
 } as const satisfies Record<ConfirmationName, string>;
 
 /** Confirms a state of the machine in the way that the dialect declares. */
@@ -65,6 +66,14 @@ export function confirm(run: Run, name: ConfirmationName, speeds: Speeds = { rpm
   if (!how) return;
   const way = ways[how.by] as (run: Run, name: ConfirmationName, how: Confirmation, speeds: Speeds) => void;
   way(run, name, how, speeds);
+}
+
+/** Confirms that the work is held, where the dialect says how: once at the start, and behind each stop. */
+export function confirmHoldDown(run: Run): void {
+  const { state, machine } = run;
+  if (state.workHeld || machine.confirm["hold-down"] === undefined) return;
+  confirm(run, "hold-down");
+  state.workHeld = true;
 }
 
 /** Nobody is to lean over a machine whose coolant still runs. */

@@ -1,5 +1,6 @@
 import { coolantOff } from "./coolant.ts";
 import { raiseHood } from "./hood.ts";
+import { restoreModes } from "./modes.ts";
 import { cancelLengthOffset } from "./offsets.ts";
 import { switchAllOutputsOff } from "./outputs.ts";
 import { park } from "./pause.ts";
@@ -9,7 +10,7 @@ import { orientSpindle, stopSpindle } from "./spindle.ts";
 import { put } from "./steps.ts";
 import { emptySpindle } from "./swap-controller.ts";
 import { returnLastTool } from "./swap-rack.ts";
-import { need } from "./words.ts";
+import { fact, need } from "./words.ts";
 
 /** Leaves the machine safe: Z up, coolant off, hood up, outputs off, stop confirmed, tool put away, offset cancelled. */
 export function finishProgram(run: Run): void {
@@ -29,5 +30,7 @@ export function finishProgram(run: Run): void {
   }
   if (machine.endsEmpty && state.held !== 0) emptySpindle(run);
   if (machine.park) park(run, "it ends at the parking place");
+  const endResets = fact(run, machine.endResets, "stops.end-resets", "a program has an end");
+  if (endResets === false) restoreModes(run);
   if (need(run, "stops.end", "a program has an end")) put(run, { kind: "program-end" });
 }

@@ -65,6 +65,7 @@ function stop(run: Run): void {
   state.coolant = undefined;
   state.spindle.speed = undefined;
   state.spindle.direction = undefined;
+  state.workHeld = false;
   if (run.machine.afterStop !== "loses-modes") return;
   state.workOffset = state.lengthOffset = undefined;
 }

@@ -60,6 +60,15 @@ export function restateModes(
   stateDistance(run);
 }
 
+/** What the next program, or the operator, counts on, where the end of the program does not put it back. */
+export function restoreModes(run: Run): void {
+  state(run, "feed.per-minute", { kind: "feed-mode", value: "per-minute" });
+  statePlane(run, "xy");
+  state(run, "compensation.off", { kind: "compensation", value: "off", offset: 0 });
+  stateDistance(run);
+  state(run, "cancel.cycles", { kind: "cycle", value: "off" });
+}
+
 function statePlane(run: Run, value: Plane): void {
   state(run, `plane.${value}`, { kind: "plane", value });
 }

@@ -1,5 +1,6 @@
 import { linearAxes } from "#base";
 import type { Operation } from "#job";
+import { confirmHoldDown } from "./confirm.ts";
 import { coolantOff, setCoolant } from "./coolant.ts";
 import { onLengthGrid } from "./grid.ts";
 import { raiseHood, setHood } from "./hood.ts";
@@ -44,6 +45,7 @@ function enterToolSection(run: Run, operation: Operation): void {
   else swapTool(run, tool);
   measureTool(run, tool);
   stateOperationModes(run, operation);
+  confirmHoldDown(run);
   if (turnsSpindle(run, operation) && operation.spindle) {
     startSpindle(run, operation.spindle.rpm, operation.spindle.direction);
   }
@@ -86,6 +88,7 @@ function continueWithTool(run: Run, operation: Operation): void {
   if (reverses) stopSpindle(run);
   state.clearance = Math.max(state.clearance, onLengthGrid(run.request, operation.clearance));
   stateOperationModes(run, operation);
+  confirmHoldDown(run);
   adjustSpindle(run, operation);
   setHood(run, operation);
   setCoolant(run, operation.coolant);

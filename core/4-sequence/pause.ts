@@ -1,6 +1,7 @@
 import { axisBit } from "#base";
 import { approach } from "./approach.ts";
 import type { Destination } from "./approach.ts";
+import { confirmHoldDown } from "./confirm.ts";
 import { coolantOff, setCoolant } from "./coolant.ts";
 import { raiseHood, setHood } from "./hood.ts";
 import { showText } from "./message.ts";
@@ -44,6 +45,7 @@ export function pause(run: Run, request: PauseRequest): void {
   const word = request.optional ? "stops.optional" : "stops.stop";
   if (need(run, word, "the job pauses")) stopForOperator(run, request.optional);
   retract(run);
+  confirmHoldDown(run);
   restartSpindle(run, direction);
   setHood(run, operation);
   setCoolant(run, media);

@@ -68,6 +68,8 @@ export interface State {
   cycle: CycleKind | undefined;
   /** Whether a tapping cycle has reversed the spindle since it was confirmed. */
   tapped: boolean;
+  /** Whether the hold-down of the work has been confirmed since the start and the last stop. */
+  workHeld: boolean;
   /** Byte offset in the job that what is written now comes from. */
   source: number;
 }
@@ -101,6 +103,7 @@ export function createState(request: SequenceRequest, clearance: number): State 
     fresh: false,
     cycle: undefined,
     tapped: false,
+    workHeld: false,
     source: 0,
   };
 }

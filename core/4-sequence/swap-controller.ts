@@ -4,7 +4,7 @@ import type { Run } from "./run.ts";
 import { toolOf } from "./run.ts";
 import { selectTool } from "./select-tool.ts";
 import { put } from "./steps.ts";
-import { orientSpindle } from "./spindle.ts";
+import { orientSpindle, stopSpindle } from "./spindle.ts";
 import { cancelBeforeSwap } from "./swap-cancel.ts";
 import { fact, need } from "./words.ts";
 
@@ -14,6 +14,11 @@ export function swapByController(run: Run, tool: Tool): void {
   fact(run, machine.changeEffects, "machine.change-effects", "the controller changes its tools");
   selectTool(run, tool);
   if (need(run, "tools.change", "the controller changes its tools")) put(run, { kind: "change-tool" });
+  if (machine.changeEffects?.spindle === "restarts") {
+    // It turns again at a speed that nobody knows, until it is stopped.
+    state.spindle.speed = undefined;
+    stopSpindle(run);
+  }
   if (machine.lengthOffset?.form === "in-tool-word") state.lengthOffset = tool.lengthOffset;
   const next = nextTool(run, tool.number);
   const preselect = fact(

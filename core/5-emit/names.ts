@@ -85,6 +85,7 @@ export const names = [
   "gear",
   "section",
   "opening",
+  "speed",
   "fresh",
   "initial",
   "returnCode",

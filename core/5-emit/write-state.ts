@@ -43,7 +43,11 @@ export function defineState(context: Context): FunctionDeclaration[] {
   return [
     defineCreateState(context),
     defineTake(),
-    func("restate", ["state"], [...forgetMotion(), ...forgetFeed(), set(get("state", "fresh"), true)]),
+    func(
+      "restate",
+      ["state"],
+      [...forgetMotion(), ...forgetFeed(), ...forgetSpeed(format), set(get("state", "fresh"), true)],
+    ),
     defineKeepPlace(),
     ...(canBeIncremental(format) ? [defineRequireKnown()] : []),
   ];
@@ -57,6 +61,11 @@ export function forgetMotion(): Statement[] {
 /** The feed in force no longer counts; no feed is below 0. */
 export function forgetFeed(): Statement[] {
   return [set(get("state", "feed"), -1)];
+}
+
+/** The speed said last no longer counts. */
+export function forgetSpeed({ modal }: Format): Statement[] {
+  return modal.speed === "changed" ? [set(get("state", "speed"), -1)] : [];
 }
 
 /** Places that the step makes unknown: all, or those of an axis mask. */
@@ -146,6 +155,7 @@ function modeFields(format: Format): [Name, Value][] {
     ["motion", str("")],
     ["feed", -1],
     ["afterRapid", false],
+    ...(format.modal.speed === "changed" ? [["speed", -1] as [Name, Value]] : []),
     ...(format.gears.length > 0 ? [["gear", 0] as [Name, Value]] : []),
     ["workOffset", -1],
     ["lengthOffset", -1],

@@ -10,6 +10,7 @@ const everyAxis = 63;
 export function applyEffects({ state }: Reader, effects: Effects | undefined): void {
   if (effects?.position !== "unchanged") losePlace(state, everyAxis);
   if (effects?.spindle === "stopped") state.spindle = "stopped";
+  if (effects?.spindle === "restarts") state.spindle = "running";
   if (effects === undefined || effects.lengthOffset === "unchanged") return;
   loseWork(state, axisBit.z);
   state.lengthOffset = effects.lengthOffset === "cancelled" ? 0 : undefined;

@@ -247,6 +247,12 @@ export function ownBlock(offset: number, word: string): Finding {
   );
 }
 
+/** A start without a speed; it may be meant to take the one said last. */
+export function speedWord(offset: number): Finding {
+  const message = "The spindle is started without a speed; this dialect says it at each start.";
+  return { ...form("speed-word", offset, message, "State S.", "modal.speed"), severity: "warning" };
+}
+
 const gearFaults = {
   none: "The spindle turns before a gear range is selected for its speed.",
   outside: "The speed lies outside the gear range in force.",

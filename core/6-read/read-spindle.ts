@@ -26,9 +26,20 @@ export function readSpeed(reader: Reader): void {
 export function readSpindleStart(reader: Reader): void {
   const meaning = reader.slots.spindle?.meaning;
   if (meaning?.kind !== "spindle-start") return;
+  takeSpeed(reader);
   pushStep(reader, { kind: "spindle-start", direction: meaning.direction });
   noteStart(reader);
   checkGear(reader, reader.slots.spindle?.at ?? 0);
+}
+
+/** A start that says no speed takes the one said last, where the dialect has it so. */
+function takeSpeed(reader: Reader): void {
+  const { block, state, format, slots } = reader;
+  if (block.mask & (1 << letterS) || state.spindle === "speed-said") return;
+  const follows = format.spindle?.order === "start-first" && format.spindle.blocks === "apart";
+  if (state.rpm === 0) return;
+  if (format.modal.speed === "changed") pushStep(reader, { kind: "spindle-speed", rpm: state.rpm });
+  else if (!follows) reader.report(formFindings.speedWord(block.start + (slots.spindle?.at ?? 0)));
 }
 
 /** A gear range: it is selected while the spindle stands. */

@@ -28,6 +28,8 @@ export function readStop(reader: Reader): void {
   state.motionForgotten = true;
   forgetFeed(reader);
   if (reader.format.stops.resume === "loses-modes") loseModes(reader);
+  // The operator may have said another speed.
+  state.rpm = 0;
   // The operator may move the machine by hand meanwhile.
   losePlace(state, 63);
 }

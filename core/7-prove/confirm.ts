@@ -111,6 +111,7 @@ export function hearDwell(watch: Watch, time: number): void {
   spindle.timePassed = true;
   spindle.dwelt += time;
   drawbar.dwelt += time;
+  watch.state.workHeld.dwelt += time;
   const name = spindleConfirmation(watch);
   const way = name && watch.facts.confirm[name];
   if (way?.by === "dwell" && !spindle.confirmed && spindle.dwelt >= spindleTime(watch, way.time))
@@ -139,6 +140,9 @@ export function hearWait(watch: Watch, wait: Extract<Step, { kind: "wait" }>): v
     drawbar.airConfirmed = true;
     drawbar.airByTime = false;
   }
+  const { workHeld } = watch.state;
+  const clamps = facts.confirm["hold-down"];
+  if (clamps?.by === "wait" && hears(facts, wait, clamps.signal, workHeld.dwelt)) workHeld.confirmed = true;
   if (!drawbar.open && hears(facts, wait, "tool-present", drawbar.dwelt)) drawbar.toolSensed = true;
   spindle.timePassed = true;
 }
@@ -169,6 +173,14 @@ export function airConfirmed(watch: Watch): boolean {
   if (confirmed && airByTime)
     tellOnce(watch, "swap/timed air", findings["swap/timed"]({ what: "Air pressure: air" }));
   return confirmed;
+}
+
+/** motion/held: before a feed motion in the work. */
+export function checkWorkHeld(watch: Watch): void {
+  const { workHeld } = watch.state;
+  if (workHeld.confirmed || watch.facts.confirm["hold-down"] === undefined) return;
+  tell(watch, findings["motion/held"]({ how: howToConfirm(watch, "hold-down") }));
+  workHeld.confirmed = true;
 }
 
 /** What would confirm a state, for the way out of a finding: a dwell of 0.3 s and a wait for input 4 on. */

@@ -1,3 +1,4 @@
+import type { StepKind } from "#base";
 import { checkEndsStopped } from "./spindle.ts";
 import { compensationOff } from "./compensation.ts";
 import { findings } from "./findings.ts";
@@ -36,8 +37,21 @@ function endFaults(watch: Watch): EndFault[] {
       (offsets.length !== 0 || offsets.lengthByEffect),
     park: program.moved && !isParked(watch),
     outputs: state.outputs.size > 0,
+    modes: facts.endResets === false && leavesModes(watch),
   };
   return (Object.keys(undone) as EndFault[]).filter((fault) => undone[fault]);
+}
+
+/** Whether the next program would find other modes than those that it may count on. */
+function leavesModes({ state, traits }: Watch): boolean {
+  const { plane, distance, feed } = state.modes;
+  const wrong: Partial<Record<StepKind, boolean>> = {
+    plane: plane !== "xy",
+    distance: distance !== "absolute",
+    "feed-mode": feed !== "per-minute",
+    cycle: state.cycle !== undefined,
+  };
+  return (Object.keys(wrong) as StepKind[]).some((kind) => traits.states.has(kind) && wrong[kind] === true);
 }
 
 function isParked(watch: Watch): boolean {

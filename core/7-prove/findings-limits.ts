@@ -27,6 +27,7 @@ const endFaults = {
   length: "a length offset is in force",
   park: "the machine is not parked",
   outputs: "an output is on",
+  modes: "a mode is in force that the end does not put back",
 } as const;
 
 /** What can be left undone at the end. */

@@ -118,6 +118,13 @@ export const offsetFindings = {
 
 /** Findings about motion. */
 export const motionFindings = {
+  "motion/held": (detail: { how: string }) =>
+    error(
+      "motion/held",
+      "The tool cuts before the work is known to be held.",
+      `Before the start of the spindle put in ${detail.how}.`,
+      "confirm.hold-down",
+    ),
   "motion/approach": (detail: { fault: keyof typeof approachFaults; after: string; height: string }) =>
     error(
       "motion/approach",

@@ -102,6 +102,13 @@ export const spindleFindings = {
       "Orient the spindle after its stop is confirmed.",
       "machine.spindle.orient",
     ),
+  "spindle/restarted": (detail: { how: string }) =>
+    error(
+      "spindle/restarted",
+      "The tool change has started the spindle again, and it is not known to stand.",
+      `Stop the spindle behind the change and put in ${detail.how}.`,
+      "machine.change-effects.spindle",
+    ),
   "spindle/clamped": (detail: { fault: keyof typeof clampFaults }) =>
     error(
       "spindle/clamped",

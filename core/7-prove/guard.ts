@@ -5,7 +5,7 @@ import { endInput } from "./end.ts";
 import { findings } from "./findings.ts";
 import { machineRow } from "./machine-row.ts";
 import { checkRackList } from "./rack.ts";
-import { checkDueSpeed } from "./spindle.ts";
+import { checkDueSpeed, checkRestarted } from "./spindle.ts";
 import { checkResumed } from "./start.ts";
 import { acceptStep } from "./steps.ts";
 import { createWatch, loadRow, tell, tellUnlisted } from "./watch.ts";
@@ -69,6 +69,7 @@ function acceptRow(watch: Watch, batch: Batch, index: number): void {
   } else {
     checkDueSpeed(watch);
     checkResumed(watch);
+    checkRestarted(watch);
     refreshWindows(watch);
     state.spindle.timePassed = true;
     if (row.frame === frame.machine) machineRow(watch);

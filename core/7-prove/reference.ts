@@ -3,6 +3,7 @@ import { compensationOff } from "./compensation.ts";
 import { findings } from "./findings.ts";
 import { forgetPosition, riseTo, standUp, xyAxes } from "./position.ts";
 import { checkHeldStill } from "./rack.ts";
+import { checkRestarted } from "./spindle.ts";
 import { beginMotion, checkResumed } from "./start.ts";
 import { isPlace, tell } from "./watch.ts";
 import type { Watch } from "./watch.ts";
@@ -13,6 +14,7 @@ export function referenceReturn(watch: Watch, axes: number): void {
   const { approach, drawbar } = state;
   const alone = (axes & linearAxes) === axisBit.z;
   checkResumed(watch);
+  checkRestarted(watch);
   compensationOff(watch, "a reference return");
   checkHeldStill(watch);
   // Z alone only leaves the pocket.

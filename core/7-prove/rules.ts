@@ -30,6 +30,16 @@ export const guardRules = {
       "The stop is confirmed, and the spindle oriented where it must be, before motion into the rack zone, release, tool change, measurement and operator stop.",
     source: "order of a tool change: from memory",
   },
+  "spindle/restarted": {
+    holds:
+      "After a tool change that starts the spindle again it is stopped for certain before anything moves.",
+    source: practice,
+  },
+  "motion/held": {
+    holds:
+      "Where a signal says that the work is held, it is waited for before a tool cuts, at the start and behind each stop.",
+    source: practice,
+  },
   "spindle/clamped": {
     holds:
       "The spindle starts only with a tool, clamped for certain where that can be sensed, and never with a probe, knife or pen.",

@@ -45,6 +45,7 @@ export function spindleSpeed(watch: Watch, rpm: number): void {
  */
 export function spindleStart(watch: Watch, direction: SpindleDirection): void {
   const { spindle, swap, approach } = watch.state;
+  checkRestarted(watch);
   checkHeld(watch);
   checkReversal(watch, direction);
   spindle.turning = spindle.direction = direction;
@@ -56,6 +57,28 @@ export function spindleStart(watch: Watch, direction: SpindleDirection): void {
   if (!spindle.everStarted && isPlace(spindle.stillFeedAt)) tellStillFeed(watch);
   spindle.everStarted = true;
   commandSpindle(watch, spindle.rpm);
+}
+
+/** The tool change has started the spindle again: its speed may be any. */
+export function restartSpindle(watch: Watch): void {
+  const { spindle } = watch.state;
+  spindle.turning = "unknown";
+  spindle.restarted = spindle.timePassed = true;
+  spindle.confirmed = spindle.excused = spindle.oriented = false;
+  spindle.dwelt = 0;
+  spindle.nowLow = 0;
+  spindle.nowHigh = watch.facts.spindle.maxRpm ?? Number.NaN;
+}
+
+/** spindle/restarted: after a change that starts it again the spindle is stopped for certain before anything else. */
+export function checkRestarted(watch: Watch): void {
+  const { spindle } = watch.state;
+  if (!spindle.restarted) return;
+  spindle.restarted = false;
+  if (spindle.turning === "stopped" && spindle.confirmed) return;
+  tell(watch, findings["spindle/restarted"]({ how: howToConfirm(watch, "stopped") }));
+  spindle.turning = "stopped";
+  confirmSpindle(watch, false);
 }
 
 /** Spindle stop (NISTIR 6556 3.6.2). Restating a confirmed stop changes nothing. */

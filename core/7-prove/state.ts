@@ -73,6 +73,8 @@ export interface SpindleState {
   excused: boolean;
   /** A cycle that reverses or stops the spindle is running. */
   inCycle: boolean;
+  /** The tool change has started it again, and nothing has stopped it since. */
+  restarted: boolean;
   everStarted: boolean;
   /** First feed motion with a spindle that never started, in a program whose tools are unknown. */
   stillFeedAt: number;
@@ -231,6 +233,8 @@ export interface State {
   readonly coolant: Set<string>;
   readonly outputs: Set<number>;
   hood: "unknown" | "up" | "down";
+  /** Whether the work is known to be held since the start and the last stop, and dwells since then, microseconds. */
+  readonly workHeld: { confirmed: boolean; dwelt: number };
   cycle: CycleDefinition | undefined;
   /** A fault of the cycle was named. */
   cycleFaulty: boolean;
@@ -264,6 +268,7 @@ function createSpindle(facts: MachineFacts): SpindleState {
     oriented: false,
     excused: false,
     inCycle: false,
+    restarted: false,
     everStarted: false,
     stillFeedAt: nowhere,
     checkAt: nowhere,
@@ -372,6 +377,7 @@ export function createState(facts: MachineFacts, job: JobFacts): State {
     coolant: new Set(),
     outputs: new Set(),
     hood: "unknown",
+    workHeld: { confirmed: false, dwelt: 0 },
     cycle: undefined,
     cycleFaulty: false,
     feedExcused: false,

@@ -6,7 +6,7 @@ import { findings } from "./findings.ts";
 import type { SwapEvent } from "./findings-spindle.ts";
 import { lengthCancelled } from "./offsets.ts";
 import { beginApproach, forgetPosition, heightText, standUp } from "./position.ts";
-import { checkOriented, checkStopped } from "./spindle.ts";
+import { checkOriented, checkStopped, restartSpindle } from "./spindle.ts";
 import { beginMotion, loseModes } from "./start.ts";
 import { nowhere, unknownTool } from "./state.ts";
 import { isPlace, tell } from "./watch.ts";
@@ -100,6 +100,7 @@ export function applyEffects(watch: Watch, effects: Effects | undefined, after: 
     watch.state.work.known &= ~axisBit.z;
     windows.staleAxes |= axisBit.z;
   }
+  if (effects?.spindle === "restarts") restartSpindle(watch);
   if (effects?.spindle !== "stopped" || after === "the swap") return;
   spindle.turning = "stopped";
   spindle.confirmed = false;
@@ -139,6 +140,8 @@ export function pauseProgram(watch: Watch, optional: boolean): void {
   beginApproach(watch, swaps ? "the swap" : "the stop", true);
   swap.retracted = false;
   approach.lowAt = nowhere;
+  watch.state.workHeld.confirmed = false;
+  watch.state.workHeld.dwelt = 0;
   if (watch.facts.afterStop === "loses-modes") loseModes(watch);
 }
 

@@ -55,7 +55,8 @@ export function mayCruise(watch: Watch): boolean {
     isPlace(spindle.checkAt) ||
     isPlace(swap.stopBelowAt);
   const offset = !watch.traits.workWords || state.offsets.work > 0 || state.offsets.workExcused;
-  const held = !drawbar.open && drawbar.confirmed;
+  const clamped = watch.facts.confirm["hold-down"] === undefined || state.workHeld.confirmed;
+  const held = !drawbar.open && drawbar.confirmed && clamped;
   const program = state.program.moved && !state.program.ended;
   return (
     placed &&

@@ -2,7 +2,7 @@ import { linearAxes, rowKind } from "#base";
 import { axesOfStart, checkArc } from "./arcs.ts";
 import { checkApproach, leaveApproach } from "./approach.ts";
 import { checkCompensation } from "./compensation.ts";
-import { forgetAir, howToConfirm } from "./confirm.ts";
+import { checkWorkHeld, forgetAir, howToConfirm } from "./confirm.ts";
 import { checkFeed, lineLength } from "./feed.ts";
 import { findings } from "./findings.ts";
 import { checkHole, touchesSpindle } from "./holes.ts";
@@ -73,6 +73,7 @@ function checkKind(watch: Watch): void {
     checkEndTravel(watch);
     return;
   }
+  checkWorkHeld(watch);
   if (!state.spindle.inCycle) checkAtSpeed(watch);
   if (row.kind === rowKind.line) {
     checkFeed(watch, state.modes.feed === "inverse-time" ? lineLength(watch, state.work) : 0);

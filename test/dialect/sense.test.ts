@@ -84,9 +84,17 @@ const cases: Readonly<Record<string, Case>> = {
     text: "spindle: { gears: [{ code: M41, from: 100, to: 100 }] }",
     finds: ["dialect/format spindle.gears.1.to"],
   },
+  "a gear range without its end": {
+    text: "spindle: { gears: [{ code: M41, from: 100 }] }",
+    finds: ["dialect/undeclared spindle.gears.1.to"],
+  },
   "a gear that would be shifted while it turns": {
     text: "spindle: { order: start-first, blocks: apart, gears: [{ code: M41, from: 100, to: 4000 }] }",
     finds: ["dialect/format spindle.gears"],
+  },
+  "a start that does not show whether a speed follows": {
+    text: "modal: { speed: changed }\nspindle: { order: start-first, blocks: apart }",
+    finds: ["dialect/format modal.speed"],
   },
   "two gear ranges with one code": {
     text: "spindle: { gears: [{ code: M41, from: 1, to: 9 }, { code: M41, from: 9, to: 99 }] }",
@@ -94,7 +102,7 @@ const cases: Readonly<Record<string, Case>> = {
   },
   "a percentage of an unknown speed": {
     text: "spindle: { speed-unit: percent }",
-    finds: ["dialect/undeclared machine.spindle.max-rpm"],
+    finds: ["dialect/undeclared machine.spindle.max-rpm @ 1"],
   },
   "a percentage that is no whole number of thousandths": {
     text: "spindle: { speed-unit: percent }\nnumbers: { speed: 3 }\nmachine: { spindle: { min-rpm: 1, max-rpm: 24000.05 } }",

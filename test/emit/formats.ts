@@ -83,7 +83,14 @@ export const plain: Format = {
     timeout: undefined,
     width: { G: 1, M: 1, T: 1, H: 1, D: 1 },
   },
-  modal: { motion: "modal", axes: "changed", arcEnd: "changed", arcCentre: "both", feed: "modal" },
+  modal: {
+    motion: "modal",
+    axes: "changed",
+    arcEnd: "changed",
+    arcCentre: "both",
+    feed: "modal",
+    speed: "each-start",
+  },
   motion: {
     letters: { x: "X", y: "Y", z: "Z", a: "A", b: "B", c: "C" },
     machineMoveLasts: "block",
@@ -239,7 +246,14 @@ export const explicit: Format = {
     timeout: pointed(1, { ...fixed, trailingZeros: "drop", point: "when-needed" }),
     width: { G: 2, M: 2, T: 2, H: 2, D: 2 },
   },
-  modal: { motion: "each-block", axes: "changed", arcEnd: "both", arcCentre: "both", feed: "after-rapid" },
+  modal: {
+    motion: "each-block",
+    axes: "changed",
+    arcEnd: "both",
+    arcCentre: "both",
+    feed: "after-rapid",
+    speed: "each-start",
+  },
   codes: {
     ...plain.codes,
     modes: {
@@ -333,7 +347,14 @@ export const leastIncrement: Format = {
     cycleDwell: pointed(0, implied),
     width: { G: 2, M: 2, T: 2, H: 2, D: 2 },
   },
-  modal: { motion: "modal", axes: "all", arcEnd: "both", arcCentre: "both", feed: "each-block" },
+  modal: {
+    motion: "modal",
+    axes: "all",
+    arcEnd: "both",
+    arcCentre: "both",
+    feed: "each-block",
+    speed: "each-start",
+  },
   unitsIn: "mm",
   codes: {
     ...plain.codes,

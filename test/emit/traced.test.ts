@@ -16,7 +16,14 @@ const formats: Record<string, Format> = {
   explicit,
   stated: {
     ...plain,
-    modal: { motion: "each-block", axes: "all", arcEnd: "both", arcCentre: "non-zero", feed: "each-block" },
+    modal: {
+      motion: "each-block",
+      axes: "all",
+      arcEnd: "both",
+      arcCentre: "non-zero",
+      feed: "each-block",
+      speed: "each-start",
+    },
     lineEnd: "\r\n",
     separator: "",
   },

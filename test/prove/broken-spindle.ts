@@ -1,5 +1,5 @@
 import { before, drop, find, setMove, setStep, shift } from "./break.ts";
-import { dwells, jobFacts, machineFacts, waits } from "./facts.ts";
+import { dwells, jobFacts, machineFacts, unchanged, waits } from "./facts.ts";
 import { move, step } from "./pieces.ts";
 import {
   controllerSwap,
@@ -28,6 +28,21 @@ const losing = (sequence: Sequence): Sequence => ({
   ...sequence,
   facts: { ...sequence.facts, afterStop: "loses-modes" },
 });
+
+/** On a machine that senses whether the work is held. */
+const holding = (sequence: Sequence): Sequence => ({
+  ...sequence,
+  facts: {
+    ...sequence.facts,
+    signals: { ...sequence.facts.signals, "hold-down": { input: 9, level: "on", settle: 0 } },
+    confirm: {
+      ...sequence.facts.confirm,
+      "hold-down": { by: "wait", signal: "hold-down", timeout: 10e6 },
+    },
+  },
+});
+
+const waitHeld = step({ kind: "wait", input: 9, level: "on", timeout: 10e6 });
 
 /** All modes but the plane. */
 const lostModes: Item[] = (
@@ -77,6 +92,39 @@ export const startAndSpindle: readonly Broken[] = [
     how: "one of the modes is not stated again",
     times: 2,
     make: () => losing(before(before(pausing(), "retract again", lostModes), "retract again", lostModes, 1)),
+  },
+  {
+    rule: "spindle/restarted",
+    how: "two changes that start the spindle again",
+    times: 2,
+    make: () => controllerSwap({ changeEffects: { ...unchanged, spindle: "restarts" } }),
+  },
+  {
+    rule: "motion/held",
+    how: "no wait for the hold-down, at the start and behind two stops",
+    times: 3,
+    make: () => holding(pausing()),
+  },
+  {
+    rule: "motion/held",
+    how: "no wait for the hold-down behind two stops",
+    times: 2,
+    make: () => before(holding(pausing()), "first stop", [waitHeld]),
+  },
+  {
+    rule: "motion/held",
+    how: "a wait on another input",
+    times: 3,
+    make: () =>
+      before(holding(pausing()), "first stop", [step({ kind: "wait", input: 8, level: "on", timeout: 1e6 })]),
+  },
+  {
+    rule: "program/end",
+    how: "ends in inverse time where the end puts nothing back",
+    make: () =>
+      before({ ...singleTool(), facts: { ...singleTool().facts, endResets: false } }, "last stop", [
+        step({ kind: "feed-mode", value: "inverse-time" }),
+      ]),
   },
   {
     rule: "program/start",

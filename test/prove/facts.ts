@@ -134,6 +134,7 @@ export function machineFacts(changes: Partial<MachineFacts> = {}): MachineFacts 
     confirm: waits,
     onTimeout: "alarm",
     afterStop: "keeps-modes",
+    endResets: true,
     offWords: [],
     signals: {
       "at-speed": { input: 4, level: "on", settle: 0.3 * second },

@@ -125,7 +125,14 @@ export const format: Format = {
   blankLines: "skipped",
   stopsAct: "before-motion",
   numbers: numberFormats(),
-  modal: { motion: "modal", axes: "changed", arcEnd: "changed", arcCentre: "non-zero", feed: "modal" },
+  modal: {
+    motion: "modal",
+    axes: "changed",
+    arcEnd: "changed",
+    arcCentre: "non-zero",
+    feed: "modal",
+    speed: "each-start",
+  },
   motion: {
     letters: { x: "X", y: "Y", z: "Z", a: "A", b: "B", c: "C" },
     machineMoveLasts: "block",
@@ -230,6 +237,7 @@ export const machine: MachineFacts = {
   confirm: {},
   onTimeout: undefined,
   afterStop: "keeps-modes",
+  endResets: true,
   offWords: [],
   signals: {},
   retract: undefined,

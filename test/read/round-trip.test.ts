@@ -44,7 +44,14 @@ const implied = (suppressed: "leading" | "trailing" | "none"): Format["numbers"]
 const dialects: Readonly<Record<string, Format>> = {
   "as short as it can be": own,
   "every word in each block": with_({
-    modal: { motion: "each-block", axes: "all", arcEnd: "both", arcCentre: "both", feed: "each-block" },
+    modal: {
+      motion: "each-block",
+      axes: "all",
+      arcEnd: "both",
+      arcCentre: "both",
+      feed: "each-block",
+      speed: "each-start",
+    },
     cycles: cyclesWith({ repeat: "all" }),
     numbers: numberFormats({ point: "always", trailingZeros: "keep" }),
   }),

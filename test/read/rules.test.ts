@@ -130,12 +130,13 @@ const formCases: readonly Case[] = [
     on: "G0 X1",
   },
   { rule: "block/stop-message", blocks: "M0 (MSG, TURN)", on: "M0" },
+  { rule: "block/speed-word", blocks: "S500 M3\nM5\nM3", on: "M3" },
   ...[
     { blocks: "S500 M3", on: "M3" },
     { blocks: "M41\nS5000 M3", on: "M3" },
     { blocks: "M41\nS500 M3\nM42", on: "M42" },
     { blocks: "M41\nS500 M3\nS5000", on: "S5000" },
-    { blocks: "M41\nS500 M3\nM5\nM3", on: "M3" },
+    { blocks: "M41\nS500 M3\nM5\nS400 M3", on: "M3" },
   ].map((one) => ({
     rule: "block/gear-range",
     ...one,

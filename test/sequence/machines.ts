@@ -194,6 +194,7 @@ export function machineOf(change: Partial<MachineFacts> = {}): MachineFacts {
     },
     onTimeout: "alarm",
     afterStop: "keeps-modes",
+    endResets: true,
     offWords: [],
     signals: {
       "at-speed": { input: 4, level: "on", settle: s(0.3) },

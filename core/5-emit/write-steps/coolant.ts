@@ -1,6 +1,6 @@
 import type { CoolantMedium } from "#base";
 import type { Code } from "#dialect";
-import { and, cases, choose, get, increase, less, same, set, str, variable, when } from "../builders.ts";
+import { and, cases, choose, get, increase, less, not, same, set, str, variable, when } from "../builders.ts";
 import type { Statement } from "../builders.ts";
 import { codeText, hasWord } from "../code-text.ts";
 import type { Context } from "../context.ts";
@@ -23,21 +23,22 @@ export function writeCoolant(context: Context): Statement[] {
 }
 
 function oneWord({ format: { codes } }: Context, write: Write): Statement {
-  const on = media.map((medium) => ({
-    of: str(medium),
-    statements: write(`coolant.${medium}`, codes.coolant[medium]),
+  const [medium, isOn] = [get("step", "medium"), get("step", "on")];
+  const on = media.map((name) => ({
+    of: str(name),
+    statements: write(`coolant.${name}`, codes.coolant[name]),
   }));
-  const off = media.map((medium) => ({
-    of: str(medium),
-    statements: write(`coolant.off.${medium}`, codes.coolantOffOne[medium]),
+  const turnOn = cases(medium, on, [faultOn("coolant")]);
+  const all = write("coolant.off", codes.coolantOff);
+  if (!Object.values(codes.coolantOffOne).some(hasWord)) {
+    const oneOff = when(not(isOn), [faultOn("coolant.off")]);
+    return when(and(not(isOn), same(medium, str("all"))), all, [oneOff, turnOn]);
+  }
+  const off = media.map((name) => ({
+    of: str(name),
+    statements: write(`coolant.off.${name}`, codes.coolantOffOne[name]),
   }));
-  const all = { of: str("all"), statements: write("coolant.off", codes.coolantOff) };
-  const medium = get("step", "medium");
-  return when(
-    get("step", "on"),
-    [cases(medium, on, [faultOn("coolant")])],
-    [cases(medium, [all, ...off], [faultOn("coolant.off")])],
-  );
+  return when(isOn, [turnOn], [cases(medium, off, [faultOn("coolant.off")])]);
 }
 
 /** The block stays open for the next medium that is switched the same way, while it has room for another M word. */

@@ -4,7 +4,7 @@ import type { Context } from "../context.ts";
 import { blockOf, codeWord, settled, tracing } from "../words.ts";
 import { messageWaits, release } from "../write-held.ts";
 import { messageWord } from "../write-idiom.ts";
-import { forgetFeed, forgetMotion, forgetPlaces } from "../write-state.ts";
+import { forgetFeed, forgetMotion, forgetPlaces, forgetSpeed } from "../write-state.ts";
 
 /** A stop for the operator, who may move the machine. */
 export function writePause(context: Context): Statement[] {
@@ -30,6 +30,7 @@ export function writePause(context: Context): Statement[] {
       : alone),
     ...forgetMotion(),
     ...forgetFeed(),
+    ...forgetSpeed(context.format),
     forgetPlaces(),
   ];
 }

@@ -11,11 +11,20 @@ export function writeSpindleSpeed(context: Context): Statement[] {
   const rpm = get("step", "rpm");
   if (spindle === undefined) return [faultOn("spindle.blocks")];
   const before = [settled(), ...selectGear(context)];
-  if (spindle.blocks === "together") return [...before, ...hold("speed", rpm)];
+  if (spindle.blocks === "together") return [...before, ...whereSaid(context, hold("speed", rpm))];
   return [
     ...before,
-    ...blockOf(context, keyed(context, "spindle.blocks", numberWord("S", "writeSpeed", rpm)).statements),
+    ...whereSaid(context, [
+      ...blockOf(context, keyed(context, "spindle.blocks", numberWord("S", "writeSpeed", rpm)).statements),
+    ]),
   ];
+}
+
+/** What says the speed; under `changed` only where it is not the one said last. */
+function whereSaid({ format }: Context, say: readonly Statement[]): readonly Statement[] {
+  if (format.modal.speed === "each-start") return say;
+  const said = get("state", "speed");
+  return [when(differs(said, get("step", "rpm")), [...say, set(said, get("step", "rpm"))])];
 }
 
 /** The gear range that the speed lies in, in a block of its own, unless it has been selected since the spindle last stood. */

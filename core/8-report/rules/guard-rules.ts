@@ -11,6 +11,10 @@ export const guardRules = {
     "No feed motion with a turning tool until the commanded speed is confirmed since the start or last change.",
   "spindle/stopped-for-swap":
     "The stop is confirmed, and the spindle oriented where needed, before motion into the rack zone, release, tool change, measurement or operator stop.",
+  "spindle/restarted":
+    "After a tool change that starts the spindle again, it is stopped, and that confirmed, before anything moves.",
+  "motion/held":
+    "Where a signal says that the work is held, it is waited for before a tool cuts, at the start and behind each stop.",
   "spindle/clamped":
     "No start without a tool in the spindle, confirmed clamped where that can be sensed; never with a probe, knife or pen.",
   "spindle/reversal": "A change of direction goes through a confirmed stop, inside a tapping cycle excepted.",

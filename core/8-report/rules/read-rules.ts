@@ -27,6 +27,7 @@ export const readRules = {
     "A stop, swap, spindle or coolant action has a block of its own, and so has a comment where the dialect wants it.",
   "block/words": "A block has no more words than the controller takes.",
   "block/section": "The first block of a section, and no other, is marked as the dialect marks it.",
+  "block/speed-word": "A start of the spindle says its speed where the dialect wants it.",
   "block/gear-range":
     "A gear range is selected while the spindle stands, before its speed, and the speed lies in it.",
   "block/stop-message": "The message of a stop stands in its block or before it, as the dialect wants it.",

@@ -1,4 +1,5 @@
 import type { AxisCase } from "../axis-case.ts";
+import { sampleJob } from "../sample-job.ts";
 
 /** One end mill and one move, with what a case changes about the operation. */
 function smallJob(operation: object, tools: object = {}): string {
@@ -66,6 +67,15 @@ export const cases: readonly AxisCase[] = [
     one: "spindle: { gears: [{ code: M41, from: 100, to: 20000 }] }",
     other: "spindle: { gears: [{ code: M42, from: 100, to: 11000 }] }",
     otherRefuses: "limit/speed",
+  },
+  {
+    axis: 45,
+    title: "the speed where it changes, or at each start",
+    base: "rs274ngc",
+    one: "modal: { speed: changed }",
+    other: "modal: { speed: each-start }",
+    job: sampleJob.replace('"rpm": 12000', '"rpm": 9000'),
+    oneTakes: "a speed that is said again is the same speed",
   },
   {
     axis: 82,
@@ -175,6 +185,23 @@ export const cases: readonly AxisCase[] = [
     both: "machine: { outputs: { extraction: { number: 3, during: cutting } } }",
     one: 'idioms: { output-on: "M95 P{{output}}", output-off: "M96 P{{output}}" }',
     other: 'idioms: { output-on: "M97 P1 Q{{output}}", output-off: "M97 P0 Q{{output}}" }',
+  },
+  {
+    axis: 89,
+    title: "the work is held as it is, or a signal says so",
+    base: "explicit-words",
+    one: "machine: { signals: { hold-down: 9 } }",
+    other:
+      "machine: { signals: { hold-down: 9 } }\nconfirm: { hold-down: { wait: hold-down, timeout: 10 s } }",
+    oneTakes: "a wait more does no harm",
+  },
+  {
+    axis: 96,
+    title: "the control's own tool change leaves the spindle standing, or starts it again",
+    base: "rs274ngc",
+    one: "machine: { change-effects: { spindle: stopped } }",
+    other: "machine: { change-effects: { spindle: restarts } }",
+    oneTakes: "a spindle that stands may be stopped",
   },
   {
     axis: 131,

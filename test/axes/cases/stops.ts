@@ -8,6 +8,14 @@ function jobWithPause(how: object): string {
   return JSON.stringify(job);
 }
 
+/** A job whose last operation is in inverse time. */
+function jobInInverseTime(): string {
+  const job = JSON.parse(sampleJob) as { operations: object[] };
+  const moves = [{ rapid: { x: 0, y: 0 } }, { line: { z: 1 }, feed: 4 }, { rapid: { z: 15 } }];
+  const [first] = job.operations;
+  return JSON.stringify({ ...job, operations: [{ ...first, feedMode: "inverse-time", moves }] });
+}
+
 /** The ends of a program, its modes at the start, and stops in between. */
 export const cases: readonly AxisCase[] = [
   {
@@ -16,6 +24,15 @@ export const cases: readonly AxisCase[] = [
     base: "rs274ngc",
     one: "stops: { end: M02 }",
     other: "stops: { end: M30 }",
+  },
+  {
+    axis: 8,
+    title: "the end puts the modes back by itself, or the program does so before it",
+    base: "rs274ngc",
+    one: "stops: { end-resets: yes }",
+    other: "stops: { end-resets: no }",
+    job: jobInInverseTime(),
+    oneTakes: "modes that are put back twice do no harm",
   },
   {
     axis: 46,
