@@ -98,10 +98,11 @@ export function predictedRefusals(job: RandomJob, dialect: KnownDialect): Readon
 }
 
 function ofOperation(operation: RandomOperation, spoken: Speech): string[] {
-  const media = [operation.coolant, ...operation.moves.map((move) => move["coolant"] ?? "off")].flat();
+  const changes = operation.moves.map((move) => (move["coolant"] ?? "off") as string | readonly string[]);
+  const media = [operation.coolant, ...changes].flat();
   return [
     ...(operation.feedMode === "inverse-time" && !spoken.inverseTime ? ["lower/feed-mode"] : []),
-    ...(media.some((medium) => medium !== "off" && !spoken.coolant.includes(String(medium)))
+    ...(media.some((medium) => medium !== "off" && !spoken.coolant.includes(medium))
       ? ["lower/coolant"]
       : []),
     ...(operation.path === "exact" && !spoken.exactPath ? ["lower/word"] : []),
