@@ -199,15 +199,17 @@ const holes: Maker = ({ scale, tool, mode }, at, how) => {
   return [...moves, move];
 };
 
-/** A path of points. */
+/** A path of points: a cut, or a rapid well above the stock. */
 const path: Maker = ({ scale, mode }, at, how) => {
+  const isRapid = how.kind > 0.8;
   const points = Array.from({ length: 2 + Math.floor(how.d * 12) }, (_, index) => {
     at.x = between(how.a, -90, 90) + Math.sin(index + how.b) * 5;
     at.y = between(how.b, -70, 70) + Math.cos(index * 2 + how.a) * 5;
-    at.z = between(how.c, -6, 2);
+    at.z = isRapid ? between(how.c, 4, clearance) - Math.sin(index) : between(how.c, -6, 2);
     return [length(scale, at.x), length(scale, at.y), length(scale, at.z)];
   });
-  return [{ path: { kind: "line", points }, feed: feedOf(scale, mode, how.kind) }];
+  if (!isRapid) return [{ path: { kind: "line", points }, feed: feedOf(scale, mode, how.kind) }];
+  return [{ rapid: { z: length(scale, clearance) } }, { path: { kind: "rapid", points } }];
 };
 
 const dwell: Maker = (_context, _at, how) => [{ dwell: Number(between(how.a, 0.05, 3).toFixed(2)) }];
