@@ -24,10 +24,16 @@ interface Word {
   readonly number: string;
 }
 
+/** A comment, in parentheses or from a semicolon to the end of the block; its text. */
+const comments = /\(([^)]*)\)|;([^\r]*)/;
+
+/** Whether the text of a comment is a message to the operator, which must not change unseen; by the marks of the shipped dialects. */
+const isMessage = (text: string): boolean => /^(MSG,|OPERATOR )/.test(text);
+
 /** Words of a block outside its comments. */
 function wordsOf(block: string): Word[] {
   const words: Word[] = [];
-  const blank = block.replace(/\([^)]*\)/g, (comment) => " ".repeat(comment.length));
+  const blank = block.replace(new RegExp(comments, "g"), (comment) => " ".repeat(comment.length));
   for (const match of blank.matchAll(/([A-Z])([-+]?[0-9.]+)/g)) {
     words.push({
       start: match.index,
@@ -85,8 +91,8 @@ function* mutateWord(block: string, word: Word, put: Put): Generator<Mutant> {
   yield put("sign", replace(word.letter + turned), harmless(turned));
   const letter = String.fromCharCode(65 + ((word.letter.charCodeAt(0) - 65 + 1) % 26));
   yield put("letter", replace(letter + word.number));
-  const closing = block.slice(word.end).replace(/^ /, "");
-  const dropped = (block.slice(0, word.start) + closing).trimEnd();
+  const closing = block.slice(word.end).replace(/^[ \t]/, "");
+  const dropped = (block.slice(0, word.start) + closing).replace(/[ \t]+(?=[*\r]*$)/, "");
   yield put("word-dropped", dropped, isNumber ? "block number" : undefined);
   yield put(
     "word-doubled",
@@ -97,17 +103,21 @@ function* mutateWord(block: string, word: Word, put: Put): Generator<Mutant> {
 
 /** One letter of a comment changed; the text of an operator's message is none that may change unseen. */
 function* mutateComment(block: string, put: Put): Generator<Mutant> {
-  const comment = /\(([^)]*)\)/.exec(block);
-  if (!comment || comment[1] === undefined || comment[1] === "") return;
-  const at = comment.index + 1 + Math.floor(comment[1].length / 2);
+  const comment = comments.exec(block);
+  const text = comment?.[1] ?? comment?.[2] ?? "";
+  if (!comment || text === "") return;
+  const at = comment.index + 1 + Math.floor(text.length / 2);
   const after = `${block.slice(0, at)}${block[at] === "X" ? "Y" : "X"}${block.slice(at + 1)}`;
-  yield put("letter", after, comment[1].startsWith("MSG,") ? undefined : "comment text");
+  yield put("letter", after, isMessage(text) ? undefined : "comment text");
 }
 
 function* mutateBlocks(blocks: readonly string[], index: number): Generator<Mutant> {
   const block = blocks[index] ?? "";
   const next = blocks[index + 1];
-  const isComment = (text: string): boolean => /^(N[0-9]+ )?\((?!MSG,)[^)]*\)$/.test(text);
+  const isComment = (text: string): boolean => {
+    const found = comments.exec(text);
+    return /^(N[0-9]+\s*)?[(;]/.test(text) && !isMessage(found?.[1] ?? found?.[2] ?? "");
+  };
   yield {
     kind: "block-dropped",
     block: index,
@@ -117,7 +127,7 @@ function* mutateBlocks(blocks: readonly string[], index: number): Generator<Muta
     text: [...blocks.slice(0, index), ...blocks.slice(index + 1)].join("\n"),
   };
   if (next === undefined || next === "" || next === block) return;
-  const bare = (text: string): string => text.replace(/^N[0-9]+ /, "");
+  const bare = (text: string): string => text.replace(/^N[0-9]+[ \t]*/, "");
   yield {
     kind: "blocks-swapped",
     block: index,
