@@ -112,27 +112,62 @@ function cutPieces(state: Lowering, arc: ArcMove, count: number): void {
   );
 }
 
-/** An arc in pieces that end at these parts of its sweep. */
+/** An arc in pieces that end at these parts of its sweep. A piece that rounding makes too long is halved. */
 function cutAt(state: Lowering, arc: ArcMove, stops: readonly number[]): void {
-  const [first, second, normal] = planeAxes[arc.plane];
-  const end = Float64Array.from(state.at.map((_, axis) => rounded(state, axis)));
+  const [first, second] = planeAxes[arc.plane];
   const origin: Point = [state.at[first], state.at[second]];
-  const grid = state.grids.length;
+  const end = Float64Array.from(state.at.map((_, axis) => rounded(state, axis)));
   let done = 0;
-  for (const stop of stops) {
-    const sweep = arc.path.sweep * (stop - done);
-    const target = Float64Array.from(end);
-    if (stop < 1) {
-      const turnsDone = (arc.path.sweep * stop) / (2 * Math.PI);
-      const isWhole = Math.abs(turnsDone - Math.round(turnsDone)) < 1e-9;
-      const place = isWhole ? origin : alongArc(arc.path, stop);
-      target[first] = roundToGrid(place[0], grid);
-      target[second] = roundToGrid(place[1], grid);
-      target[normal] = roundToGrid(arc.from + (arc.to - arc.from) * stop, grid);
-    }
-    cutPiece(state, arc, { target, sweep, share: stop - done });
+  const cutTo = (stop: number, target: Float64Array): void => {
+    cutPiece(state, arc, { target, sweep: arc.path.sweep * (stop - done), share: stop - done });
     done = stop;
+  };
+  for (const stop of stops) {
+    const target = stop < 1 ? placeAt(state, arc, stop, { origin, end }) : Float64Array.from(end);
+    if (isTooLong(state, arc, target)) {
+      const middle = (done + stop) / 2;
+      cutTo(middle, placeAt(state, arc, middle, { origin, end }));
+    }
+    cutTo(stop, target);
   }
+}
+
+/** Where a piece ends before the end of its arc, on the grid; after whole turns that is where the arc began. */
+function placeAt(
+  state: Lowering,
+  arc: ArcMove,
+  stop: number,
+  { origin, end }: { readonly origin: Point; readonly end: Float64Array },
+): Float64Array {
+  const [first, second, normal] = planeAxes[arc.plane];
+  const grid = state.grids.length;
+  const turnsDone = (arc.path.sweep * stop) / (2 * Math.PI);
+  const isWhole = Math.abs(turnsDone - Math.round(turnsDone)) < 1e-9;
+  const place = isWhole ? origin : alongArc(arc.path, stop);
+  const target = Float64Array.from(end);
+  target[first] = roundToGrid(place[0], grid);
+  target[second] = roundToGrid(place[1], grid);
+  target[normal] = roundToGrid(arc.from + (arc.to - arc.from) * stop, grid);
+  return target;
+}
+
+/**
+ * How far rounded ends may carry a piece past the largest sweep: 0.05 degrees, since a control that takes half circles takes
+ * what rounding makes of them. On small radii it may be more.
+ */
+const sweepAllowance = (0.05 / 180) * Math.PI;
+
+/** Whether a piece by centre to this end would sweep more than a controller takes that takes less than full circles. */
+function isTooLong(state: Lowering, arc: ArcMove, target: Float64Array): boolean {
+  const largest = largestPiece(state);
+  if (largest >= 2 * Math.PI || state.capabilities.arcs.form === "radius") return false;
+  const [first, second] = planeAxes[arc.plane];
+  const start: Point = [state.at[first], state.at[second]];
+  const end: Point = [target[first], target[second]];
+  if (start[0] === end[0] && start[1] === end[1]) return false;
+  const sweep = sweepOf(start, end, roundCentre(state, arc, start, end), arc.path.direction);
+  // What is nearly a full circle by its ends is none: it was a short piece whose ends changed places.
+  return sweep > largest + sweepAllowance && sweep < 1.5 * largest;
 }
 
 /** One piece: its rounded end, its sweep in radians, and its share of the whole arc. */

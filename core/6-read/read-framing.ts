@@ -15,13 +15,22 @@ export function readDelimiter(reader: Reader): void {
     reader.report(
       formFindings.framing(block.start, "This dialect has no % lines.", "Take them out.", "file.delimiter"),
     );
+  const opens = state.phase === "head" && !state.opened;
+  if (opens && state.programNumber !== 0) forgetEarlyNumber(reader);
   readProgramNumber(reader);
-  if (state.phase === "head" && !state.opened) {
+  if (opens) {
     state.opened = true;
     return;
   }
   state.closed = true;
   if (state.phase !== "ended") endWithoutCode(reader, block.start);
+}
+
+/** What stands before the program's start is leader, which a control does not read (DIN 66025-1; from memory). */
+function forgetEarlyNumber({ block, state, report }: Reader): void {
+  state.programNumber = 0;
+  const message = "The program number stands before the % line, where a controller does not read yet.";
+  report(formFindings.framing(block.start, message, "Put it behind that line.", "file.program-number"));
 }
 
 /** The text ends, or its last delimiter stands, and no end code has been read. */

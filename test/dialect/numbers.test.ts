@@ -59,6 +59,14 @@ describe("number formats", () => {
     });
     expect(found.speed).toMatchObject({ point: "never", suppressed: "leading", digits: 0 });
   });
+
+  test("no zeros left out is a way to write an implied point, too", async () => {
+    const found = await numbers(
+      "numbers: { point: never, suppressed-zeros: none, digits: 7, dwell: { decimals: 2, suppressed-zeros: leading } }",
+    );
+    expect(found.length.mm).toMatchObject({ point: "never", suppressed: "none", digits: 7 });
+    expect(found.dwell).toMatchObject({ point: "never", suppressed: "leading" });
+  });
 });
 
 test("increments are whole base units: 0.001 mm is 10,000 and 0.0001 inch 25,400", async () => {

@@ -302,6 +302,11 @@ const cases: Readonly<Record<string, Case>> = {
     text: "machine: { length-offset: { cancel-moves: yes } }",
     finds: ["dialect/retract machine.length-offset.cancel-moves"],
   },
+  "a retract that cancels an offset whose cancelling moves": {
+    extends: "rs274ngc",
+    text: "machine: { retract: { cancel-length-first: yes }, length-offset: { cancel-moves: yes } }",
+    finds: ["dialect/retract machine.retract.cancel-length-first"],
+  },
   "a swap height outside the travel": {
     text: "machine: { travel: { z: [-95, -1] } }",
     finds: ["dialect/retract machine.retract.z @ 1"],

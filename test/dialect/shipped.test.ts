@@ -3,7 +3,7 @@ import { join, resolve } from "node:path";
 import { describe, expect, test } from "vitest";
 import type { Finding } from "#base";
 import { atomsPerInch, atomsPerMillimetre } from "#base";
-import { originOf, packDialect, resolveDialect, unpackDialect } from "#dialect";
+import { checkDialect, originOf, packDialect, resolveDialect, unpackDialect } from "#dialect";
 import { dialectLoader, loadDialect, quarryRouter } from "../support/dialects.ts";
 import { resolveText } from "./findings.ts";
 
@@ -31,6 +31,18 @@ describe("shipped dialects", () => {
     const dialect = await loadDialect(name);
     expect(unpackDialect(packDialect(dialect))).toEqual(dialect);
   });
+
+  test.each(names)(
+    "%s says where its facts come from, and states nothing that it would have without",
+    async (name) => {
+      const text = readFileSync(join(root, "dialects", `${name}.dialect.yaml`), "utf8");
+      expect(text).toMatch(/^# .{40}/);
+      expect(text).toMatch(/^sources:\n {2}- \w/m);
+      const findings: Finding[] = [];
+      await checkDialect(name, dialectLoader(), (finding) => findings.push(finding));
+      expect(findings.filter(({ rule }) => rule === "dialect/same")).toEqual([]);
+    },
+  );
 
   test("an archetype has no machine, a leaf with travel or a spindle has one", async () => {
     expect((await loadDialect("rs274ngc")).machine.declared).toBe(false);
@@ -72,6 +84,64 @@ describe("rs274ngc after NISTIR 6556", () => {
       coolant: "unchanged",
       lengthOffset: "unchanged",
     }); // 3.6.3
+  });
+});
+
+describe("what makes an archetype what it is", () => {
+  test("least-increment counts ten-thousandths of an inch and takes no point", async () => {
+    const { format, machine } = await loadDialect("least-increment");
+    const { point, decimals, suppressed } = format.numbers.length.inch;
+    expect([point, decimals, suppressed]).toEqual(["never", 4, "leading"]);
+    expect([format.unitsIn, machine.countsIn, format.distance]).toEqual(["inch", "inch", "incremental"]);
+  });
+
+  test("longhand has neither arcs nor cycles nor compensation, and does not tap", async () => {
+    const { format, capabilities, machine } = await loadDialect("longhand");
+    expect([format.arc.form, format.cycles, capabilities.words["compensation.left"]]).toEqual([
+      "none",
+      undefined,
+      false,
+    ]);
+    expect(machine.tapping?.kind).toBe("none");
+    expect(format.modal).toEqual({
+      motion: "each-block",
+      axes: "all",
+      arcEnd: "both",
+      arcCentre: "both",
+      feed: "each-block",
+    });
+    expect(format.numbers.length.mm).toMatchObject({
+      point: "never",
+      suppressed: "none",
+      digits: 7,
+      plus: true,
+    });
+  });
+
+  test("hand-zeroed has one tool, no length offset and no move in machine coordinates", async () => {
+    const { capabilities, machine } = await loadDialect("hand-zeroed");
+    expect([machine.swap, machine.lengthOffset?.form, machine.retract?.by]).toEqual([
+      "none",
+      "none",
+      "clearance",
+    ]);
+    for (const key of ["machine-move", "reference-return", "length-offset.on", "work-offset.1"])
+      expect([key, capabilities.words[key]]).toEqual([key, false]);
+  });
+
+  test("staged-tools stages the next tool and says arcs by radius", async () => {
+    const { format, capabilities, machine } = await loadDialect("staged-tools");
+    expect([capabilities.preselect, format.lengthOffset?.form, machine.retract?.by]).toEqual([
+      true,
+      "in-tool-word",
+      "reference-return",
+    ]);
+    expect([format.arc.form, format.arc.largestSweep, format.arc.fullCircle]).toEqual([
+      "radius",
+      180_000_000,
+      false,
+    ]);
+    expect(capabilities.words["feed.per-revolution"]).toBe(true);
   });
 });
 

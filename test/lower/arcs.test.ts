@@ -182,6 +182,21 @@ describe("arcs that the dialect cannot say in one", () => {
     expect(arcs(motion)).toHaveLength(4);
   });
 
+  it("never sweeps more than the controller takes, whatever rounding makes of small circles", () => {
+    let halved = 0;
+    for (let radius = 0.1; radius < 0.6; radius += 0.0137) {
+      const centre = [radius / 7, radius / 3] as const;
+      const [x, y] = onCircle(centre, radius, radius * 40);
+      const circle = [start(x, y), { arc: { x, y }, centre, turns: 1 }];
+      const { motion } = lowerMoves(circle, limited({ largestSweep: 180e6, fullCircle: false }));
+      for (const [index, row] of motion.entries()) {
+        if (row.kind === rowKind.arcXy) expect(sweep(motion[index - 1], row)).toBeLessThan(180.06);
+      }
+      if (arcs(motion).length > 2) halved++;
+    }
+    expect(halved).toBeGreaterThan(5);
+  });
+
   it("splits a full circle in two where it is not allowed", () => {
     const { motion } = lowerMoves(
       [start(5, 0), { arc: { x: 5, y: 0 }, centre: [0, 0], turns: 1 }],

@@ -179,6 +179,15 @@ describe("holes as single moves (steps of NISTIR 6556 3.5.16)", () => {
     expect(findings.map((finding) => finding.rule)).toEqual(["lower/cycle"]);
   });
 
+  it("tells a tap cycle that knows one level alone from one that is not there", () => {
+    const cycles = { backOff: {}, levels: "initial", dwellGrid: 1000 } as const;
+    const { findings } = lowerMoves([start, ...holes({ cycle: "tap", lead: mm, feed: 0 })], {
+      capabilities: { cycles },
+    });
+    expect(findings.map(({ rule, key }) => [rule, key])).toEqual([["lower/cycle", "cycles.return.retract"]]);
+    expect(findings[0]?.fix).toContain("cycles: { return: { retract: G99 } }");
+  });
+
   it("rises to the initial level between holes where the dialect cannot say it", () => {
     const cycles = { backOff: {}, levels: "retract", dwellGrid: 1000 } as const;
     const { rows } = lowerMoves(

@@ -98,6 +98,16 @@ describe("feeds", () => {
     ]);
   });
 
+  it("needs no word for feed per minute where the controller has no other mode", () => {
+    const none = { "feed.per-minute": false, "feed.per-revolution": false, "feed.inverse-time": false };
+    const only = lowerMoves([start, { line: { x: 1 }, feed: 300.04 }], { capabilities: { words: none } });
+    expect(only.findings).toEqual([]);
+    expect(only.motion[1]?.feed).toBe(300 * mm);
+    const words = { ...none, "feed.inverse-time": true };
+    const noWayBack = lowerMoves([start], { capabilities: { words } });
+    expect(noWayBack.findings.map((finding) => finding.rule)).toEqual(["lower/feed-mode"]);
+  });
+
   it("refuses a feed that rounds to nothing", () => {
     const { findings } = lowerMoves([start, { line: { x: 1 }, feed: 0.01 }]);
     expect(findings.map((finding) => finding.rule)).toEqual(["lower/range"]);

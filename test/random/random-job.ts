@@ -4,6 +4,7 @@ import fc from "fast-check";
 export interface RandomJob {
   readonly job: "1";
   readonly name: string;
+  readonly program: { readonly number: number };
   readonly units: "mm" | "inch";
   readonly stock?: { readonly min: readonly number[]; readonly max: readonly number[] };
   readonly clearance: number;
@@ -23,7 +24,8 @@ export interface RandomOperation {
   readonly id: string;
   readonly tool: number;
   readonly spindle?: { readonly rpm: number; readonly direction: "cw" | "ccw" };
-  readonly coolant: string;
+  readonly coolant: string | readonly string[];
+  readonly path?: "exact" | "blend";
   readonly feedMode: "per-minute" | "per-revolution" | "inverse-time";
   readonly workOffset: number;
   readonly moves: readonly Record<string, unknown>[];
@@ -177,7 +179,10 @@ const holes: Maker = ({ scale, tool, mode }, at, how) => {
   };
   const moves: Record<string, unknown>[] = [{ rapid: { z: length(scale, how.a > 0.5 ? clearance : 5) } }];
   const extra: Record<string, unknown> = {};
-  if (kind === "peck" || kind === "chip-break") extra["peck"] = length(scale, between(how.a, 0.8, 6));
+  if (kind === "peck" || kind === "chip-break") {
+    extra["peck"] = length(scale, between(how.a, 0.8, 6));
+    if (how.b > 0.6) extra["backOff"] = length(scale, pick(how.d, [0.25, 0.5, 0.3]));
+  }
   if (kind === "dwell") extra["dwell"] = Number(between(how.b, 0.1, 2).toFixed(2));
   if (kind === "bore" && how.a > 0.5) extra["dwell"] = 0.5;
   if ((kind === "bore" || kind === "ream") && how.c > 0.7) extra["feedOut"] = feedOf(scale, mode, how.d);
@@ -194,15 +199,17 @@ const holes: Maker = ({ scale, tool, mode }, at, how) => {
   return [...moves, move];
 };
 
-/** A path of points. */
+/** A path of points: a cut, or a rapid well above the stock. */
 const path: Maker = ({ scale, mode }, at, how) => {
+  const isRapid = how.kind > 0.8;
   const points = Array.from({ length: 2 + Math.floor(how.d * 12) }, (_, index) => {
     at.x = between(how.a, -90, 90) + Math.sin(index + how.b) * 5;
     at.y = between(how.b, -70, 70) + Math.cos(index * 2 + how.a) * 5;
-    at.z = between(how.c, -6, 2);
+    at.z = isRapid ? between(how.c, 4, clearance) - Math.sin(index) : between(how.c, -6, 2);
     return [length(scale, at.x), length(scale, at.y), length(scale, at.z)];
   });
-  return [{ path: { kind: "line", points }, feed: feedOf(scale, mode, how.kind) }];
+  if (!isRapid) return [{ path: { kind: "line", points }, feed: feedOf(scale, mode, how.kind) }];
+  return [{ rapid: { z: length(scale, clearance) } }, { path: { kind: "rapid", points } }];
 };
 
 const dwell: Maker = (_context, _at, how) => [{ dwell: Number(between(how.a, 0.05, 3).toFixed(2)) }];
@@ -278,6 +285,7 @@ const operationArbitrary = fc.record({
   mode: unit,
   offset: unit,
   coolant: unit,
+  path: unit,
   rpm: unit,
   start: choice,
   choices: fc.array(choice, { minLength: 1, maxLength: 12 }),
@@ -288,13 +296,15 @@ const toolArbitrary = fc.record({ kind: unit, diameter: unit, radius: fc.boolean
 export const randomJob: fc.Arbitrary<RandomJob> = fc
   .record({
     inch: fc.boolean(),
+    modest: fc.boolean(),
     stock: fc.boolean(),
     tools: fc.array(toolArbitrary, { minLength: 1, maxLength: 4 }),
     operations: fc.array(operationArbitrary, { minLength: 1, maxLength: 4 }),
   })
-  .map(({ inch, stock, tools, operations }) => {
+  .map(({ inch, modest, stock, tools, operations }) => {
     const scale = { inch };
-    const made = tools.map((tool, index): RandomTool => {
+    // Half of the jobs ask for little, so that controllers that can say little have something to prove.
+    const made = (modest ? tools.slice(0, 1) : tools).map((tool, index): RandomTool => {
       const kind = pick(tool.kind, toolKinds);
       const base = { number: index + 1, kind, diameter: length(scale, between(tool.diameter, 2, 12)) };
       if (kind === "tap") return { ...base, lead: length(scale, inch ? 1.27 : 1.25) };
@@ -303,69 +313,72 @@ export const randomJob: fc.Arbitrary<RandomJob> = fc
     return {
       job: "1",
       name: "made up",
+      program: { number: 1 + Math.floor((operations[0]?.rpm ?? 0) * 7998) },
       units: inch ? "inch" : "mm",
       ...(stock
         ? { stock: { min: [-150, -150, -20].map((value) => length(scale, value)), max: [150, 150, top] } }
         : {}),
       clearance: length(scale, clearance),
       tools: made,
-      operations: operations.map((operation, index) => makeOperation(scale, made, operation, index)),
+      operations: operations.map((operation, index) =>
+        makeOperation({ scale, tools: made, modest }, operation, index),
+      ),
     };
   });
 
 type OperationDraw = typeof operationArbitrary extends fc.Arbitrary<infer Draw> ? Draw : never;
 
+interface Workshop {
+  readonly scale: Scale;
+  readonly tools: readonly RandomTool[];
+  readonly modest: boolean;
+}
+
 function makeOperation(
-  scale: Scale,
-  tools: readonly RandomTool[],
+  { scale, tools, modest }: Workshop,
   draw: OperationDraw,
   index: number,
 ): RandomOperation {
   const tool = pick(draw.tool, tools);
   const turning = tool.kind !== "drag-knife";
-  const mode =
-    tool.kind === "tap" || !turning
-      ? "per-minute"
-      : pick(draw.mode, [
-          "per-minute",
-          "per-minute",
-          "per-minute",
-          "per-minute",
-          "per-minute",
-          "per-minute",
-          "per-revolution",
-          "per-revolution",
-          "inverse-time",
-        ] as const);
+  const mode = tool.kind === "tap" || !turning || modest ? "per-minute" : pick(draw.mode, modes);
   const rpm = tool.kind === "tap" ? 480 : Math.round(between(draw.rpm, 600, 18000));
+  // A tap of which nothing is said is right-handed.
+  const direction = modest || tool.kind === "tap" || draw.start.d < 0.9 ? ("cw" as const) : ("ccw" as const);
   const at: Walk = { x: between(draw.start.a, -90, 90), y: between(draw.start.b, -70, 70), z: clearance };
   const context: Context = { scale, tool, mode, turning };
   const first = { rapid: { x: length(scale, at.x), y: length(scale, at.y) } };
-  const usable = makers[mode].filter((maker) =>
-    tool.kind === "tap"
-      ? maker === holes || maker === note
-      : turning || (maker !== speed && maker !== holes && maker !== compensation),
-  );
+  const usable = makers[mode].filter((maker) => mayMake(maker, tool, modest));
   const moves = draw.choices.flatMap((how) => pick(how.maker, usable)(context, at, how));
   return {
     id: `op${String(index * 10 + 10)}`,
     tool: tool.number,
-    ...(turning ? { spindle: { rpm, direction: "cw" as const } } : {}),
-    coolant: pick(draw.coolant, [
-      "off",
-      "off",
-      "off",
-      "off",
-      "mist",
-      "mist",
-      "flood",
-      "flood",
-      "mist",
-      "off",
-      "air",
-    ]),
+    ...(turning ? { spindle: { rpm, direction } } : {}),
+    coolant: modest ? "off" : pick(draw.coolant, coolants),
     feedMode: mode,
-    workOffset: pick(draw.offset, [1, 1, 1, 1, 1, 2, 2, 3, 6, 6, 9]),
+    workOffset: modest ? 1 : pick(draw.offset, [1, 1, 1, 1, 1, 2, 2, 3, 6, 6, 9]),
+    ...(modest || draw.path < 0.6
+      ? {}
+      : { path: pick((draw.path - 0.6) * 2.5, ["blend", "blend", "exact"]) }),
     moves: [first, ...moves],
   };
 }
+
+/** What a tool can do, and what few controllers can say. */
+function mayMake(maker: Maker, tool: RandomTool, modest: boolean): boolean {
+  if (modest && (maker === coolant || maker === compensation || maker === pause)) return false;
+  if (tool.kind === "tap") return maker === holes || maker === note;
+  return tool.kind !== "drag-knife" || (maker !== speed && maker !== holes && maker !== compensation);
+}
+
+const modes = [
+  ...Array<"per-minute">(6).fill("per-minute"),
+  "per-revolution",
+  "per-revolution",
+  "inverse-time",
+] as const;
+
+const coolants = [
+  ...["off", "off", "off", "off", "off", "mist", "mist", "mist", "flood", "flood"],
+  ...["air", ["mist", "flood"], ["through-tool", "air"]],
+];

@@ -48,6 +48,13 @@ describe("program numbers", () => {
     }
   });
 
+  test("one that stands before the % line is leader, and not read", () => {
+    const format = formatWith({ delimiter: "percent", programNumber: numbered.programNumber });
+    const { lines, rules } = readText(`O0123\n%\n${body}%\n`, { format });
+    expect(rules).toContain("block/framing");
+    expect(lines[0]).toBe("program-start number=0");
+  });
+
   test("% with the number as the delimiter, too", () => {
     const format = formatWith({
       delimiter: "percent",
