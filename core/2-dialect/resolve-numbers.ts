@@ -10,6 +10,7 @@ import { number, word, yes } from "./values.ts";
 export type NumberKey =
   | "length"
   | "arc-centre"
+  | "peck"
   | "angle"
   | "feed-per-minute"
   | "feed-per-revolution"
@@ -36,6 +37,7 @@ export function resolveNumbers(resolving: Resolving): Format["numbers"] {
   return {
     length: unitFormats(resolving, "length"),
     arcCentre: unitFormats(resolving, "arc-centre"),
+    peck: unitFormats(resolving, "peck"),
     angle: single("angle", 3),
     feedPerMinute: unitFormats(resolving, "feed-per-minute"),
     feedPerRevolution: isStated(resolving.tree, "feed-per-revolution")
@@ -95,7 +97,7 @@ function formatOf(resolving: Resolving, key: NumberKey, decimals: number): Numbe
 }
 
 /** Addresses whose numbers have a direction, so that a sign means something. */
-const directed: ReadonlySet<NumberKey> = new Set(["length", "arc-centre", "angle"]);
+const directed: ReadonlySet<NumberKey> = new Set(["length", "arc-centre", "peck", "angle"]);
 
 function codeWidth(resolving: Resolving, letter: string): number {
   const path = `numbers.code-width.${letter}`;

@@ -37,6 +37,7 @@ const emitterFunctions = {
   writeSpeed: "",
   writeDwellTime: "",
   writeCycleDwell: "",
+  writePeck: "",
   writeTimeout: "",
   writeWholeWord: "A word with a whole number of at least `width` digits.",
   writeWhole: "The digits of a whole number below 2^31.",

@@ -49,6 +49,8 @@ export const names = [
   "depth",
   "retract",
   "pecks",
+  "taps",
+  "backOff",
   "dwells",
   "between",
   "levelStated",

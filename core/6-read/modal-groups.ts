@@ -2,8 +2,8 @@ import type { ModeKind } from "#base";
 import type { Meaning, MeaningKind } from "./meanings.ts";
 
 /**
- * Modal groups: a block holds one word of each at most. NISTIR 6556 Table 4; its numbers in brackets. `rotation`, `scale`
- * and `arc-centre` are of later controllers, `extra` codes belong to no group.
+ * Modal groups: a block holds one word of each at most. NISTIR 6556 Table 4; its numbers in brackets. `rotation`, `scale`,
+ * `arc-centre` and `tap-synchronised` are of later controllers, `extra` codes belong to no group.
  */
 export const groups = [
   "motion", // 1
@@ -25,6 +25,7 @@ export const groups = [
   "arc-centre",
   "rotation",
   "scale",
+  "tap-synchronised",
   "extra",
 ] as const;
 
@@ -57,6 +58,7 @@ const groupOfMode = {
 const groupOfMeaning = {
   motion: "motion",
   cycle: "motion",
+  "tap-synchronised": "tap-synchronised",
   "cycle-return": "cycle-return",
   compensation: "compensation",
   "length-on": "length-offset",

@@ -26,6 +26,7 @@ export interface CycleState {
   depth: number | undefined;
   peck: number | undefined;
   dwell: number | undefined;
+  backOff: number | undefined;
   between: "initial" | "retract";
   /** Whether the level was said in the block of the hole at hand, or since the hole before. */
   levelSaid: boolean;
@@ -95,6 +96,8 @@ export interface State {
   spindle: "unknown" | "stopped" | "speed-said" | "started" | "running";
   /** Rows handed on when the spindle was started without a speed. */
   startedAt: number;
+  /** Whether the synchronising code of taps was said, and no series has ended since. */
+  synchronised: boolean;
   readonly cycle: CycleState;
   readonly repeat: Repeat;
 }
@@ -135,6 +138,7 @@ export function createState(format: Format, quantities: Quantities, units: UnitS
     cancelled: new Set(),
     spindle: "unknown",
     startedAt: 0,
+    synchronised: false,
     cycle: createCycle(format),
     repeat: { count: 0, dx: 0, dy: 0, source: 0 },
   };
@@ -148,6 +152,7 @@ function createCycle(format: Format): CycleState {
     depth: undefined,
     peck: undefined,
     dwell: undefined,
+    backOff: undefined,
     between: format.cycles?.levelWithout ?? "initial",
     levelSaid: false,
     definition: undefined,

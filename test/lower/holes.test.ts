@@ -180,7 +180,15 @@ describe("holes as single moves (steps of NISTIR 6556 3.5.16)", () => {
   });
 
   it("rises to the initial level between holes where the dialect cannot say it", () => {
-    const cycles = { backOff: {}, levels: "retract", dwellGrid: 1000 } as const;
+    const cycles = {
+      backOff: {},
+      levels: "retract",
+      dwellGrid: 1000,
+      peckGrid: undefined,
+      saysBackOff: false,
+      alongZ: false,
+      tapLead: false,
+    } as const;
     const { rows } = lowerMoves(
       [
         start,

@@ -29,6 +29,7 @@ export function numberFormats(more: Partial<NumberFormat> = {}): Format["numbers
   return {
     length: both(3, 4, more),
     arcCentre: both(3, 4, more),
+    peck: both(3, 4, more),
     angle: numbers(3, more),
     feedPerMinute: both(1, 2, more),
     feedPerRevolution: both(4, 5, more),
@@ -82,6 +83,7 @@ export const codes: Codes = {
     "bore-manual": code("G88"),
     "bore-dwell": code("G89"),
   },
+  tapSynchronised: null,
   cycleReturn: { initial: code("G98"), retract: code("G99") },
   spindleCw: code("M3"),
   spindleCcw: code("M4"),
@@ -139,6 +141,13 @@ export const format: Format = {
     levelWithout: undefined,
     backOff: { peck: undefined, chipBreak: undefined },
     endedBy: "any-motion",
+    backOffWord: null,
+    repeatWord: "L",
+    definition: "with-first-hole",
+    positions: "changed",
+    initialLevel: "before-series",
+    alongZ: false,
+    tapLead: false,
   },
   spindle: { order: "speed-first", blocks: "together" },
   tools: {
@@ -221,6 +230,7 @@ export const machine: MachineFacts = {
     coolant: "unchanged",
     lengthOffset: "unchanged",
   },
+  cyclesAlongZ: false,
   endsEmpty: false,
   opaqueEffects: {
     M93: { position: "unknown", spindle: "unchanged", coolant: "unchanged", lengthOffset: "unchanged" },

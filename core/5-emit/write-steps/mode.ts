@@ -63,7 +63,10 @@ export function writeMode(kind: ModeKind): (context: Context) => Statement[] {
       of: str(value),
       statements: [modeWord(context, kind, key, codes[value])],
     }));
-    return [cases(get("step", "value"), branches, [faultOn(kind)]), ...(modeEffects[kind]?.() ?? [])];
+    // A feed that was the lead of a thread is none for what follows.
+    const forgets = kind === "cycle" && context.format.cycles?.tapLead === true ? forgetFeed() : [];
+    const effects = [...(modeEffects[kind]?.() ?? []), ...forgets];
+    return [cases(get("step", "value"), branches, [faultOn(kind)]), ...effects];
   };
 }
 
