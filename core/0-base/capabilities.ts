@@ -95,6 +95,14 @@ export interface CycleCapabilities {
   readonly backOff: Partial<Record<Extract<CycleKind, "peck" | "chip-break">, number>>;
   /** Whether the level between holes can be chosen by a word; otherwise it is the one level. Key "cycles.return". */
   readonly levels: "both" | "retract" | "initial" | undefined;
+  /** Least increment of the peck and back-off words, atoms. Key "numbers.peck". */
+  readonly peckGrid: PerUnit | undefined;
+  /** Whether a word says the back-off. Key "cycles.words.back-off". */
+  readonly saysBackOff: boolean;
+  /** Whether holes go along Z in any plane. Key "cycles.axis". */
+  readonly alongZ: boolean;
+  /** Whether the feed word of a tap is its lead. Key "cycles.tap-feed". */
+  readonly tapLead: boolean;
   /** Grid of the dwell in a cycle, microseconds. Key "cycles.dwell-unit". */
   readonly dwellGrid: number | undefined;
 }

@@ -34,6 +34,8 @@ export interface MachineFacts {
   readonly swap: "controller" | "rack" | "operator" | "none" | undefined;
   /** What the controller's own tool change (ChangeTool) does besides. */
   readonly changeEffects: Effects | undefined;
+  /** Whether fixed cycles go along Z in any plane. */
+  readonly cyclesAlongZ: boolean;
   /** Whether the program ends with a change that leaves the spindle empty, where the controller changes tools. */
   readonly endsEmpty: boolean;
   /** Effects of opaque codes, by the code as written, such as "M93". */

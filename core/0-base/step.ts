@@ -65,6 +65,10 @@ export interface CycleDefinition {
   readonly peck: number;
   /** Dwell at depth, microseconds; 0 where the cycle has none. */
   readonly dwell: number;
+  /** Back-off of pecks as the cycle's own word says it, atoms; absent where no word does. */
+  readonly backOff?: number;
+  /** The feed column of its holes holds the lead of the thread, atoms a revolution, whatever the feed mode; otherwise absent. */
+  readonly feedIs?: "lead";
 }
 
 /** What an auxiliary code works. */

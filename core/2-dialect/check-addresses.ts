@@ -3,6 +3,7 @@ import { allCodeKeys, codeAt } from "./code-keys.ts";
 import type { ExtraCode, Format } from "./dialect.ts";
 import type { Resolving } from "./resolving.ts";
 import { isNone, nodeAt } from "./tree.ts";
+import { word } from "./values.ts";
 
 /** Every letter that the dialect writes has its place in `blocks.order`; a word without a place would have no order. */
 export function checkAddresses(resolving: Resolving, format: Format): void {
@@ -65,10 +66,13 @@ const letterKeys = [
   "cycles.words.retract",
   "cycles.words.peck",
   "cycles.words.dwell",
+  "cycles.words.back-off",
 ] as const;
 
 function lettersOfKeys({ tree }: Resolving): UsedLetter[] {
-  return letterKeys.flatMap((key) => {
+  // How often a hole is drilled is only written to define a cycle without one.
+  const repeats = word(tree, "cycles.definition") === "apart" ? ["cycles.words.repeat"] : [];
+  return [...letterKeys, ...repeats].flatMap((key) => {
     const node = nodeAt(tree, key);
     return node?.kind !== "scalar" || isNone(node) ? [] : [{ letter: String(node.value), key }];
   });

@@ -51,13 +51,14 @@ function gridsOf(tree: TreeNode): Grid[] {
     decimals: decimalsOf(tree, key),
     unit,
   });
-  const lengths = (["length", "arc-centre", "feed-per-minute", "feed-per-revolution"] as const).flatMap(
-    (key) =>
-      (["mm", "inch"] as const).map((units) => ({
-        path: `numbers.${key}.${units}`,
-        decimals: decimalsOf(tree, key, units),
-        unit: atomsPerUnit[units],
-      })),
+  const lengths = (
+    ["length", "arc-centre", "peck", "feed-per-minute", "feed-per-revolution"] as const
+  ).flatMap((key) =>
+    (["mm", "inch"] as const).map((units) => ({
+      path: `numbers.${key}.${units}`,
+      decimals: decimalsOf(tree, key, units),
+      unit: atomsPerUnit[units],
+    })),
   );
   return [
     ...lengths,

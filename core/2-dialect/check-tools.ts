@@ -17,6 +17,33 @@ export function checkTools(resolving: Resolving, { format, machine }: Dialect): 
   checkOffsetZero(resolving);
 }
 
+/** Keys of cycles that contradict one another, or the machine. */
+export function checkCycleWords({ fail }: Resolving, { format, machine }: Dialect): void {
+  const { cycles, codes } = format;
+  if (cycles === undefined) return;
+  if (cycles.definition === "apart" && cycles.repeat === "all")
+    fail(
+      "dialect/format",
+      "cycles.definition",
+      "Each hole states the words of its cycle again, and the block that defines a cycle states no hole.",
+      "State `repeat: positions`, or `definition: with-first-hole`.",
+    );
+  if (cycles.levels === "relative" && cycles.repeat === "all" && cycles.initialLevel === "current")
+    fail(
+      "dialect/format",
+      "cycles.initial-level",
+      "Levels count from the initial level, which each hole would take anew from where the tool stands.",
+      "State `repeat: positions`, or `initial-level: before-series`.",
+    );
+  if (codes.tapSynchronised && machine.tapping !== undefined && machine.tapping.kind !== "synchronised")
+    fail(
+      "dialect/machine",
+      "cycles.tap-synchronised",
+      "A code locks spindle and feed for taps, but the machine does not tap synchronised.",
+      "State `machine: { tapping: { kind: synchronised } }`, or `tap-synchronised: none`.",
+    );
+}
+
 /** A tool word that changes the tool cannot also name one for later, or for the operator. */
 function checkToolWord({ fail }: Resolving, preselects: boolean, swap: Dialect["machine"]["swap"]): void {
   if (preselects)

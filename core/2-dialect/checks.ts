@@ -3,7 +3,7 @@ import { checkCodes } from "./check-codes.ts";
 import { checkFormat } from "./check-format.ts";
 import { checkGrids } from "./check-grids.ts";
 import { checkMachine } from "./check-machine.ts";
-import { checkTools } from "./check-tools.ts";
+import { checkCycleWords, checkTools } from "./check-tools.ts";
 import { checkWaits } from "./check-waits.ts";
 import type { Dialect } from "./dialect.ts";
 import { checkRequirements } from "./requirements.ts";
@@ -16,6 +16,7 @@ export function checkSense(resolving: Resolving, dialect: Dialect): void {
   checkAddresses(resolving, dialect.format);
   checkFormat(resolving, dialect);
   checkTools(resolving, dialect);
+  checkCycleWords(resolving, dialect);
   checkGrids(resolving);
   checkWaits(resolving, dialect);
   checkMachine(resolving, dialect.machine);

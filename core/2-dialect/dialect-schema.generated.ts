@@ -449,6 +449,22 @@ export type DecimalsInMillimetres1 = number;
  */
 export type DecimalsInInches1 = number;
 /**
+ * Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.
+ *
+ * Unit: digits behind the point of a length in mm.
+ *
+ * If wrong: the hole is drilled in one go, or in a thousand pecks.
+ */
+export type DecimalsInMillimetres2 = number;
+/**
+ * Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.
+ *
+ * Unit: digits behind the point of a length in inch.
+ *
+ * If wrong: the hole is drilled in one go, or in a thousand pecks.
+ */
+export type DecimalsInInches2 = number;
+/**
  * Numbers of A B C. Either the digits behind the point, or a mapping that also states how this number differs from the rest.
  *
  * Unit: digits behind the point of an angle in degrees.
@@ -482,7 +498,7 @@ export type DigitsBehindThePoint = number;
  *
  * If wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.
  */
-export type DecimalsInMillimetres2 = number;
+export type DecimalsInMillimetres3 = number;
 /**
  * Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.
  *
@@ -490,7 +506,7 @@ export type DecimalsInMillimetres2 = number;
  *
  * If wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.
  */
-export type DecimalsInInches2 = number;
+export type DecimalsInInches3 = number;
 /**
  * Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.
  *
@@ -498,7 +514,7 @@ export type DecimalsInInches2 = number;
  *
  * If wrong: a feed of 0.08 becomes 0, or is taken as 8.
  */
-export type DecimalsInMillimetres3 = number;
+export type DecimalsInMillimetres4 = number;
 /**
  * Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.
  *
@@ -506,7 +522,7 @@ export type DecimalsInMillimetres3 = number;
  *
  * If wrong: a feed of 0.08 becomes 0, or is taken as 8.
  */
-export type DecimalsInInches3 = number;
+export type DecimalsInInches4 = number;
 /**
  * Numbers of F in inverse time. Either the digits behind the point, or a mapping that also states how this number differs from the rest.
  *
@@ -1286,6 +1302,12 @@ export type FixedCycles =
       levels?: DepthAndRetractLevel;
       words?: WordsOfACycle;
       repeat?: LaterHoles;
+      definition?: DefinitionOfACycle;
+      positions?: PlaceOfAHole;
+      "initial-level"?: InitialLevel1;
+      axis?: AxisOfACycle;
+      "tap-feed"?: FeedWordOfATap;
+      "tap-synchronised"?: SynchronisingCode;
       "ended-by"?: EndOfACycle;
     };
 /**
@@ -1401,6 +1423,12 @@ export type RetractLevelWord = string;
  */
 export type PeckWord = string;
 /**
+ * Letter of the back-off of pecks and chip-breaking, or none: the controller's own back-off holds (`cycles.back-off`).
+ *
+ * If wrong: the drill is driven into the bottom at rapid and breaks, or the chip does not break.
+ */
+export type BackOffWord = string;
+/**
  * one capital letter
  */
 export type DwellWord1 = string;
@@ -1413,11 +1441,53 @@ export type DwellWord1 = string;
  */
 export type UnitOfTheDwell = "s" | "ms";
 /**
+ * Letter of how often the hole of a block is drilled, or none. Programs are written with it only to define a cycle without a hole (0).
+ *
+ * If wrong: holes are missing, or one too many is drilled.
+ */
+export type RepeatWord = string;
+/**
  * positions: later holes state their place alone; all: each states the words of the cycle again.
  *
  * If wrong: later holes are missing or have another depth.
  */
 export type LaterHoles = "positions" | "all";
+/**
+ * with-first-hole: the block with the cycle's code states the first hole, too; apart: it states no place and drills nothing (with the repeat word 0 where there is one), and each hole follows in a block of its own.
+ *
+ * If wrong: the first hole is missing, or one is drilled where the tool stands.
+ */
+export type DefinitionOfACycle = "with-first-hole" | "apart";
+/**
+ * changed: a hole states X and Y where they differ; both: it always states both.
+ *
+ * If wrong: a hole is missing, or drilled at X0 or Y0.
+ */
+export type PlaceOfAHole = "changed" | "both";
+/**
+ * Where the initial level is taken: before-series: the Z before the first hole behind a cancel code; current: the Z at each block with a cycle's code. A program always cancels one series before the next; this decides what one from elsewhere means.
+ *
+ * If wrong: between holes the tool is dragged through a clamp.
+ */
+export type InitialLevel1 = "before-series" | "current";
+/**
+ * plane-normal: holes go along the normal of the plane in force; z: along Z in any plane, so that no plane word is needed before.
+ *
+ * If wrong: the drill is driven sideways into the work.
+ */
+export type AxisOfACycle = "plane-normal" | "z";
+/**
+ * feed-mode: F means what the feed mode says; lead: F in a tapping cycle is the lead of the thread, whatever the feed mode. It then needs `numbers.feed-per-revolution`, and the feed is stated anew behind the cycle.
+ *
+ * If wrong: the tap breaks.
+ */
+export type FeedWordOfATap = "feed-mode" | "lead";
+/**
+ * Code that locks spindle and feed for the tapping cycle that follows, in a block of its own before it; none: the controller always does, or never.
+ *
+ * If wrong: the tap breaks or strips the thread.
+ */
+export type SynchronisingCode = string;
 /**
  * any-motion: a motion word ends the cycle, too; cancel-code: its own code alone. The code is always written; this decides what a program from elsewhere means.
  *
@@ -2701,6 +2771,7 @@ export interface Numbers {
   "whole-digits"?: DigitsBeforeThePoint;
   length?: AxisWords;
   "arc-centre"?: ArcCentreAndRadiusWords;
+  peck?: PeckWords;
   angle?: RotaryWords;
   "feed-per-minute"?: FeedPerMinute;
   "feed-per-revolution"?: FeedPerRevolution;
@@ -2740,11 +2811,24 @@ export interface ArcCentreAndRadiusWords {
   "whole-digits"?: DigitsBeforeThePoint1;
 }
 /**
+ * Numbers of the peck of a cycle and of its back-off. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest, such as an implied point.
+ */
+export interface PeckWords {
+  mm?: DecimalsInMillimetres2;
+  inch?: DecimalsInInches2;
+  point?: DecimalPoint1;
+  "trailing-zeros"?: ZerosAtTheEnd1;
+  "leading-zero"?: ZeroBeforeThePoint1;
+  plus?: PlusSign1;
+  "suppressed-zeros"?: ZerosLeftOut1;
+  digits?: DigitsOfANumber1;
+}
+/**
  * Numbers of F in feed per minute. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.
  */
 export interface FeedPerMinute {
-  mm?: DecimalsInMillimetres2;
-  inch?: DecimalsInInches2;
+  mm?: DecimalsInMillimetres3;
+  inch?: DecimalsInInches3;
   point?: DecimalPoint1;
   "trailing-zeros"?: ZerosAtTheEnd1;
   "leading-zero"?: ZeroBeforeThePoint1;
@@ -2757,8 +2841,8 @@ export interface FeedPerMinute {
  * Numbers of F in feed per revolution. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.
  */
 export interface FeedPerRevolution {
-  mm?: DecimalsInMillimetres3;
-  inch?: DecimalsInInches3;
+  mm?: DecimalsInMillimetres4;
+  inch?: DecimalsInInches4;
   point?: DecimalPoint1;
   "trailing-zeros"?: ZerosAtTheEnd1;
   "leading-zero"?: ZeroBeforeThePoint1;
@@ -2926,8 +3010,10 @@ export interface BackOff {
 export interface WordsOfACycle {
   retract?: RetractLevelWord;
   peck?: PeckWord;
+  "back-off"?: BackOffWord;
   dwell?: DwellWord1;
   "dwell-unit"?: UnitOfTheDwell;
+  repeat?: RepeatWord;
 }
 /**
  * Words for the spindle.

@@ -125,6 +125,8 @@ export interface Format {
   readonly numbers: {
     readonly length: UnitFormats;
     readonly arcCentre: UnitFormats;
+    /** Of the peck and back-off words of cycles. */
+    readonly peck: UnitFormats;
     readonly angle: NumberFormat;
     readonly feedPerMinute: UnitFormats;
     readonly feedPerRevolution: UnitFormats | undefined;
@@ -188,6 +190,19 @@ export interface Format {
         readonly levelWithout: "retract" | "initial" | undefined;
         /** Back-offs that the controller fixes, atoms. */
         readonly backOff: { readonly peck: number | undefined; readonly chipBreak: number | undefined };
+        /** Word of the back-off and of the repeats; null where the dialect has none. */
+        readonly backOffWord: string | null;
+        readonly repeatWord: string | null;
+        /** Whether the block that defines a cycle states its first hole. */
+        readonly definition: "with-first-hole" | "apart";
+        /** Whether a hole states both X and Y, or those that differ. */
+        readonly positions: "changed" | "both";
+        /** Whether the initial level is the one before the series, or the one at each block with a cycle's code. */
+        readonly initialLevel: "before-series" | "current";
+        /** Whether holes go along Z in any plane. */
+        readonly alongZ: boolean;
+        /** Whether the feed word of a tap is the lead of its thread. */
+        readonly tapLead: boolean;
         /** Whether a motion code ends a series by itself, or the cancel code alone does. */
         readonly endedBy: "any-motion" | "cancel-code";
       }
@@ -272,6 +287,8 @@ export interface Codes {
   readonly machineMove: Code | null | undefined;
   readonly referenceReturn: Code | null | undefined;
   readonly cycles: Readonly<Partial<Record<CycleKind, Code | null>>>;
+  /** Locks spindle and feed for the tapping cycle that follows. */
+  readonly tapSynchronised: Code | null | undefined;
   readonly cycleReturn: Readonly<Partial<Record<"initial" | "retract", Code | null>>>;
   readonly spindleCw: Code | null | undefined;
   readonly spindleCcw: Code | null | undefined;

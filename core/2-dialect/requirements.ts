@@ -31,6 +31,7 @@ const requirements: readonly Requirement[] = [
   { when: "length-offset.on", needs: "length-offset.number", example: "free" },
   { when: "length-offset.on", needs: "length-offset.added", example: "0" },
   { when: "feed.per-revolution", needs: "numbers.feed-per-revolution", example: "{ mm: 3, inch: 4 }" },
+  { when: "cycles.tap-feed=lead", needs: "numbers.feed-per-revolution", example: "{ mm: 3, inch: 4 }" },
   { when: "feed.inverse-time", needs: "numbers.inverse-time", example: "4" },
   { when: "feed.inverse-time", needs: "feed.inverse-time-unit", example: "per-minute" },
   { when: "path.blend", needs: "path.tolerance-word", example: "none", noneWillDo: true },

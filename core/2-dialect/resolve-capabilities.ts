@@ -113,6 +113,10 @@ function resolveCycleCapabilities(tree: TreeNode): CycleCapabilities {
       ...(chipBreak === undefined ? {} : { "chip-break": chipBreak }),
     },
     levels: cycleLevels(tree),
+    peckGrid: unitGrid(tree, "peck"),
+    saysBackOff: word(tree, "cycles.words.back-off") !== undefined,
+    alongZ: word(tree, "cycles.axis") === "z",
+    tapLead: word(tree, "cycles.tap-feed") === "lead",
     dwellGrid: timeGrid(tree, "cycle-dwell", "cycles.words.dwell-unit"),
   };
 }

@@ -244,8 +244,20 @@ function resolveCycles(resolving: Resolving): Format["cycles"] {
       peck: length(tree, "cycles.back-off.peck"),
       chipBreak: length(tree, "cycles.back-off.chip-break"),
     },
+    backOffWord: noneOrLetter(resolving, "cycles.words.back-off"),
+    repeatWord: noneOrLetter(resolving, "cycles.words.repeat"),
+    definition: choice(resolving, "cycles.definition", "with-first-hole"),
+    positions: choice(resolving, "cycles.positions", "changed"),
+    initialLevel: choice(resolving, "cycles.initial-level", "before-series"),
+    alongZ: choice<"z" | "plane-normal">(resolving, "cycles.axis", "plane-normal") === "z",
+    tapLead: choice<"lead" | "feed-mode">(resolving, "cycles.tap-feed", "feed-mode") === "lead",
     endedBy: choice(resolving, "cycles.ended-by", "cancel-code"),
   };
+}
+
+function noneOrLetter(resolving: Resolving, path: string): string | null {
+  const value = choice(resolving, path, "none");
+  return value === "none" ? null : value;
 }
 
 function resolveSpindleAndTools(resolving: Resolving): Pick<Format, "spindle" | "tools" | "lengthOffset"> {

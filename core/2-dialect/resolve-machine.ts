@@ -58,6 +58,7 @@ export function resolveMachine(resolving: Resolving, parsed: ParsedParts): Machi
     lengths: word<"table" | "measured" | "operator">(tree, "machine.lengths"),
     swap: wordOrNone<"controller" | "rack" | "operator">(tree, "machine.swap"),
     changeEffects: resolveEffects(resolving, "machine.change-effects"),
+    cyclesAlongZ: word(tree, "cycles.axis") === "z",
     endsEmpty: word(tree, "machine.swap") === "controller" && word(tree, "tools.empty") !== undefined,
     opaqueEffects: parsed.opaqueEffects,
     drawbar: resolveDrawbar(resolving),

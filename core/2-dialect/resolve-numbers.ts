@@ -10,6 +10,7 @@ import { number, wordOrNone, yes } from "./values.ts";
 export type NumberKey =
   | "length"
   | "arc-centre"
+  | "peck"
   | "angle"
   | "feed-per-minute"
   | "feed-per-revolution"
@@ -36,6 +37,7 @@ export function resolveNumbers(resolving: Resolving): Format["numbers"] {
   return {
     length: unitFormats(resolving, "length"),
     arcCentre: unitFormats(resolving, "arc-centre"),
+    peck: unitFormats(resolving, "peck"),
     angle: single("angle", 3),
     feedPerMinute: unitFormats(resolving, "feed-per-minute"),
     feedPerRevolution: isStated(resolving.tree, "feed-per-revolution")
@@ -104,7 +106,7 @@ function wholeDigits(resolving: Resolving, path: string): number {
 }
 
 /** Addresses whose numbers have a direction, so that a sign means something. */
-const directed: ReadonlySet<NumberKey> = new Set(["length", "arc-centre", "angle"]);
+const directed: ReadonlySet<NumberKey> = new Set(["length", "arc-centre", "peck", "angle"]);
 
 function codeWidth(resolving: Resolving, letter: string): number {
   const path = `numbers.code-width.${letter}`;

@@ -15,6 +15,10 @@ import { tapFeed } from "./tapping.ts";
 /** Back-off where the job states none: 0.25 mm in atoms (common practice, no source). */
 const usualBackOff = 2_500_000;
 
+function backOffOf(holes: Holes): number {
+  return holes.backOff === 0 ? usualBackOff : holes.backOff;
+}
+
 /** Kinds whose cycle differs by more than the kind: a bore that dwells, a left-hand tap. */
 function cycleOf(state: Lowering, holes: Holes): CycleKind {
   const table = {
@@ -51,7 +55,7 @@ export function startHoles(state: Lowering, holes: Holes, source: number): Holes
     retract,
     level: holes.between === "initial" ? Math.max(state.at[2], retract) : retract,
     peck: roundToGrid(holes.peck, grid),
-    backOff: roundToGrid(holes.backOff === 0 ? usualBackOff : holes.backOff, grid),
+    backOff: roundToGrid(backOffOf(holes), grid),
     feed,
     feedOut: holes.feedOut === 0 ? feed : roundFeed(state, inWrittenMode(state, holes.feedOut), source),
   };
@@ -87,7 +91,7 @@ export function endHoles(state: Lowering, plan: HolesPlan, source: number): void
 }
 
 function writeDefinition(state: Lowering, definition: CycleDefinition, source: number): void {
-  selectPlane(state, "xy", source);
+  if (!state.capabilities.cycles.alongZ) selectPlane(state, "xy", source);
   writeAside(state.output, definition, source);
 }
 
@@ -114,7 +118,13 @@ function defineCycle(state: Lowering, levels: Levels, source: number): CycleDefi
     }
     return undefined;
   }
-  const { depth, retract, level, peck } = levels;
+  const { depth, retract, level } = levels;
+  const { peckGrid, saysBackOff, tapLead } = state.capabilities.cycles;
+  const pecks = levels.holes.cycle === "peck" || levels.holes.cycle === "chip-break";
+  const onPeckGrid = (length: number): number =>
+    roundToGrid(length, peckGrid?.[state.units] ?? state.grids.length);
+  if (pecks && levels.peck > 0 && onPeckGrid(levels.holes.peck) === 0)
+    state.report(roundsToNothing("this peck", "numbers.peck", source));
   const levelStated = state.capabilities.cycles.levels === "both";
   return {
     kind: "cycle-definition",
@@ -124,8 +134,10 @@ function defineCycle(state: Lowering, levels: Levels, source: number): CycleDefi
     level,
     between,
     levelStated,
-    peck,
+    peck: onPeckGrid(levels.holes.peck),
     dwell: cycleDwell(state, levels),
+    ...(pecks && saysBackOff ? { backOff: onPeckGrid(backOffOf(levels.holes)) } : {}),
+    ...(isTap && tapLead ? { feedIs: "lead" } : {}),
   };
 }
 
@@ -149,7 +161,7 @@ function fitsCycle(state: Lowering, levels: Levels, source: number): boolean {
   const { holes } = levels;
   if (levels.feedOut !== levels.feed) return false;
   if (holes.cycle !== "peck" && holes.cycle !== "chip-break") return true;
-  if (holes.backOff === 0) return true;
+  if (holes.backOff === 0 || state.capabilities.cycles.saysBackOff) return true;
   const path = `cycles.back-off.${holes.cycle}`;
   const key = {
     path,

@@ -1,4 +1,4 @@
-import { milliPerRpm } from "#base";
+import { milliPerRpm, roundToGrid } from "#base";
 import type { Holes } from "#job";
 import { tappingRefused } from "./findings.ts";
 import { roundFeed } from "./feed.ts";
@@ -30,6 +30,7 @@ export function tapFeed(state: Lowering, holes: Holes, source: number): number {
       ),
     );
   }
+  if (state.capabilities.cycles.tapLead) return tapLead(state, holes, source);
   const exact = state.feedMode === "per-revolution" ? holes.lead : (state.rpm * holes.lead) / milliPerRpm;
   const written = roundFeed(state, exact, source);
   if (Math.abs(written - exact) > mostShare * exact) {
@@ -42,6 +43,27 @@ export function tapFeed(state: Lowering, holes: Holes, source: number): number {
       ),
     );
   }
+  return written;
+}
+
+/** The lead as the feed word of the cycle states it; refused where it is off by more than 0.1 %. */
+function tapLead(state: Lowering, { lead }: Holes, source: number): number {
+  const key = {
+    path: "numbers.feed-per-revolution",
+    why: "since the feed word of a tap is its lead",
+    example: "numbers: { feed-per-revolution: { mm: 3, inch: 4 } }",
+    offset: source,
+  };
+  const grid = need(state, state.capabilities.feedPerRevolutionGrid?.[state.units], key, 1);
+  const written = roundToGrid(lead, grid);
+  if (Math.abs(written - lead) > mostShare * lead)
+    state.report(
+      tappingRefused(
+        "the lead cannot be written within 0.1 %",
+        "state more decimals in `numbers.feed-per-revolution` if the controller takes them",
+        source,
+      ),
+    );
   return written;
 }
 

@@ -39,6 +39,7 @@ const emitterFunctions = {
   writeSpeed: "A word with a spindle speed.",
   writeDwellTime: "A word with the time of a dwell.",
   writeCycleDwell: "A word with the time of a dwell in a fixed cycle.",
+  writePeck: "A word with the depth of a peck.",
   writeTimeout: "The longest time of a wait, without a word of its own.",
   writeWholeWord: "A word with a whole number of at least `width` digits.",
   writeWhole: "The digits of a whole number below 2^31.",

@@ -28,3 +28,8 @@ export function keyIndex(context: Context, key: string): number {
 export function canBeIncremental({ distance, codes }: Format): boolean {
   return distance === "incremental" || hasWord(codes.modes.distance.incremental);
 }
+
+/** Whether a tapping cycle is written in another way than the rest: with its lead, or behind a synchronising code. */
+export function marksTaps({ format }: Context): boolean {
+  return format.cycles?.tapLead === true || hasWord(format.codes.tapSynchronised);
+}

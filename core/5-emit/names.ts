@@ -50,6 +50,8 @@ export const names = [
   "depth",
   "retract",
   "pecks",
+  "taps",
+  "backOff",
   "dwells",
   "between",
   "levelStated",

@@ -18,13 +18,25 @@ import {
   sub,
   when,
 } from "./builders.ts";
-import type { Expression, FunctionDeclaration, Statement } from "./builders.ts";
+import type { Expression, FunctionDeclaration, Statement, Value } from "./builders.ts";
+import { character } from "./characters.ts";
 import { hasWord } from "./code-text.ts";
 import type { Context } from "./context.ts";
 import { canBeIncremental } from "./context.ts";
 import { faultOn } from "./fault.ts";
 import type { Word } from "./words.ts";
-import { blockOf, given, inOrder, keyed, numberWord, settled, tracing, tracingIndex } from "./words.ts";
+import {
+  blockOf,
+  codeWord,
+  given,
+  inOrder,
+  keyed,
+  numberWord,
+  settled,
+  tracing,
+  tracingIndex,
+  wholeWord,
+} from "./words.ts";
 import { alwaysFeedWord } from "./write-feed.ts";
 import { axisWords, column, placesNeeded } from "./write-motion.ts";
 
@@ -33,33 +45,67 @@ export function defineHole(context: Context): FunctionDeclaration {
   const { format } = context;
   if (format.cycles === undefined) return func("writeHole", ["state", "batch", "row"], [faultOn("cycles")]);
   const isUndefined = or(differs(column("frame"), frame.work), same(get("state", "code"), str("")));
+  const statesBoth = format.modal.axes === "all" || format.cycles.positions === "both";
   return func(
     "writeHole",
     ["state", "batch", "row"],
     [
       settled(),
       when(isUndefined, [faultOn("cycles")]),
-      constant(
-        "axes",
-        both(format.modal.axes === "all" ? column("known") : column("stated"), axisBit.x | axisBit.y),
-      ),
+      constant("axes", both(statesBoth ? column("known") : column("stated"), axisBit.x | axisBit.y)),
       ...placesNeeded(context),
       constant("first", get("state", "fresh")),
+      ...synchronising(context),
       ...(format.gWords === "one" ? [returnBlock(context)] : []),
-      ...blockOf(context, inOrder(context, holeWords(context, format.cycles))),
+      ...(format.cycles.definition === "apart"
+        ? blocksApart(context, format.cycles)
+        : blockOf(context, inOrder(context, holeWords(context, format.cycles)))),
       set(get("state", "fresh"), false),
       run(call("keepPlace", "state", "batch", "row")),
     ],
   );
 }
 
+/** The code that locks spindle and feed, in a block of its own before the first hole of a tap. */
+function synchronising(context: Context): Statement[] {
+  const code = context.format.codes.tapSynchronised;
+  if (!hasWord(code)) return [];
+  const word = codeWord(context, "cycles.tap-synchronised", code);
+  return [when(and("first", get("state", "taps")), blockOf(context, word.statements))];
+}
+
+/** The cycle in a block without a place, and then each hole in one of its own. */
+function blocksApart(context: Context, cycles: NonNullable<Format["cycles"]>): Statement[] {
+  const { format } = context;
+  const none =
+    cycles.repeatWord === null ? [] : [wholeWord(context, "cycles.words.repeat", cycles.repeatWord, 0, 1)];
+  const definition = [
+    ...(format.gWords === "one" ? [] : [returnWord(context)]),
+    cycleWord(context, true),
+    depthWord(context),
+    ...retractWords(context, cycles),
+    ...timesAndPecks(context, cycles),
+    feedOfHole(context),
+    ...none,
+  ];
+  const hole = [
+    ...(format.modal.motion === "each-block" ? [cycleWord(context, true)] : []),
+    ...axisWords(context, ["x", "y"], "work"),
+    ...(format.modal.feed === "each-block" ? [feedOfHole(context)] : []),
+  ];
+  return [
+    when("first", blockOf(context, inOrder(context, definition))),
+    ...blockOf(context, inOrder(context, hole)),
+  ];
+}
+
 function holeWords(context: Context, cycles: NonNullable<Format["cycles"]>): Word[] {
   const once = (word: Word): Word => (cycles.repeat === "all" ? word : given("first", word));
   return [
     ...(context.format.gWords === "one" ? [] : [once(returnWord(context))]),
-    cycleWord(context),
+    cycleWord(context, id("first")),
     once(depthWord(context)),
-    retractWord(context, cycles),
+    ...retractWords(context, cycles),
     ...timesAndPecks(context, cycles).map(once),
     ...axisWords(context, ["x", "y"], "work"),
     feedOfHole(context),
@@ -88,7 +134,7 @@ function returnBlock(context: Context): Statement {
 }
 
 /** The cycle's own code, which is a motion word. */
-function cycleWord(context: Context): Word {
+function cycleWord(context: Context, isFirst: Value): Word {
   const { modal, codes } = context.format;
   const [motion, code] = [get("state", "motion"), get("state", "code")];
   const address = Object.values(codes.cycles).find(hasWord)?.letter ?? "G";
@@ -98,7 +144,8 @@ function cycleWord(context: Context): Word {
     set("at", call("write", "state", "at", code)),
   ];
   if (modal.motion === "each-block") return { address, statements: write };
-  return given(or("first", differs(motion, code)), { address, statements: [...write, set(motion, code)] });
+  if (isFirst === true) return { address, statements: [...write, set(motion, code)] };
+  return given(or(isFirst, differs(motion, code)), { address, statements: [...write, set(motion, code)] });
 }
 
 /** The bottom; in an incremental program it counts from the retract level, as it does where the dialect's levels are relative. */
@@ -119,7 +166,7 @@ function depthWord(context: Context): Word {
  * The retract level: relative to the level before the series, or in an incremental program to where the tool is
  * (NISTIR 6556 3.5.16), which is another place behind the first hole, so that each hole states it.
  */
-function retractWord(context: Context, cycles: NonNullable<Format["cycles"]>): Word {
+function retractWords(context: Context, cycles: NonNullable<Format["cycles"]>): Word[] {
   const value = relativeLevel(
     context.format,
     get("state", "retract"),
@@ -127,9 +174,9 @@ function retractWord(context: Context, cycles: NonNullable<Format["cycles"]>): W
     get("state", "z"),
   );
   const word = keyed(context, "cycles.levels", numberWord(cycles.retractWord, "writeLength", value));
-  if (cycles.repeat === "all") return word;
+  if (cycles.repeat === "all" || cycles.definition === "apart") return [word];
   const moves = cycles.levels === "absolute" && canBeIncremental(context.format);
-  return given(moves ? or("first", get("state", "incremental")) : id("first"), word);
+  return [given(moves ? or("first", get("state", "incremental")) : id("first"), word)];
 }
 
 function relativeLevel(
@@ -147,8 +194,9 @@ function timesAndPecks(context: Context, cycles: NonNullable<Format["cycles"]>):
   return [
     given(
       get("state", "pecks"),
-      keyed(context, "cycles.words.peck", numberWord(cycles.peckWord, "writeLength", peck)),
+      keyed(context, "cycles.words.peck", numberWord(cycles.peckWord, "writePeck", peck)),
     ),
+    ...backOffWord(context, cycles),
     given(
       get("state", "dwells"),
       keyed(context, "cycles.words.dwell", numberWord(cycles.dwellWord, "writeCycleDwell", dwell)),
@@ -156,10 +204,30 @@ function timesAndPecks(context: Context, cycles: NonNullable<Format["cycles"]>):
   ];
 }
 
+/** The back-off of a cycle with pecks, where the dialect has a word for it. */
+function backOffWord(context: Context, { backOffWord: letter }: NonNullable<Format["cycles"]>): Word[] {
+  if (letter === null) return [];
+  const word = numberWord(letter, "writePeck", get("state", "backOff"));
+  return [given(get("state", "pecks"), keyed(context, "cycles.words.back-off", word))];
+}
+
 /** Holes state their feed where it changes, and the first of a series where the dialect wants it behind a rapid. */
 function feedOfHole(context: Context): Word {
-  const word = alwaysFeedWord(context);
+  const word = context.format.cycles?.tapLead === true ? feedOrLead(context) : alwaysFeedWord(context);
   if (context.format.modal.feed === "each-block") return word;
   const changes = differs(column("feed"), get("state", "feed"));
   return given(context.format.modal.feed === "modal" ? changes : or("first", changes), word);
+}
+
+/** The feed, or the lead of a tap in the numbers of a feed per revolution. */
+function feedOrLead(context: Context): Word {
+  const lead = [
+    ...tracing(context, "cycles.tap-feed"),
+    set("at", call("writeFeedPerRevolution", "state", "at", character("F"), column("feed"))),
+    set(get("state", "feed"), column("feed")),
+  ];
+  return {
+    address: "F",
+    statements: [when(get("state", "taps"), lead, alwaysFeedWord(context).statements)],
+  };
 }

@@ -29,6 +29,7 @@ function writers({ format: { numbers, motion, dwell, cycles, waitValues, speedUn
   return [
     { name: "writeLength", key: "numbers.length", formats: numbers.length, unit: atomsPerUnit },
     { name: "writeArcCentre", key: "numbers.arc-centre", formats: numbers.arcCentre, unit: atomsPerUnit },
+    { name: "writePeck", key: "numbers.peck", formats: numbers.peck, unit: atomsPerUnit },
     { name: "writeAngle", key: "numbers.angle", formats: numbers.angle, unit: degree },
     {
       name: "writeFeedPerMinute",

@@ -23,7 +23,7 @@ import {
 } from "./builders.ts";
 import type { Expression, FunctionDeclaration, Statement, Value } from "./builders.ts";
 import type { Context } from "./context.ts";
-import { canBeIncremental } from "./context.ts";
+import { canBeIncremental, marksTaps } from "./context.ts";
 import { faultOn } from "./fault.ts";
 import type { Name } from "./names.ts";
 import { marksSections } from "./write-section.ts";
@@ -168,11 +168,11 @@ function placeFields(): [Name, Value][] {
 }
 
 /** The fixed cycle in force. */
-function cycleFields({ traced }: Context): [Name, Value][] {
-  const levels = (["initial", "depth", "retract", "peck", "dwell"] as const).map((level): [Name, Value] => [
-    level,
-    0,
-  ]);
+function cycleFields(context: Context): [Name, Value][] {
+  const { traced, format } = context;
+  const names = ["initial", "depth", "retract", "peck", "dwell"] as const;
+  const levels = names.map((level): [Name, Value] => [level, 0]);
+  const saysBackOff = (format.cycles?.backOffWord ?? null) !== null;
   return [
     ["code", str("")],
     ["returnCode", str("")],
@@ -184,8 +184,10 @@ function cycleFields({ traced }: Context): [Name, Value][] {
       : []),
     ["fresh", false],
     ["pecks", false],
+    ...(marksTaps(context) ? ([["taps", false]] as [Name, Value][]) : []),
     ["dwells", false],
     ...levels,
+    ...(saysBackOff ? ([["backOff", 0]] as [Name, Value][]) : []),
   ];
 }
 

@@ -35,6 +35,8 @@ export interface CycleNumbers {
   readonly retract: number;
   readonly peck: number;
   readonly dwell: number;
+  /** Undefined where no word says it. */
+  readonly backOff: number | undefined;
 }
 
 /**
@@ -57,10 +59,15 @@ export function cycleNumbers(reader: Reader, kind: CycleKind): CycleNumbers | un
   const depth = needed(reader, cycle.depth, letterZ, "the depth", "cycles");
   let peck: number | undefined = 0;
   let dwell: number | undefined = 0;
+  let backOff: number | undefined;
   if (needsPeck(kind)) {
     const letter = letterNumber(cycles.peckWord);
-    cycle.peck = take(reader, letter, length, cycle.peck);
+    cycle.peck = take(reader, letter, quantities.peck[state.units], cycle.peck);
     peck = needed(reader, cycle.peck, letter, "the depth of a peck", "cycles.words.peck");
+    if (cycles.backOffWord !== null && peck !== undefined) {
+      backOff = readBackOff(reader, letterNumber(cycles.backOffWord));
+      if (backOff === undefined) return undefined;
+    }
   }
   if (needsDwell(kind)) {
     const letter = letterNumber(cycles.dwellWord);
@@ -71,7 +78,19 @@ export function cycleNumbers(reader: Reader, kind: CycleKind): CycleNumbers | un
     return undefined;
   const levels = absoluteLevels(reader, retract, depth);
   if (levels === undefined || !areSound(reader, kind, levels, peck, dwell)) return undefined;
-  return { cycle: kind, ...levels, peck, dwell };
+  return { cycle: kind, ...levels, peck, dwell, backOff };
+}
+
+/** The back-off of a peck, where a word says it: it is needed, and not below 0. */
+function readBackOff(reader: Reader, letter: number): number | undefined {
+  const { state, quantities, block } = reader;
+  const { cycle } = state;
+  cycle.backOff = take(reader, letter, quantities.peck[state.units], cycle.backOff);
+  const backOff = needed(reader, cycle.backOff, letter, "the back-off", "cycles.words.back-off");
+  if (backOff === undefined || backOff >= 0) return backOff;
+  const place = block.mask & (1 << letter) ? placeOf(block, letter) : block.start;
+  reader.report(findings.badCycle(place, `${letterName(letter)} is below 0.`, "Correct the number."));
+  return undefined;
 }
 
 /** The number of a word; without the word, the one that was said before. */

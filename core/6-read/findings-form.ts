@@ -82,13 +82,18 @@ export function arcWords(
 }
 
 /** A hole that leaves words of its cycle out where each must restate them. */
-export function cycleWords(offset: number, missing: string): Finding {
+export function cycleWords(
+  offset: number,
+  missing: string,
+  key: "cycles.repeat" | "cycles.positions" = "cycles.repeat",
+): Finding {
+  const what = key === "cycles.repeat" ? "the words of a cycle" : "its place";
   return form(
     "cycle-words",
     offset,
-    `The hole leaves ${missing} out; this dialect restates the words of a cycle at each hole.`,
+    `The hole leaves ${missing} out; this dialect restates ${what} at each hole.`,
     `Add ${missing}.`,
-    "cycles.repeat",
+    key,
   );
 }
 

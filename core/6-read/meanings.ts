@@ -8,6 +8,7 @@ export const motion = { none: -1, rapid: 0, line: 1, arcCw: 2, arcCcw: 3, cycle:
 export type Meaning =
   | { readonly kind: "motion"; readonly motion: 0 | 1 | 2 | 3 }
   | { readonly kind: "cycle"; readonly cycle: CycleKind }
+  | { readonly kind: "tap-synchronised" }
   | { readonly kind: "cycle-return"; readonly between: "initial" | "retract" }
   | { readonly kind: "mode"; readonly step: ModeStep }
   | { readonly kind: "compensation"; readonly value: "off" | "left" | "right" }
@@ -53,6 +54,7 @@ function motionEntries({ codes }: Format): Entry[] {
       code,
       { kind: "cycle-return", between },
     ]),
+    [codes.tapSynchronised, { kind: "tap-synchronised" }],
     [codes.machineMove, { kind: "machine-move" }],
     [codes.referenceReturn, { kind: "reference-return" }],
     [codes.dwell, { kind: "dwell" }],

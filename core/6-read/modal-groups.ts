@@ -2,8 +2,8 @@ import type { ModeKind } from "#base";
 import type { Meaning, MeaningKind } from "./meanings.ts";
 
 /**
- * Modal groups: a block holds one word of each at most. NISTIR 6556 Table 4; its numbers in brackets. `rotation`, `scale`
- * and `arc-centre` are of later controllers, `extra` codes belong to no group.
+ * Modal groups: a block holds one word of each at most. NISTIR 6556 Table 4; its numbers in brackets. `rotation`, `scale`,
+ * `arc-centre` and `tap-synchronised` are of later controllers, `extra` codes belong to no group.
  */
 export const groups = [
   "motion", // 1
@@ -28,6 +28,7 @@ export const groups = [
   "rotation",
   "scale",
   "gear",
+  "tap-synchronised",
   "extra",
 ] as const;
 
@@ -62,6 +63,7 @@ const groupOfMode = {
 const groupOfMeaning = {
   motion: "motion",
   cycle: "motion",
+  "tap-synchronised": "tap-synchronised",
   "cycle-return": "cycle-return",
   compensation: "compensation",
   "length-on": "length-offset",

@@ -57,6 +57,7 @@ export function quantity(format: NumberFormat, unit: number, key: string, name: 
 export interface Quantities {
   readonly length: Readonly<Record<UnitSystem, Quantity>>;
   readonly centre: Readonly<Record<UnitSystem, Quantity>>;
+  readonly peck: Readonly<Record<UnitSystem, Quantity>>;
   readonly perMinute: Readonly<Record<UnitSystem, Quantity>>;
   readonly perRevolution: Readonly<Record<UnitSystem, Quantity>> | undefined;
   readonly inverseTime: Quantity | undefined;
@@ -95,6 +96,7 @@ export function createQuantities(format: Format): Quantities {
   return {
     length: byUnits(numbers.length, "numbers.length", ""),
     centre: byUnits(numbers.arcCentre, "numbers.arc-centre", ""),
+    peck: byUnits(numbers.peck, "numbers.peck", ""),
     perMinute: byUnits(numbers.feedPerMinute, "numbers.feed-per-minute", " a minute"),
     perRevolution:
       numbers.feedPerRevolution &&

@@ -11,7 +11,7 @@ import { readExtras } from "./read-extra.ts";
 import { readFeed, readFeedOfBlock } from "./read-feed.ts";
 import { checkSharing, checkWriting, hasWords } from "./read-form.ts";
 import { readMessage } from "./read-message.ts";
-import { readCycleReturn, readMode } from "./read-modes.ts";
+import { readCycleReturn, readMode, readSynchronising } from "./read-modes.ts";
 import { move, readMotion } from "./read-motion.ts";
 import { wordText } from "./read-number.ts";
 import { readLengthOffset, readWorkOffset } from "./read-offsets.ts";
@@ -50,6 +50,7 @@ export const orderOfExecution = [
   readMode("distance"), // 17
   readMode("arc-centre"), // 17
   readCycleReturn, // 18
+  readSynchronising, // for the cycle that follows in a block of its own
   readReference, // 19
   readMode("non-modal"), // 19: local shift
   readMode("rotation"), // 19

@@ -5,7 +5,7 @@ import type { CycleNumbers } from "./cycle-numbers.ts";
 import { cycleNumbers, needsDwell, needsPeck } from "./cycle-numbers.ts";
 import * as formFindings from "./findings-form.ts";
 import * as findings from "./findings-meaning.ts";
-import { axesOfLetters, axisLetters, letterBit, letterL, lettersOfAxes } from "./letters.ts";
+import { axesOfLetters, axisLetters, letterBit, letterNumber, lettersOfAxes } from "./letters.ts";
 import { motion } from "./meanings.ts";
 import { firstOf, lettersText, needModes } from "./need-mode.ts";
 import { moveAxes } from "./read-axes.ts";
@@ -27,16 +27,21 @@ export function readCycle(reader: Reader, code: CycleKind | undefined): void {
   const kind = code ?? state.cycle.kind;
   if (kind === undefined) return;
   if (code === undefined && words === 0 && (block.unknown & axisLetters) === 0) return;
+  const plane = reader.format.cycles?.alongZ === true ? 0 : modeBit.plane;
   needModes(
     reader,
-    modeBit.units | modeBit.distance | modeBit.plane | modeBit.cycleReturn,
+    modeBit.units | modeBit.distance | plane | modeBit.cycleReturn,
     firstOf(reader, block.mask),
   );
-  beginSeries(reader, kind);
+  beginSeries(reader, kind, code !== undefined);
   checkMotionWord(reader, code);
   const numbers = cycleNumbers(reader, kind);
   const fault = faultOf(reader, words);
   if (fault !== undefined) reader.report(findings.badCycle(block.start, ...fault));
+  if (numbers !== undefined && fault === undefined && isDefinition(reader, code, axesOfLetters(words) & 3)) {
+    readDefinition(reader, axesOfLetters(words) & 3);
+    return;
+  }
   if (numbers === undefined || fault !== undefined || !knowsHole(reader, axesOfLetters(words) & 3)) {
     losePlace(state, axesOfLetters(words));
     block.used |= block.mask;
@@ -46,14 +51,28 @@ export function readCycle(reader: Reader, code: CycleKind | undefined): void {
 }
 
 /** Numbers are kept while one cycle repeats; the initial level is kept while cycles follow one another. */
-function beginSeries(reader: Reader, kind: CycleKind): void {
-  const { state } = reader;
+function beginSeries(reader: Reader, kind: CycleKind, named: boolean): void {
+  const { state, format } = reader;
   const { cycle } = state;
+  const anew = cycle.kind === undefined || (named && format.cycles?.initialLevel === "current");
+  if (anew) cycle.initial = state.workKnown & axisBit.z ? state.work[2] : undefined;
   if (cycle.kind === kind) return;
-  if (cycle.kind === undefined) cycle.initial = state.workKnown & axisBit.z ? state.work[2] : undefined;
+  checkSynchronised(reader, kind);
   cycle.kind = kind;
   state.cancelledAnew.delete("cycle");
-  cycle.retract = cycle.depth = cycle.peck = cycle.dwell = undefined;
+  cycle.retract = cycle.depth = cycle.peck = cycle.dwell = cycle.backOff = undefined;
+}
+
+/** Where a code synchronises taps, each series of them stands behind one, and no other cycle does. */
+function checkSynchronised(reader: Reader, kind: CycleKind): void {
+  const { state, format, block } = reader;
+  const taps = kind === "tap" || kind === "tap-left";
+  if (!format.codes.tapSynchronised || taps === state.synchronised) return;
+  const message = taps
+    ? "The tap is not synchronised: no code locks spindle and feed before it."
+    : "The code that locks spindle and feed stands before a cycle that does not tap.";
+  const fix = taps ? "State the code in a block before." : "Take the code out.";
+  reader.report(findings.badCycle(block.start, message, fix, "cycles.tap-synchronised"));
 }
 
 function checkMotionWord(reader: Reader, code: CycleKind | undefined): void {
@@ -64,13 +83,40 @@ function checkMotionWord(reader: Reader, code: CycleKind | undefined): void {
   state.motionForgotten = false;
 }
 
+/**
+ * Whether the block only defines the cycle, and its holes follow: the first that names the cycle, and each without a place. A
+ * later one with a place is a hole that restates its motion word.
+ */
+function isDefinition({ format, state }: Reader, code: CycleKind | undefined, named: number): boolean {
+  if (format.cycles?.definition !== "apart" || code === undefined) return false;
+  return named === 0 || state.cycle.definition === undefined;
+}
+
+/** A block that defines a cycle names no hole, and says so by the repeat word 0 where the dialect has one. */
+function readDefinition(reader: Reader, named: number): void {
+  const { block, format } = reader;
+  const word = format.cycles?.repeatWord ?? null;
+  const count =
+    word === null || !(freeLetters(block) & letterBit(word)) ? undefined : takeCount(reader, word);
+  const fix = "Name the holes in blocks of their own behind it.";
+  const tell = (message: string): void =>
+    reader.report(findings.badCycle(block.start, message, fix, "cycles.definition"));
+  if (named !== 0) tell("The block defines a cycle, and names a hole.");
+  if (word !== null && count !== 0) tell(`The block defines a cycle, and does not say ${word}0.`);
+}
+
+function takeCount(reader: Reader, word: string): number | undefined {
+  reader.block.used |= letterBit(word);
+  return readWhole(reader, letterNumber(word));
+}
+
 /** Message, way out and key of what keeps a block from being a hole. */
 type Fault = [message: string, fix: string, key?: string];
 
 function faultOf(reader: Reader, words: number): Fault | undefined {
   const { state } = reader;
   if (words === 0) return ["The cycle has no axis words.", "Add X and Y of the hole."];
-  if (state.plane.name !== "xy")
+  if (state.plane.name !== "xy" && reader.format.cycles?.alongZ !== true)
     return ["Cycles are read in the plane xy alone.", "State the plane xy.", "plane.xy"];
   if (axesOfLetters(words) > 7)
     return ["A cycle takes no rotary axis along.", "Move it in a block of its own."];
@@ -97,7 +143,8 @@ function knowsHole(reader: Reader, named: number): boolean {
 function drill(reader: Reader, numbers: CycleNumbers, named: number): void {
   const { state, block } = reader;
   const { cycle } = state;
-  const { depth, retract, peck, dwell } = numbers;
+  const { depth, retract, peck, dwell, backOff } = numbers;
+  const taps = numbers.cycle === "tap" || numbers.cycle === "tap-left";
   const { between } = cycle;
   const level = between === "initial" ? Math.max(cycle.initial ?? retract, retract) : retract;
   const definition: CycleDefinition = {
@@ -110,6 +157,8 @@ function drill(reader: Reader, numbers: CycleNumbers, named: number): void {
     levelStated: cycle.levelSaid,
     peck,
     dwell,
+    ...(backOff === undefined ? {} : { backOff }),
+    ...(taps && reader.format.cycles?.tapLead === true ? { feedIs: "lead" } : {}),
   };
   if (state.workKnown & axisBit.z && state.work[2] < retract) rise(reader, retract);
   const changed = !isSame(cycle.definition, definition);
@@ -117,6 +166,7 @@ function drill(reader: Reader, numbers: CycleNumbers, named: number): void {
   else checkRepeat(reader);
   cycle.definition = definition;
   cycle.levelSaid = false;
+  checkPositions(reader, named & 3);
   const count = readRepeats(reader);
   block.used |= lettersOfAxes(named & 3);
   const x = state.work[0];
@@ -152,7 +202,18 @@ function isSame(a: CycleDefinition | undefined, b: CycleDefinition): boolean {
     a.level === b.level &&
     a.between === b.between &&
     a.peck === b.peck &&
+    a.backOff === b.backOff &&
     a.dwell === b.dwell
+  );
+}
+
+/** Under a dialect whose holes state both X and Y, neither may be left out. */
+function checkPositions(reader: Reader, named: number): void {
+  const { format, block } = reader;
+  const missing = 3 & ~named;
+  if (format.cycles?.positions !== "both" || missing === 0) return;
+  reader.report(
+    formFindings.cycleWords(block.start, lettersText(lettersOfAxes(missing)), "cycles.positions"),
   );
 }
 
@@ -190,15 +251,16 @@ function checkReturnWord(reader: Reader): void {
 /** More repeats of one block than this are no program for a machine: a slip of the pen. */
 const mostRepeats = 10_000;
 
-/** The L word: the hole again and again, in incremental mode each a step further. */
+/** The repeat word: the hole again and again, in incremental mode each a step further. */
 function readRepeats(reader: Reader): number {
-  const { block } = reader;
-  const bit = 1 << letterL;
-  if ((freeLetters(block) & bit) === 0) return 1;
-  block.used |= bit;
-  const repeats = readWhole(reader, letterL, 1) ?? 1;
+  const { block, format } = reader;
+  const word = format.cycles?.repeatWord ?? null;
+  if (word === null || (freeLetters(block) & letterBit(word)) === 0) return 1;
+  block.used |= letterBit(word);
+  const letter = letterNumber(word);
+  const repeats = readWhole(reader, letter, 1) ?? 1;
   if (repeats <= mostRepeats) return repeats;
-  reader.report(findings.badNumber(placeOf(block, letterL), "L", `is more than ${mostRepeats} repeats`));
+  reader.report(findings.badNumber(placeOf(block, letter), word, `is more than ${mostRepeats} repeats`));
   return 1;
 }
 
@@ -214,6 +276,17 @@ export function pushRepeat(reader: Reader): void {
   pushRow(reader, rowKind.hole, 0, stated === 0 ? 1 : stated, state.feed, 0, 0, 0);
 }
 
+/** No cycle is on any more; a feed that was the lead of a thread is none for what follows. */
+export function leaveSeries({ state, format }: Reader): void {
+  const { kind } = state.cycle;
+  if (format.cycles?.tapLead === true && (kind === "tap" || kind === "tap-left")) {
+    state.feed = 0;
+    state.feedDue = true;
+  }
+  state.synchronised = false;
+  state.cycle.kind = state.cycle.definition = undefined;
+}
+
 /** A motion code while a cycle is on: it ends the series, unless the dialect ends it by its cancel code alone. */
 export function endSeries(reader: Reader, place: number): void {
   const { state, format } = reader;
@@ -227,6 +300,6 @@ export function endSeries(reader: Reader, place: number): void {
       ),
     );
   // The end is not said, so there is no step for it.
-  state.cycle.kind = state.cycle.definition = undefined;
+  leaveSeries(reader);
   state.motion = motion.none;
 }

@@ -45,6 +45,7 @@ function takeFeed(reader: Reader, units: UnitSystem): void {
 /** What F counts in. The quantity of a mode that the dialect has a code for, but no number format, is undeclared. */
 function feedQuantity(reader: Reader, units: UnitSystem): Quantity | undefined {
   const { quantities, state, block } = reader;
+  if (isLead(reader)) return quantities.perRevolution?.[units];
   if (state.feedMode === "per-minute") return quantities.perMinute[units];
   const inverse = state.feedMode === "inverse-time";
   const quantity = inverse ? quantities.inverseTime : quantities.perRevolution?.[units];
@@ -54,6 +55,15 @@ function feedQuantity(reader: Reader, units: UnitSystem): Quantity | undefined {
     state.feed = 0;
   }
   return quantity;
+}
+
+/** Whether the F word of the block is the lead of a thread: the block names a tapping cycle, or goes on with one. */
+function isLead({ format, slots, state }: Reader): boolean {
+  if (format.cycles?.tapLead !== true) return false;
+  const meaning = slots.motion?.meaning;
+  const kind =
+    meaning?.kind === "cycle" ? meaning.cycle : meaning === undefined ? state.cycle.kind : undefined;
+  return kind === "tap" || kind === "tap-left";
 }
 
 /** The feed of the line, arc or first hole at hand. Under inverse time it holds for its own block only. */

@@ -86,3 +86,8 @@ export function readCycleReturn({ slots, state, format }: Reader): void {
   const { initial, retract } = format.codes.cycleReturn;
   state.cycle.levelSaid = Boolean(initial) && Boolean(retract);
 }
+
+/** The code that locks spindle and feed for the tapping cycle that follows; it shows in no step. */
+export function readSynchronising({ slots, state }: Reader): void {
+  if (slots["tap-synchronised"] !== undefined) state.synchronised = true;
+}

@@ -1,6 +1,6 @@
 import { frame, rowKind } from "#base";
 import { freeLetters } from "./block.ts";
-import { endSeries, readCycle } from "./read-cycle.ts";
+import { endSeries, leaveSeries, readCycle } from "./read-cycle.ts";
 import * as formFindings from "./findings-form.ts";
 import * as findings from "./findings-meaning.ts";
 import { axesOfLetters, axisLetters, centreLetters, lettersOfAxes } from "./letters.ts";
@@ -47,7 +47,7 @@ function cancelCycle(reader: Reader, at: number): void {
   const { block, state } = reader;
   pushStep(reader, { kind: "cycle", value: "off" });
   state.cancelledAnew.add("cycle");
-  state.cycle.kind = state.cycle.definition = undefined;
+  leaveSeries(reader);
   state.motion = motion.none;
   const words = freeLetters(block) & axisLetters;
   if (words === 0) return;

@@ -26,6 +26,7 @@ export interface CycleState {
   depth: number | undefined;
   peck: number | undefined;
   dwell: number | undefined;
+  backOff: number | undefined;
   between: "initial" | "retract";
   /** Whether the level was said in the block of the hole at hand, or since the hole before. */
   levelSaid: boolean;
@@ -112,6 +113,8 @@ export interface State {
   rpm: number;
   /** Rows handed on when the last message to the operator was; -1 for none. */
   messageAt: number;
+  /** Whether the synchronising code of taps was said, and no series has ended since. */
+  synchronised: boolean;
   readonly cycle: CycleState;
   readonly repeat: Repeat;
 }
@@ -161,6 +164,7 @@ export function createState(format: Format, quantities: Quantities, units: UnitS
     gear: undefined,
     rpm: 0,
     messageAt: -1,
+    synchronised: false,
     cycle: createCycle(format),
     repeat: { count: 0, dx: 0, dy: 0, source: 0 },
   };
@@ -174,6 +178,7 @@ function createCycle(format: Format): CycleState {
     depth: undefined,
     peck: undefined,
     dwell: undefined,
+    backOff: undefined,
     between: format.cycles?.levelWithout ?? "initial",
     levelSaid: false,
     definition: undefined,

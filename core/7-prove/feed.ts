@@ -63,14 +63,27 @@ export function checkFeed(watch: Watch, length = 0): void {
     tell(watch, findings["motion/feed"]({ fault: "mixed" }));
   }
   if (row.feed >= windows.lowFeed && row.feed <= windows.highFeed) return;
-  checkLimits(watch, perMinute(watch, length));
+  checkLimits(watch, perMinute(watch, length), modes.feed === "per-minute");
+  // Named once: from here on only a feed that is further out is told.
+  if (modes.feed === "inverse-time") return;
+  if (row.frame === frame.work) windows.highFeed = Math.max(windows.highFeed, row.feed);
+  windows.lowFeed = Math.min(windows.lowFeed, row.feed);
 }
 
-function checkLimits(watch: Watch, feed: number): void {
+/** The same for a tap whose feed word is its lead: the feed is that times the speed. */
+export function checkLeadFeed(watch: Watch): void {
+  const { state, row } = watch;
+  const feed = (row.feed * state.spindle.rpm) / milliPerRpm;
+  if (feed > 0) checkLimits(watch, feed, false);
+  else if (!state.feedExcused) tell(watch, findings["motion/feed"]({ fault: "none" }));
+  state.feedExcused = !(feed > 0);
+}
+
+/** @param exact whether the feed is as it was said, and not worked out from another unit */
+function checkLimits(watch: Watch, feed: number, exact: boolean): void {
   const { state, row, facts } = watch;
-  const { windows, modes, swap } = state;
+  const { modes, swap } = state;
   const { units } = modes;
-  const exact = modes.feed === "per-minute";
   const over = (limit: number): boolean => feed > (exact ? limit : limit * workedOutShare);
   const text = (value: number): string => feedText(value, "per-minute", units);
   const { least, most } = facts.feed;
@@ -87,10 +100,6 @@ function checkLimits(watch: Watch, feed: number): void {
     };
     tell(watch, findings["limit/tool"](detail));
   }
-  // Named once: from here on only a feed that is further out is told.
-  if (modes.feed === "inverse-time") return;
-  if (row.frame === frame.work) windows.highFeed = Math.max(windows.highFeed, row.feed);
-  windows.lowFeed = Math.min(windows.lowFeed, row.feed);
 }
 
 /** Whether a row moves Z down from where it was known to be, so that a rapid could go into something. */

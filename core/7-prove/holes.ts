@@ -3,7 +3,7 @@ import type { CycleDefinition } from "#base";
 import { checkPlane } from "./arcs.ts";
 import { isOver, lineEnters, sweepEnters } from "./boxes.ts";
 import { compensationOff } from "./compensation.ts";
-import { checkFeed } from "./feed.ts";
+import { checkFeed, checkLeadFeed } from "./feed.ts";
 import { findings } from "./findings.ts";
 import { tellInStock } from "./stock.ts";
 import { checkExtent } from "./travel.ts";
@@ -37,8 +37,9 @@ export function checkHole(watch: Watch): void {
     return;
   }
   compensationOff(watch, "a fixed cycle");
-  checkPlane(watch, "xy");
-  if (state.modes.feed !== "inverse-time") checkFeed(watch);
+  if (!watch.facts.cyclesAlongZ) checkPlane(watch, "xy");
+  if (cycle.feedIs === "lead") checkLeadFeed(watch);
+  else if (state.modes.feed !== "inverse-time") checkFeed(watch);
   else if (!state.cycleFaulty) {
     tell(watch, findings["motion/feed"]({ fault: "cycle" }));
     state.cycleFaulty = true;
@@ -71,10 +72,11 @@ function checkTap(watch: Watch, cycle: CycleDefinition): void {
     return;
   }
   const lead = swap.tool?.lead ?? 0;
-  const wanted = modes.feed === "per-revolution" ? lead : (lead * spindle.rpm) / milliPerRpm;
+  const perTurn = modes.feed === "per-revolution" || cycle.feedIs === "lead";
+  const wanted = perTurn ? lead : (lead * spindle.rpm) / milliPerRpm;
   state.cycleFaulty = lead > 0 && Math.abs(row.feed - wanted) > tapShare * wanted;
   if (!state.cycleFaulty) return;
-  const text = (feed: number): string => feedText(feed, modes.feed, modes.units);
+  const text = (feed: number): string => feedText(feed, perTurn ? "per-revolution" : modes.feed, modes.units);
   say("lead", `${text(row.feed)} stated, ${text(wanted)} needed`);
 }
 

@@ -284,13 +284,30 @@ const cases: Readonly<Record<string, Case>> = {
   },
   "a tool that nobody names to the operator": {
     extends: "iso-6983",
-    text: "tools: { in-operator-swap: no }",
-    finds: ["dialect/undeclared idioms.message @ 1"],
+    text: "tools: { in-operator-swap: no }\nidioms: { message: none }",
+    finds: ["dialect/undeclared idioms.message @ 4"],
   },
   "an offset number 0 of another letter": {
     extends: "rs274ngc",
     text: "length-offset: { off: D0 }",
     finds: ["dialect/format length-offset.off"],
+  },
+  // Cycles.
+  "a cycle defined apart whose holes state it again": {
+    text: "cycles: { definition: apart, repeat: all }",
+    finds: ["dialect/format cycles.definition"],
+  },
+  "levels that count from an initial level taken anew at each hole": {
+    text: "cycles: { levels: relative, repeat: all, initial-level: current }",
+    finds: ["dialect/format cycles.initial-level"],
+  },
+  "a synchronising code on a machine with a floating holder": {
+    text: "cycles: { tap-synchronised: M29 }",
+    finds: ["dialect/machine cycles.tap-synchronised"],
+  },
+  "a tap by its lead without a number for it": {
+    text: "cycles: { tap-feed: lead }",
+    finds: ["dialect/undeclared numbers.feed-per-revolution @ 1"],
   },
   // The machine.
   "a swap by the controller with a retract by clearance": {

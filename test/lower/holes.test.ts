@@ -180,7 +180,15 @@ describe("holes as single moves (steps of NISTIR 6556 3.5.16)", () => {
   });
 
   it("tells a tap cycle that knows one level alone from one that is not there", () => {
-    const cycles = { backOff: {}, levels: "initial", dwellGrid: 1000 } as const;
+    const cycles = {
+      backOff: {},
+      levels: "initial",
+      dwellGrid: 1000,
+      peckGrid: undefined,
+      saysBackOff: false,
+      alongZ: false,
+      tapLead: false,
+    } as const;
     const { findings } = lowerMoves([start, ...holes({ cycle: "tap", lead: mm, feed: 0 })], {
       capabilities: { cycles },
     });
@@ -189,7 +197,15 @@ describe("holes as single moves (steps of NISTIR 6556 3.5.16)", () => {
   });
 
   it("rises to the initial level between holes where the dialect cannot say it", () => {
-    const cycles = { backOff: {}, levels: "retract", dwellGrid: 1000 } as const;
+    const cycles = {
+      backOff: {},
+      levels: "retract",
+      dwellGrid: 1000,
+      peckGrid: undefined,
+      saysBackOff: false,
+      alongZ: false,
+      tapLead: false,
+    } as const;
     const { rows } = lowerMoves(
       [
         start,

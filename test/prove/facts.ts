@@ -155,6 +155,7 @@ export function machineFacts(changes: Partial<MachineFacts> = {}): MachineFacts 
     lengths: "table",
     swap: "controller",
     changeEffects: unchanged,
+    cyclesAlongZ: false,
     endsEmpty: false,
     opaqueEffects: {},
     drawbar: undefined,

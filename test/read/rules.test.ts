@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { format } from "./formats.ts";
+import { code, format } from "./formats.ts";
 import type { Reading } from "./support.ts";
 import { formatWith, readBlocks, readText } from "./support.ts";
 
@@ -109,6 +109,12 @@ const formCases: readonly Case[] = [
     blocks: "G0 X0 Y0\nG2 X2 I1 F9",
     on: "G2 X2",
     reading: modal({ arcCentre: "both" }),
+  },
+  {
+    rule: "block/cycle-words",
+    blocks: "G0 X0 Y0 Z3\nG99 G81 X1 Y1 Z-1 R1 F9\nX2",
+    on: "X2",
+    reading: { format: formatWith({ cycles: { ...format.cycles!, positions: "both" } }) },
   },
   {
     rule: "block/cycle-words",
@@ -269,6 +275,30 @@ const meaningCases: readonly Case[] = [
   { rule: "read/word-missing", blocks: "M94 P4 R1", on: "M94" },
   { rule: "read/word-missing", blocks: "M20", on: "M20" },
   { rule: "read/arc", blocks: "G0 X0 Y0\nG2 X1 F9", on: "X1" },
+  {
+    rule: "read/cycle",
+    blocks: "G0 X0 Y0 Z3\nG99 G81 X1 Z-1 R1 F9 L0",
+    on: "G99",
+    reading: { format: formatWith({ cycles: { ...format.cycles!, definition: "apart" } }) },
+  },
+  {
+    rule: "read/cycle",
+    blocks: "G0 X0 Y0 Z3\nG99 G81 Z-1 R1 F9",
+    on: "G99",
+    reading: { format: formatWith({ cycles: { ...format.cycles!, definition: "apart" } }) },
+  },
+  {
+    rule: "read/cycle",
+    blocks: "G0 X0 Y0 Z3\nG99 G84 X1 Z-1 R1 F9",
+    on: "G99",
+    reading: { format: formatWith({ codes: { ...format.codes, tapSynchronised: code("M29") } }) },
+  },
+  {
+    rule: "read/cycle",
+    blocks: "G0 X0 Y0 Z3\nM29\nG99 G81 X1 Z-1 R1 F9",
+    on: "G99",
+    reading: { format: formatWith({ codes: { ...format.codes, tapSynchronised: code("M29") } }) },
+  },
   { rule: "read/cycle", blocks: "G0 X0 Y0\nG99 G81 X1 Z2 R1 F9", on: "Z2" },
   { rule: "read/position", blocks: "G91 G0 X1", on: "X1" },
   { rule: "read/encoding", blocks: "G0 X1 \u00fc", on: "\u00fc" },

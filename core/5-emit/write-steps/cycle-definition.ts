@@ -1,11 +1,11 @@
 import { axisBit } from "#base";
 import type { CycleKind } from "#base";
 import type { Code } from "#dialect";
-import { and, both, cases, get, not, or, same, set, str, when } from "../builders.ts";
+import { and, both, cases, get, not, or, orElse, same, set, str, when } from "../builders.ts";
 import type { Case, Statement } from "../builders.ts";
 import type { Context } from "../context.ts";
 import { hasWord } from "../code-text.ts";
-import { canBeIncremental } from "../context.ts";
+import { canBeIncremental, marksTaps } from "../context.ts";
 import { faultOn } from "../fault.ts";
 import { codeWithSeparator, keyOf, settled } from "../words.ts";
 
@@ -35,6 +35,7 @@ export function writeCycleDefinition(context: Context): Statement[] {
     ...initialLevel(context),
     set(get("state", "pecks"), false),
     set(get("state", "dwells"), false),
+    ...(marksTaps(context) ? [set(get("state", "taps"), false)] : []),
     cases(
       get("step", "cycle"),
       (Object.keys(cycleKinds) as CycleKind[]).map((kind) => cycleCase(context, kind)),
@@ -46,6 +47,7 @@ export function writeCycleDefinition(context: Context): Statement[] {
       [faultOn("cycles.return")],
     ),
     ...fields,
+    ...(cycles.backOffWord === null ? [] : [set(get("state", "backOff"), orElse(get("step", "backOff"), 0))]),
     set(get("state", "fresh"), true),
   ];
 }
@@ -53,7 +55,9 @@ export function writeCycleDefinition(context: Context): Statement[] {
 function cycleCase(context: Context, kind: CycleKind): Case {
   const numbers: readonly ("peck" | "dwell")[] = cycleKinds[kind];
   const found = context.format.codes.cycles[kind];
+  const taps = kind === "tap" || kind === "tap-left";
   const stated = hasWord(found) ? numbers.map((number) => set(get("state", `${number}s`), true)) : [];
+  if (taps && marksTaps(context)) stated.push(set(get("state", "taps"), true));
   return { of: str(kind), statements: [...stated, ...code(context, "code", `cycles.${kind}`, found)] };
 }
 
@@ -88,6 +92,8 @@ function returnTo(context: Context, level: "initial" | "retract"): Case {
 
 /** The level before the first hole of a series, from which relative cycles count. A cycle behind another goes on with the series. */
 function initialLevel(context: Context): Statement[] {
+  const { cycles } = context.format;
+  const take = set(get("state", "initial"), get("state", "z"));
   const isUnknown = not(both(get("state", "known"), axisBit.z));
   const counts =
     context.format.cycles?.levels === "relative" ? isUnknown : and(get("state", "incremental"), isUnknown);
@@ -95,6 +101,6 @@ function initialLevel(context: Context): Statement[] {
     ...(context.format.cycles?.levels === "relative" || canBeIncremental(context.format)
       ? [when(counts, [faultOn("cycles.levels")])]
       : []),
-    when(same(get("state", "code"), str("")), [set(get("state", "initial"), get("state", "z"))]),
+    cycles?.initialLevel === "current" ? take : when(same(get("state", "code"), str("")), [take]),
   ];
 }

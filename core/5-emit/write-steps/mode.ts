@@ -67,7 +67,10 @@ export function writeMode(kind: ModeKind): (context: Context) => Statement[] {
       of: str(value),
       statements: modeBlock(context, kind, key, codes[value]),
     }));
-    return [cases(get("step", "value"), branches, [faultOn(kind)]), ...(modeEffects[kind]?.() ?? [])];
+    // A feed that was the lead of a thread is none for what follows.
+    const forgets = kind === "cycle" && context.format.cycles?.tapLead === true ? forgetFeed() : [];
+    const effects = [...(modeEffects[kind]?.() ?? []), ...forgets];
+    return [cases(get("step", "value"), branches, [faultOn(kind)]), ...effects];
   };
 }
 

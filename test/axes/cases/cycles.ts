@@ -10,6 +10,12 @@ const toInitial = { kind: "drill", between: "initial", feed: 200 };
 const reaming = holesJob([{ kind: "ream", feed: 100 }], undefined, { kind: "reamer", diameter: 6 });
 const tapping = holesJob([{ kind: "tap", lead: 1 }], undefined, { kind: "tap", diameter: 6, lead: 1 });
 
+const arcInZx = { arc: { x: 14, z: 4, cx: 12, cz: 4 }, turn: "cw", plane: "zx", feed: 300 };
+const holesBehindArc = holesJob([drilling]).replace(
+  '{"holes"',
+  `{"rapid":{"z":4}},${JSON.stringify(arcInZx)},{"rapid":{"z":15}},{"holes"`,
+);
+
 /** Group I: fixed cycles. */
 export const cases: readonly AxisCase[] = [
   {
@@ -72,6 +78,40 @@ export const cases: readonly AxisCase[] = [
     other: "cycles: { words: { peck: K } }",
   },
   {
+    axis: 105,
+    title: "the initial level taken before a series, or at each code of a cycle",
+    base: "rs274ngc",
+    one: "cycles: { initial-level: before-series }",
+    other: "cycles: { initial-level: current }",
+    program:
+      "%\nG21 G17 G90 G94 G54\nG00 X0. Y0.\nZ5.\nG99 G81 X1. Z-1. R1. F100.\nG98 G82 X2. Z-1. R1. P1.\nG80\nM2\n%\n",
+  },
+  {
+    axis: 106,
+    title: "the peck with a point, or in least increments",
+    base: "rs274ngc",
+    job: holesJob([pecking]),
+    one: "numbers: { peck: { mm: 3, inch: 4 } }",
+    other: "numbers: { peck: { point: never, suppressed-zeros: leading } }",
+  },
+  {
+    axis: 107,
+    title: "the back-off of the job by a word, or the controller's own",
+    base: "rs274ngc",
+    job: holesJob([pecking]),
+    one: "cycles: { words: { back-off: K } }",
+    other: "cycles: { words: { back-off: none } }",
+  },
+  {
+    axis: 107,
+    title: "the back-off of the job by a word, or by single moves where the controller's is another",
+    base: "rs274ngc",
+    job: holesJob([{ ...pecking, backOff: 0.5 }]),
+    one: "cycles: { words: { back-off: K } }",
+    other: "cycles: { words: { back-off: none }, back-off: { peck: 0.25 } }",
+    oneTakes: singleMoves,
+  },
+  {
     axis: 108,
     title: "the dwell of a cycle in seconds, or in milliseconds",
     base: "rs274ngc",
@@ -94,6 +134,39 @@ export const cases: readonly AxisCase[] = [
     job: holesJob([drilling]),
     one: "cycles: { repeat: positions }",
     other: "cycles: { repeat: all }",
+  },
+  {
+    axis: 109,
+    title: "how often a hole is drilled by L, or by K",
+    base: "rs274ngc",
+    job: holesJob([drilling]),
+    one: "cycles: { definition: apart, words: { repeat: L } }",
+    other: "cycles: { definition: apart, words: { repeat: K } }",
+  },
+  {
+    axis: 110,
+    title: "the first hole in the block of the cycle, or behind it",
+    base: "rs274ngc",
+    job: holesJob([drilling]),
+    one: "cycles: { definition: with-first-hole }",
+    other: "cycles: { definition: apart }",
+  },
+  {
+    axis: 110,
+    title: "a cycle defined by a block without a place, with the repeat word 0 or without one",
+    base: "rs274ngc",
+    job: holesJob([pecking]),
+    one: "cycles: { definition: apart, words: { repeat: L } }",
+    other: "cycles: { definition: apart, words: { repeat: none } }",
+  },
+  {
+    axis: 111,
+    title: "X and Y of a hole where they differ, or both always",
+    base: "rs274ngc",
+    job: holesJob([drilling]),
+    one: "cycles: { positions: changed }",
+    other: "cycles: { positions: both }",
+    oneTakes: "a place may be stated though it has not changed",
   },
   {
     axis: 112,
@@ -124,6 +197,24 @@ export const cases: readonly AxisCase[] = [
     oneTakes: "a control with both feed modes takes the other, too",
   },
   {
+    axis: 113,
+    title: "the feed word of a tap is its feed, or its lead",
+    base: "rs274ngc",
+    job: holesJob([{ kind: "tap", lead: 1 }, drilling], undefined, { kind: "tap", diameter: 6, lead: 1 }),
+    both: "numbers: { feed-per-revolution: { mm: 3, inch: 4 } }",
+    one: "cycles: { tap-feed: feed-mode }",
+    other: "cycles: { tap-feed: lead }",
+  },
+  {
+    axis: 113,
+    title: "a code that synchronises the tap, or none",
+    base: "rs274ngc",
+    job: tapping,
+    both: "machine: { tapping: { kind: synchronised } }",
+    one: "cycles: { tap-synchronised: none }",
+    other: "cycles: { tap-synchronised: M29 }",
+  },
+  {
     axis: 114,
     title: "which bore code feeds out",
     base: "rs274ngc",
@@ -139,5 +230,14 @@ export const cases: readonly AxisCase[] = [
     one: "cycles: { ream: G85 }",
     other: "cycles: { ream: none }",
     oneTakes: singleMoves,
+  },
+  {
+    axis: 115,
+    title: "holes along Z in any plane, or along the normal of the plane",
+    base: "rs274ngc",
+    job: holesBehindArc,
+    one: "cycles: { axis: z }",
+    other: "cycles: { axis: plane-normal }",
+    oneTakes: "the plane may be stated though nothing asks for it",
   },
 ];

@@ -452,7 +452,7 @@ function writeHole(state, batch, row) {
             at = writeCycleDwell(state, at, P, state.dwell);
     if (first)
         if (state.pecks)
-            at = writeLength(state, at, Q, state.peck);
+            at = writePeck(state, at, Q, state.peck);
     if (batch.feed[row] !== state.feed)
         at = writeFeed(state, at, F, batch.feed[row]);
     endBlock(state, at);
@@ -1153,6 +1153,14 @@ function writeLength(state, at, address, value) {
 }
 
 function writeArcCentre(state, at, address, value) {
+    const bytes = state.bytes;
+    bytes[at++] = address;
+    at = state.inch ? writeDecimals4(bytes, at, value / 25400) : writeDecimals3(bytes, at, value / 10000);
+    bytes[at++] = space;
+    return at;
+}
+
+function writePeck(state, at, address, value) {
     const bytes = state.bytes;
     bytes[at++] = address;
     at = state.inch ? writeDecimals4(bytes, at, value / 25400) : writeDecimals3(bytes, at, value / 10000);
