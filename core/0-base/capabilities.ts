@@ -37,6 +37,9 @@ export interface Capabilities {
   readonly dwellGrid: number | undefined;
   /** Key "motion.rapids". */
   readonly rapids: "straight" | "dog-leg" | undefined;
+  /** The most axes that a rapid may name in one block, and those of a line. Keys "motion.rapid-axes", "motion.axes-at-once". */
+  readonly axesOfRapid: number | undefined;
+  readonly axesAtOnce: number | undefined;
   readonly arcs: ArcCapabilities;
   readonly cycles: CycleCapabilities;
   /** Key "length-offset.form" (machine). */

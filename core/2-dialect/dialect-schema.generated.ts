@@ -678,6 +678,20 @@ export type StraightLineAtFeed = string;
  */
 export type PathOfARapid = "straight" | "dog-leg";
 /**
+ * together: a rapid moves all its axes in one block; one-at-a-time: each has a block of its own, rising Z first, falling Z last. Between the holes of a fixed cycle the controller moves as it does.
+ *
+ * If wrong: the tool sweeps through a clamp on a path that nobody has looked at.
+ */
+export type AxesOfARapid = "together" | "one-at-a-time";
+/**
+ * The most axes that one block may move. A job with a line or a helix that moves more is refused; rapids are split, rising Z first, falling Z last.
+ *
+ * Unit: axes.
+ *
+ * If wrong: the block alarms, or an axis is left behind and the tool cuts elsewhere.
+ */
+export type AxesThatMoveAtOnce = number;
+/**
  * block: the code of `machine-move` acts in its own block alone; until-work-offset: it suspends the work offset, and all motion is in machine coordinates until a work offset is stated anew.
  *
  * If wrong: the tool goes to places of the work as if they were places of the machine.
@@ -2520,6 +2534,8 @@ export interface StraightMotion {
   rapid?: Rapid;
   line?: StraightLineAtFeed;
   rapids?: PathOfARapid;
+  "rapid-axes"?: AxesOfARapid;
+  "axes-at-once"?: AxesThatMoveAtOnce;
   "machine-move-lasts"?: HowLongAMoveInMachineCoordinatesLasts;
 }
 /**

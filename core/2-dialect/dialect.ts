@@ -131,6 +131,9 @@ export interface Format {
   readonly motion: {
     /** Whether a move in machine coordinates leaves the work offset suspended until one is stated anew. */
     readonly machineMoveLasts: "block" | "until-work-offset";
+    readonly rapidAxes: "together" | "one-at-a-time";
+    /** The most axes that one block may move. */
+    readonly axesAtOnce: number;
     /** Letters of the axes. */
     readonly letters: Readonly<Record<Axis, string>>;
     /** What F counts in inverse time; undefined where there is no inverse time. */

@@ -6,7 +6,7 @@ import type { NumberKey } from "./resolve-numbers.ts";
 import { decimalsOf } from "./resolve-numbers.ts";
 import type { TreeNode } from "./tree.ts";
 import { isNone, nodeAt } from "./tree.ts";
-import { length, word, wordOrNone, yes } from "./values.ts";
+import { length, number, word, wordOrNone, yes } from "./values.ts";
 
 /** What the dialect can say; nothing is filled in that no file states. */
 export function resolveCapabilities(tree: TreeNode): Capabilities {
@@ -23,6 +23,9 @@ export function resolveCapabilities(tree: TreeNode): Capabilities {
     speedGrid: grid(tree, "speed", milliPerRpm),
     dwellGrid: timeGrid(tree, "dwell", "dwell.unit"),
     rapids: word<"straight" | "dog-leg">(tree, "motion.rapids"),
+    axesOfRapid:
+      word(tree, "motion.rapid-axes") === "one-at-a-time" ? 1 : number(tree, "motion.axes-at-once"),
+    axesAtOnce: number(tree, "motion.axes-at-once"),
     arcs: resolveArcs(tree),
     cycles: resolveCycleCapabilities(tree),
     spindleOrder: word<"speed-first" | "start-first">(tree, "spindle.order"),

@@ -153,6 +153,8 @@ function resolveMotion(resolving: Resolving): Format["motion"] {
     letters: Object.fromEntries(
       axes.map((axis) => [axis, choice(resolving, `axes.${axis}`, axis.toUpperCase())]),
     ) as Format["motion"]["letters"],
+    rapidAxes: choice(resolving, "motion.rapid-axes", "together"),
+    axesAtOnce: count(resolving, "motion.axes-at-once", 6),
     machineMoveLasts: choice(resolving, "motion.machine-move-lasts", "block"),
     inverseTimeUnit: word<"per-minute" | "per-second">(resolving.tree, "feed.inverse-time-unit"),
   };

@@ -133,3 +133,14 @@ export function keptFullCircle(offset: number): Finding {
     place: inJob(offset),
   };
 }
+
+/** A motion that moves more axes than one block of the controller may. */
+export function tooManyAxes(most: number, offset: number): Finding {
+  return refusal(
+    "lower/axes-at-once",
+    `this motion moves more than ${most} axes, and the controller moves no more at once`,
+    "split it in the job, so that each motion moves fewer axes",
+    offset,
+    "motion.axes-at-once",
+  );
+}

@@ -155,6 +155,23 @@ export function mWords(offset: number, count: number, most: number): Finding {
   );
 }
 
+/** More axes in one block than the controller moves at once. */
+export function axesAtOnce(
+  offset: number,
+  what: "rapid" | "motion",
+  count: number,
+  most: number,
+  key: "motion.rapid-axes" | "motion.axes-at-once",
+): Finding {
+  return form(
+    "axes-at-once",
+    offset,
+    `The ${what} moves ${count} axes in one block; this dialect moves ${most} at most.`,
+    "Move the others in blocks of their own.",
+    key,
+  );
+}
+
 /** A stop, swap, spindle or coolant action in a block with motion: controllers differ about which comes first. */
 export function ownBlock(offset: number, word: string): Finding {
   return form(

@@ -7,7 +7,10 @@ test.each([
   ["axes: { z: W }", "dialect/order blocks.order"],
   ["axes: { x: Y, y: X }\ndwell: { word: X }", "dialect/order dwell.word"],
   ["path: { look-ahead: { on: G5.1 Q1 } }", "dialect/undeclared path.look-ahead.off"],
-  ["compensation: { corner-feed: { on: G62, off: none } }", "dialect/undeclared compensation.corner-feed.off"],
+  [
+    "compensation: { corner-feed: { on: G62, off: none } }",
+    "dialect/undeclared compensation.corner-feed.off",
+  ],
   ["motion: { machine-move-lasts: until-work-offset }\nwork-offset: none", "dialect/undeclared work-offset"],
 ])("%s", async (text, line) => {
   const { lines } = await resolveText(`dialect: own\ntitle: Own\nextends: rs274ngc\n${text}`);

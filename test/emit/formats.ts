@@ -79,6 +79,8 @@ export const plain: Format = {
   modal: { motion: "modal", axes: "changed", arcEnd: "changed", arcCentre: "both", feed: "modal" },
   motion: {
     letters: { x: "X", y: "Y", z: "Z", a: "A", b: "B", c: "C" },
+    rapidAxes: "together",
+    axesAtOnce: 6,
     machineMoveLasts: "block",
     inverseTimeUnit: "per-minute",
   },

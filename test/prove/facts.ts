@@ -162,6 +162,7 @@ export function machineFacts(changes: Partial<MachineFacts> = {}): MachineFacts 
     tapping: { kind: "floating", reversal: second, longhand: false },
     feed: { least: 0, most: length(6000) },
     rapids: "dog-leg",
+    rapidAxes: "together",
     machineMoveLasts: "block",
     arcTolerance: { mm: 20_000, inch: 50_800, relative: 0 },
     ...changes,

@@ -120,6 +120,8 @@ export const format: Format = {
   modal: { motion: "modal", axes: "changed", arcEnd: "changed", arcCentre: "non-zero", feed: "modal" },
   motion: {
     letters: { x: "X", y: "Y", z: "Z", a: "A", b: "B", c: "C" },
+    rapidAxes: "together",
+    axesAtOnce: 6,
     machineMoveLasts: "block",
     inverseTimeUnit: "per-minute",
   },
@@ -232,6 +234,7 @@ export const machine: MachineFacts = {
   tapping: undefined,
   feed: { least: 0, most: Infinity },
   rapids: "straight",
+  rapidAxes: "together",
   machineMoveLasts: "block",
   arcTolerance: undefined,
 };

@@ -86,6 +86,8 @@ export function capabilitiesOf(
     speedGrid: 1000,
     dwellGrid: 10_000,
     rapids: "dog-leg",
+    axesOfRapid: 6,
+    axesAtOnce: 6,
     arcs: {
       form: "incremental-centre",
       largestSweep: 360_000_000,
@@ -218,6 +220,7 @@ export function machineOf(change: Partial<MachineFacts> = {}): MachineFacts {
     tapping: undefined,
     feed: { least: 0, most: Infinity },
     rapids: "dog-leg",
+    rapidAxes: "together",
     machineMoveLasts: "block",
     arcTolerance: { mm: mm(0.002), inch: 0, relative: 0 },
     ...change,

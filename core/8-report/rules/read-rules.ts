@@ -15,6 +15,7 @@ export const readRules = {
   "block/characters": "A text holds only characters that the controller takes.",
   "block/g-words": "A block has no more G words than the controller takes.",
   "block/m-words": "A block has no more M words than the controller takes.",
+  "block/axes-at-once": "A block moves no more axes than the controller moves at once.",
   "block/own-block": "A stop, swap, spindle or coolant action has a block of its own.",
   "block/framing": "A program begins and ends as the dialect wants it.",
   "read/unknown-code": "A code has a meaning in the dialect.",
