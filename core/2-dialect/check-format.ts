@@ -8,6 +8,7 @@ export function checkFormat(resolving: Resolving, { format }: Dialect): void {
   checkFile(resolving, format);
   checkBlockNumbers(resolving, format);
   checkMessage(resolving, format);
+  checkRapids(resolving, format);
   checkArcs(resolving, format);
   checkCycles(resolving);
 }
@@ -80,6 +81,13 @@ function checkMessage({ fail }: Resolving, { idioms, characters, comments }: For
       "The message's mark leaves no room for its text in `comments.longest`.",
     );
   }
+}
+
+/** A rapid has a code of its own, or is a line at a feed; not both. */
+function checkRapids({ fail }: Resolving, { codes, motion }: Format): void {
+  if (motion.rapidFeed === null || codes.rapid === null) return;
+  const message = "Rapids have a code of their own, and are said to be lines at a feed.";
+  fail("dialect/format", "motion.rapid-feed", message, "State `rapid: none`, or `rapid-feed: none`.");
 }
 
 function checkArcs({ tree, fail }: Resolving, { arc, codes }: Format): void {

@@ -692,6 +692,21 @@ export type AxesOfARapid = "together" | "one-at-a-time";
  */
 export type AxesThatMoveAtOnce = number;
 /**
+ * For a controller without rapids (`rapid: none`): the feed of the straight lines that take their place, or none. A line at exactly this feed is a rapid; a job with a feed as fast is refused, and so is one with feeds other than a minute.
+ *
+ * Unit: mm/min, or with `in/min`.
+ *
+ * If wrong: rapids creep, or the tool is dragged through the work at the speed of a rapid.
+ */
+export type RapidAsAFeed = "none" | Feed;
+/**
+ * a feed: a number in mm/min, or a text such as 20 in/min
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "feed".
+ */
+export type Feed = number | string;
+/**
  * block: the code of `machine-move` acts in its own block alone; until-work-offset: it suspends the work offset, and all motion is in machine coordinates until a work offset is stated anew.
  *
  * If wrong: the tool goes to places of the work as if they were places of the machine.
@@ -715,6 +730,12 @@ export type Inches = string;
  * If wrong: everything is 25.4 times too small or too large.
  */
 export type UnitsOfPrograms = "job" | "mm" | "inch";
+/**
+ * with-modes: in the first block or any other, with other modes; first-block: alone in the first block of the program, and nowhere else.
+ *
+ * If wrong: the block alarms, or offsets are taken in the other units.
+ */
+export type WhereUnitsAreStated = "with-modes" | "first-block";
 /**
  * Code of the XY plane.
  *
@@ -1946,11 +1967,7 @@ export type PocketHeight = number | string;
  */
 export type StartOfTheSlowDescent = number | string;
 /**
- * Feed of the last part of the way down.
- *
- * Unit: mm/min, or with `in/min`.
- *
- * If wrong: the holder is driven into its pocket too fast.
+ * a feed: a number in mm/min, or a text such as 20 in/min
  */
 export type FeedOfTheSlowDescent = number | string;
 /**
@@ -2038,11 +2055,7 @@ export type DirectionOfTheSlide = "+x" | "-x" | "+y" | "-y";
  */
 export type LengthOfTheSlide = number | string;
 /**
- * Feed of the slide.
- *
- * Unit: mm/min, or with `in/min`.
- *
- * If wrong: the holder strikes the fork too fast.
+ * a feed: a number in mm/min, or a text such as 20 in/min
  */
 export type FeedOfTheSlide = number | string;
 /**
@@ -2159,19 +2172,11 @@ export type TimeToReverse = string;
  */
 export type TappingLonghand = "yes" | "no";
 /**
- * Lowest feed.
- *
- * Unit: mm/min, or with `in/min`.
- *
- * If wrong: the feed is raised without a word.
+ * a feed: a number in mm/min, or a text such as 20 in/min
  */
 export type LowestFeed = number | string;
 /**
- * Highest feed.
- *
- * Unit: mm/min, or with `in/min`.
- *
- * If wrong: the feed is cut without a word, and times on the sheet are wrong.
+ * a feed: a number in mm/min, or a text such as 20 in/min
  */
 export type HighestFeed = number | string;
 /**
@@ -2309,13 +2314,6 @@ export type LetterOrNone = string;
  * via the `definition` "lengthOrNone".
  */
 export type LengthOrNone = number | string;
-/**
- * a feed: a number in mm/min, or a text such as 20 in/min
- *
- * This interface was referenced by `DialectSchema`'s JSON-Schema
- * via the `definition` "feed".
- */
-export type Feed = number | string;
 /**
  * a time such as 6 s, 500 ms or 2 min
  *
@@ -2536,6 +2534,7 @@ export interface StraightMotion {
   rapids?: PathOfARapid;
   "rapid-axes"?: AxesOfARapid;
   "axes-at-once"?: AxesThatMoveAtOnce;
+  "rapid-feed"?: RapidAsAFeed;
   "machine-move-lasts"?: HowLongAMoveInMachineCoordinatesLasts;
 }
 /**
@@ -2545,6 +2544,7 @@ export interface Units {
   mm?: Millimetres;
   inch?: Inches;
   "programs-in"?: UnitsOfPrograms;
+  stated?: WhereUnitsAreStated;
 }
 /**
  * Words that select the plane of arcs, cycles and compensation.

@@ -121,7 +121,7 @@ var compiled = (() => {
     validateDialect: () => validateDialect
   });
   var validateDialect = validate20;
-  var schema31 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://tapewright.invalid/schemas/dialect.schema.json", "title": "Dialect", "description": "What one controller and its machine want. A file states only what differs from the one that it extends; a key that no file of the chain states is never guessed: what needs it is refused.", "type": "object", "additionalProperties": false, "required": ["dialect"], "properties": { "dialect": { "title": "Name of the dialect", "description": "The name that programs, set-up sheets and findings quote. Lower case, words joined by hyphens; the file is called NAME.dialect.yaml.\n\nIf wrong: the program on the machine cannot be traced to the file that shaped it.", "type": "string", "pattern": "^[a-z0-9]+(-[a-z0-9]+)*$", "maxLength": 40, "examples": ["quarry-router"] }, "title": { "title": "Title", "description": "One line for people: which controller or machine this is.\n\nIf wrong: an operator picks the dialect of another machine.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["Six-pocket router at the quarry workshop"] }, "extends": { "title": "Extends", "description": "The dialect whose values hold wherever this file states none: the name of a shipped dialect, or a file in the same folder or below (its name ends with .yaml). Mappings are merged key by key; lists, single values and `none` replace.\n\nIf wrong: words of another controller are inherited that this one rejects or takes for something else.", "type": "string", "minLength": 1, "maxLength": 200, "examples": ["explicit-words", "base/workshop.dialect.yaml"] }, "sources": { "title": "Sources", "description": "Where the facts of this file come from: standard and section, manual and page, or what was tried at the machine.\n\nIf wrong: nobody can tell later which value was read and which was guessed.", "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 300 }, "examples": [["NISTIR 6556, The NIST RS274/NGC Interpreter, version 3, 17 August 2000"]] }, "file": { "title": "File", "description": "The frame of the program text: file name ending, line ends, the marks at its start and end.", "type": "object", "additionalProperties": false, "properties": { "extension": { "title": "File name ending", "description": "Ending of the program file, without the dot.\n\nIf wrong: the controller does not list the file, or opens it as something else.", "type": "string", "pattern": "^[A-Za-z0-9]{1,8}$", "examples": ["nc"] }, "line-end": { "title": "Line end", "description": "What ends a line: lf (line feed), crlf (carriage return and line feed) or cr (carriage return).\n\nIf wrong: the whole file is read as one block, or each second line as an empty one.", "type": "string", "enum": ["lf", "crlf", "cr"], "examples": ["lf"] }, "last-line-end": { "title": "Line end after the last line", "description": "Whether the last line is ended, too.\n\nIf wrong: the last block, the end of the program, is ignored.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "end-of-block": { "title": "End-of-block mark", "description": "A visible mark at the end of each block: none, semicolon or asterisk.\n\nIf wrong: `;` starts a comment on some controllers, so that the rest of the block is dropped; `*` is an error on others.", "type": "string", "enum": ["none", "semicolon", "asterisk"], "examples": ["none"] }, "delimiter": { "title": "Program delimiter", "description": "Whether a line with `%` alone stands first and last.\n\nIf wrong: the controller finds no start or no end of the program and refuses the transfer.", "type": "string", "enum": ["none", "percent"], "examples": ["percent"] }, "program-number": { "title": "Program number", "description": "How the program is identified by a number of its own, or none. Where it is stated, a job must have a number in the range.", "anyOf": [{ "title": "None", "description": "Programs have no number; the file name tells them apart.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "letter": { "title": "Letter of the program number", "description": "The address of the number.\n\nIf wrong: the line is refused, or a program of another number is overwritten.", "type": "string", "enum": ["O", ":", "%"], "examples": ["O"] }, "digits": { "title": "Digits of the program number", "description": "Least digits; zeros are put in front.\n\nUnit: digits.\n\nIf wrong: the controller takes the program for another one, or refuses it.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [4] }, "from": { "title": "Lowest program number", "description": "Lowest number that is free for programs.\n\nUnit: program number.\n\nIf wrong: a program that the builder protects is overwritten, or the transfer is refused.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [1] }, "to": { "title": "Highest program number", "description": "Highest number that is free for programs; many controls keep the 8000s or 9000s to themselves.\n\nUnit: program number.\n\nIf wrong: a cycle or macro of the builder is overwritten.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [7999] } } }], "examples": ["none", { "letter": "O", "digits": 4, "from": 1, "to": 7999 }] }, "characters": { "title": "Characters", "description": "What the text may hold: upper (capital letters, digits and the marks of the code, in comments, too), ascii, or utf-8 (any character in comments).\n\nIf wrong: the block is rejected, or the comment on the screen is garbled so that an instruction to the operator is lost.", "type": "string", "enum": ["upper", "ascii", "utf-8"], "examples": ["upper"] } }, "examples": [{ "extension": "nc", "line-end": "lf", "delimiter": "percent" }] }, "comments": { "title": "Comments", "description": "How text for people is set apart from the code.", "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Comment style", "description": "parentheses: ( ... ); semicolon: from ; to the end of the line; none: the controller takes no comments, and messages to the operator cannot be written.\n\nIf wrong: the text is executed as code, or the block alarms.", "type": "string", "enum": ["parentheses", "semicolon", "none"], "examples": ["parentheses"] }, "longest": { "title": "Longest comment", "description": "Most characters of one comment, its marks not counted. Longer text is cut.\n\nUnit: characters.\n\nIf wrong: the block alarms, or the end of an instruction to the operator is missing.", "type": "integer", "minimum": 8, "maximum": 200, "examples": [60] } }, "examples": [{ "style": "parentheses", "longest": 60 }] }, "blocks": { "title": "Blocks", "description": "How words make up a block and blocks follow one another.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Block numbers", "description": "Which blocks have a number (N word), or none.", "anyOf": [{ "title": "None", "description": "No block has a number.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Numbered blocks", "description": "all: every block; sections: only the first block of each operation.\n\nIf wrong: block search and restart do not find the place.", "type": "string", "enum": ["all", "sections"], "examples": ["all"] }, "start": { "title": "First block number", "description": "Number of the first numbered block, and of the first one after the highest was reached.\n\nUnit: block number.\n\nIf wrong: a number that the controller reserves is used.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [10] }, "step": { "title": "Step of block numbers", "description": "Difference from one numbered block to the next.\n\nUnit: block numbers.\n\nIf wrong: no free numbers for a block put in at the machine.", "type": "integer", "minimum": 1, "maximum": 1e3, "examples": [10] }, "to": { "title": "Highest block number", "description": "After it numbers begin again at the first.\n\nUnit: block number.\n\nIf wrong: the controller alarms in the middle of the program.", "type": "integer", "minimum": 1, "maximum": 99999999, "examples": [99990] }, "width": { "title": "Digits of block numbers", "description": "Least digits, zeros put in front; 0: as many as needed.\n\nUnit: digits.\n\nIf wrong: the number is not recognised.", "type": "integer", "minimum": 0, "maximum": 8, "examples": [0] } } }], "examples": ["none", { "on": "all", "start": 10, "step": 10, "to": 99990, "width": 0 }] }, "separator": { "title": "Separator", "description": "What stands between two words: none, blank or tab.\n\nIf wrong: words that run together are misread, or a blank counts against the length of the block.", "type": "string", "enum": ["none", "blank", "tab"], "examples": ["blank"] }, "order": { "title": "Word order", "description": "Letters in the order in which a block has them, each once. Every letter that the dialect writes must stand here.\n\nIf wrong: a controller with a fixed order ignores or misreads the word that stands in the wrong place.", "type": "array", "minItems": 3, "maxItems": 26, "uniqueItems": true, "items": { "$ref": "#/$defs/letter" }, "examples": [["N", "G", "X", "Y", "Z", "A", "B", "C", "I", "J", "K", "R", "P", "Q", "F", "S", "T", "H", "D", "M"]] }, "longest": { "title": "Longest block", "description": "Most characters of a block, its line end not counted, or none.\n\nUnit: characters.\n\nIf wrong: the block is cut short: in the worst case a coordinate loses its last digits and the axis goes to another place without an alarm.", "anyOf": [{ "title": "None", "description": "Any length.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 20, "maximum": 4e3 }], "examples": [80] }, "g-words": { "title": "G words in a block", "description": "one: a single G word; any: one of each modal group.\n\nIf wrong: the last one wins without a word, or the block alarms.", "type": "string", "enum": ["one", "any"], "examples": ["any"] }, "m-words": { "title": "M words in a block", "description": "Most M words in one block.\n\nUnit: words.\n\nIf wrong: only the first or the last one acts: coolant or spindle is missing.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [1] }, "modes": { "title": "Modes in a block", "description": "together: modes that are set one after another share a block (as far as g-words allows); apart: each has a block of its own.\n\nIf wrong: a mode is dropped: the program runs in the wrong plane, units or offset.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "delete": { "title": "Block delete", "description": "Whether the controller understands `/` at the start of a block. Programs are written without it; it is accepted in programs that are read.\n\nIf wrong: a block that should be skipped is executed, or the other way round.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "stops-act": { "title": "When stops act", "description": "Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. They are written in blocks of their own; this decides what a program from elsewhere means.\n\nIf wrong: the spindle stops and the tool is then driven through the material.", "type": "string", "enum": ["before-motion", "after-motion"], "examples": ["after-motion"] } }, "examples": [{ "number": "none", "separator": "blank", "longest": 80, "g-words": "any", "m-words": 1 }] }, "numbers": { "title": "Numbers", "description": "How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros` and `digits` hold for all; a single address may state its own.", "type": "object", "additionalProperties": false, "properties": { "point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "length": { "title": "Axis words", "description": "Numbers of X Y Z, and of the levels and pecks of cycles. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "arc-centre": { "title": "Arc centre and radius words", "description": "Numbers of I J K and of the radius. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "angle": { "title": "Rotary words", "description": "Numbers of A B C. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of an angle in degrees.\n\nIf wrong: the rotary axis stands short of or past its place.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the rotary axis stands short of or past its place.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [3] }, "feed-per-minute": { "title": "Feed per minute", "description": "Numbers of F in feed per minute. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 1, "inch": 2 }] }, "feed-per-revolution": { "title": "Feed per revolution", "description": "Numbers of F in feed per revolution. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "inverse-time": { "title": "Inverse-time feed", "description": "Numbers of F in inverse time. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a feed in 1/min.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [4] }, "speed": { "title": "Spindle speed", "description": "Numbers of S. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a speed in rpm.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [0] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [0] }, "dwell": { "title": "Dwell", "description": "Number of the dwell, counted in `dwell.unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `dwell.unit`.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "cycle-dwell": { "title": "Dwell in a cycle", "description": "Number of the dwell at the bottom of a hole, counted in `cycles.words.dwell-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `cycles.words.dwell-unit`.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "timeout": { "title": "Timeout of a wait", "description": "Number of the timeout, counted in `wait.timeout-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `wait.timeout-unit`.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [1] }, "code-width": { "title": "Least digits of codes", "description": "Least digits of codes and of tool and offset numbers; zeros are put in front: 2 writes G00, M06, T01.", "type": "object", "additionalProperties": false, "properties": { "G": { "title": "Digits of G words", "description": "Least digits of a G code before its point.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "M": { "title": "Digits of M words", "description": "Least digits of an M code.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "T": { "title": "Digits of T words", "description": "Least digits of a tool number.\n\nUnit: digits.\n\nIf wrong: a number with too few digits selects another tool or carries no offset.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "H": { "title": "Digits of H words", "description": "Least digits of the number of a length offset.\n\nUnit: digits.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "D": { "title": "Digits of D words", "description": "Least digits of the number of a radius offset.\n\nUnit: digits.\n\nIf wrong: the radius of another tool acts, and the contour is gouged.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] } }, "examples": [{ "G": 2, "M": 2, "T": 2, "H": 2, "D": 2 }] } }, "examples": [{ "point": "always", "trailing-zeros": "keep", "length": { "mm": 3, "inch": 4 } }] }, "modal": { "title": "Modal words", "description": "Which words are repeated although they have not changed.", "type": "object", "additionalProperties": false, "properties": { "motion": { "title": "Motion word", "description": "modal: written when the kind of motion changes; each-block: in every block with axis words.\n\nIf wrong: without its motion word a block does nothing, or is run as the last motion: a rapid where a feed was meant.", "type": "string", "enum": ["modal", "each-block"], "examples": ["modal"] }, "axes": { "title": "Axis words", "description": "changed: only axes that move; all: every axis whose place is known.\n\nIf wrong: an axis left out is taken as 0 or stays where it was.", "type": "string", "enum": ["changed", "all"], "examples": ["changed"] }, "arc-end": { "title": "End of an arc", "description": "changed: only the end coordinates that differ; both: both axes of the plane.\n\nIf wrong: the arc is refused, or ends at another place.", "type": "string", "enum": ["changed", "both"], "examples": ["changed"] }, "arc-centre": { "title": "Zeros in an arc centre", "description": "non-zero: a centre word of 0 is left out; both: both are written.\n\nIf wrong: `centre missing` alarm, or the last centre is used and the arc runs wild.", "type": "string", "enum": ["non-zero", "both"], "examples": ["both"] }, "feed": { "title": "Feed word", "description": "modal: when the feed changes; after-rapid: also in the first feed block after a rapid; each-block: in every feed block.\n\nIf wrong: the block alarms for want of a feed, or an old feed is used.", "type": "string", "enum": ["modal", "after-rapid", "each-block"], "examples": ["modal"] } }, "examples": [{ "motion": "modal", "axes": "changed", "arc-end": "changed", "arc-centre": "both", "feed": "modal" }] }, "axes": { "title": "Letters of the axes", "description": "The letters by which the controller knows the axes of ISO 841, where Z is the axis of the spindle.", "type": "object", "additionalProperties": false, "axes": [56], "properties": { "x": { "title": "Letter of X", "description": "Letter of the linear axis X of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["X"] }, "y": { "title": "Letter of Y", "description": "Letter of the linear axis Y of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["Y"] }, "z": { "title": "Letter of Z", "description": "Letter of the linear axis Z of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["Z"] }, "a": { "title": "Letter of A", "description": "Letter of the rotary axis A of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["A"] }, "b": { "title": "Letter of B", "description": "Letter of the rotary axis B of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["B"] }, "c": { "title": "Letter of C", "description": "Letter of the rotary axis C of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["C"] } }, "examples": [{ "x": "X", "y": "Y", "z": "W" }] }, "motion": { "title": "Straight motion", "description": "Rapid and straight motion.", "type": "object", "additionalProperties": false, "properties": { "rapid": { "title": "Rapid", "description": "Code of the rapid.\n\nIf wrong: a rapid is run as a feed, or a feed as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G0"] }, "line": { "title": "Straight line at feed", "description": "Code of a straight line at feed.\n\nIf wrong: a feed is run as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G1"] }, "rapids": { "title": "Path of a rapid", "description": "straight: all axes arrive together on a straight path; dog-leg: each runs at its own rate. With dog-leg, a rapid that changes Z and X or Y is split: rising Z first, falling Z last.\n\nIf wrong: on a dog-leg the tool sweeps through a clamp that lies beside the straight path.", "type": "string", "enum": ["straight", "dog-leg"], "examples": ["dog-leg"] }, "rapid-axes": { "title": "Axes of a rapid", "description": "together: a rapid moves all its axes in one block; one-at-a-time: each has a block of its own, rising Z first, falling Z last. Between the holes of a fixed cycle the controller moves as it does.\n\nIf wrong: the tool sweeps through a clamp on a path that nobody has looked at.", "type": "string", "enum": ["together", "one-at-a-time"], "axes": [60], "examples": ["together"] }, "axes-at-once": { "title": "Axes that move at once", "description": "The most axes that one block may move. A job with a line or a helix that moves more is refused; rapids are split, rising Z first, falling Z last.\n\nUnit: axes.\n\nIf wrong: the block alarms, or an axis is left behind and the tool cuts elsewhere.", "type": "integer", "minimum": 2, "maximum": 6, "axes": [62], "examples": [3] }, "machine-move-lasts": { "title": "How long a move in machine coordinates lasts", "description": "block: the code of `machine-move` acts in its own block alone; until-work-offset: it suspends the work offset, and all motion is in machine coordinates until a work offset is stated anew.\n\nIf wrong: the tool goes to places of the work as if they were places of the machine.", "type": "string", "enum": ["block", "until-work-offset"], "axes": [52], "examples": ["block"] } }, "examples": [{ "rapid": "G0", "line": "G1", "rapids": "dog-leg" }] }, "units": { "title": "Units", "description": "Words for the units of the program.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Millimetres", "description": "Code for millimetres, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G21", "none"] }, "inch": { "title": "Inches", "description": "Code for inches, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G20", "none"] }, "programs-in": { "title": "Units of programs", "description": "job: a program is in the units of its job; mm or inch: always in these.\n\nIf wrong: everything is 25.4 times too small or too large.", "type": "string", "enum": ["job", "mm", "inch"], "examples": ["job"] } }, "examples": [{ "mm": "G21", "inch": "G20", "programs-in": "job" }] }, "plane": { "title": "Planes", "description": "Words that select the plane of arcs, cycles and compensation.", "type": "object", "additionalProperties": false, "properties": { "xy": { "title": "XY plane", "description": "Code of the XY plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G17"] }, "zx": { "title": "ZX plane", "description": "Code of the ZX plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G18"] }, "yz": { "title": "YZ plane", "description": "Code of the YZ plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G19"] } }, "examples": [{ "xy": "G17", "zx": "G18", "yz": "G19" }] }, "distance": { "title": "Absolute and incremental", "description": "Words for absolute and incremental coordinates.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute", "description": "Code for absolute coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "$ref": "#/$defs/codeOrNone", "examples": ["G90"] }, "incremental": { "title": "Incremental", "description": "Code for incremental coordinates.\n\nIf wrong: distances are taken as places.", "$ref": "#/$defs/codeOrNone", "examples": ["G91"] }, "programs-in": { "title": "Coordinates of programs", "description": "Whether programs are written with absolute or incremental coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "type": "string", "enum": ["absolute", "incremental"], "examples": ["absolute"] } }, "examples": [{ "absolute": "G90", "incremental": "G91", "programs-in": "absolute" }] }, "arc": { "title": "Arcs", "description": "Circular motion.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Arc clockwise", "description": "Code of an arc clockwise seen from the + end of the axis across the plane.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G2"] }, "ccw": { "title": "Arc counter-clockwise", "description": "Code of an arc counter-clockwise.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G3"] }, "form": { "title": "Form of an arc", "description": "incremental-centre: I J K from the start point; absolute-centre: I J K as coordinates; radius: a radius word, negative above 180 degrees; none: arcs are not understood, and chords take their place.\n\nIf wrong: the centre lies elsewhere: a wild circle through work and clamps.", "type": "string", "enum": ["incremental-centre", "absolute-centre", "radius", "none"], "examples": ["incremental-centre"] }, "centre-words": { "title": "Arc centre modes", "description": "Words that choose absolute or incremental arc centres, where the controller has them.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute arc centres", "description": "Code for absolute arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G90.1"] }, "incremental": { "title": "Incremental arc centres", "description": "Code for incremental arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G91.1"] } }, "examples": [{ "absolute": "none", "incremental": "none" }] }, "radius-word": { "title": "Radius word", "description": "Letter of the radius, where `form` is radius.\n\nIf wrong: the arc is refused.", "$ref": "#/$defs/letter", "examples": ["R"] }, "planes": { "title": "Planes with arcs", "description": "The planes in which arcs are understood. Arcs in others become chords, or are refused.\n\nIf wrong: the block alarms, or the arc is cut in another plane.", "type": "array", "maxItems": 3, "uniqueItems": true, "items": { "type": "string", "enum": ["xy", "zx", "yz"] }, "examples": [["xy", "zx", "yz"]] }, "largest-sweep": { "title": "Largest sweep", "description": "Largest sweep of an arc in one block; larger ones are split.\n\nUnit: degrees.\n\nIf wrong: the arc takes the short way instead of the long one.", "type": "number", "exclusiveMinimum": 0, "maximum": 360, "examples": [360] }, "full-circle": { "title": "Full circle", "description": "Whether one block can be a full circle.\n\nIf wrong: nothing is cut, or a whole circle where nothing was meant.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "helix": { "title": "Helix", "description": "Whether the third axis may move during an arc.\n\nIf wrong: the third axis plunges before or after the arc.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "turns-word": { "title": "Turns word", "description": "Letter of the word for the number of turns of a helix, or none: one turn a block.\n\nIf wrong: the helix is cut with one turn and a steep plunge.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "feed-along": { "title": "Feed on a helix", "description": "What F means on a helix: path, the speed along the helix; circle, the speed along its circle seen from above.\n\nIf wrong: the tool moves up to several times faster than meant on a steep helix.", "type": "string", "enum": ["path", "circle"], "examples": ["path"] }, "smallest-radius": { "title": "Smallest radius", "description": "Arcs with a smaller radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms or becomes a dwell mark.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 0.05] }, "largest-radius": { "title": "Largest radius", "description": "Arcs with a larger radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 5e3] }, "tolerance": { "title": "Radius tolerance", "description": "How far the radius at the start and at the end of an arc may differ before the controller alarms.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Tolerance in millimetres", "description": "In a program in millimetres.\n\nUnit: mm.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 10, "examples": [2e-3] }, "inch": { "title": "Tolerance in inches", "description": "In a program in inches.\n\nUnit: inch.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 1, "examples": [2e-4] }, "relative": { "title": "Relative tolerance", "description": "As a share of the radius; the larger of the two holds. 0: none.\n\nUnit: share of the radius (0.001 is 0.1 %).\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 0.01, "examples": [0] } }, "examples": [{ "mm": 2e-3, "inch": 2e-4, "relative": 0 }] }, "chord-tolerance": { "title": "Chord tolerance", "description": "Largest distance between a chord and its arc, where chords take the place of an arc.\n\nUnit: mm, or with `in`.\n\nIf wrong: flats are seen on curves, or the blocks come faster than the controller reads them and the motion stutters.", "$ref": "#/$defs/length", "examples": [0.01] } }, "examples": [{ "cw": "G2", "ccw": "G3", "form": "incremental-centre", "helix": "yes", "feed-along": "path" }] }, "path": { "title": "Path modes", "description": "Words for how corners are taken.", "type": "object", "additionalProperties": false, "properties": { "exact": { "title": "Exact path", "description": "Code for the exact path.\n\nIf wrong: corners are rounded.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61"] }, "stop": { "title": "Exact stop", "description": "Code for a stop at each corner.\n\nIf wrong: dwell marks at each corner, or rounded corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61.1", "none"] }, "blend": { "title": "Continuous path", "description": "Code for blending corners at speed.\n\nIf wrong: the motion stutters and burns the edge.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G64"] }, "tolerance-word": { "title": "Blend tolerance word", "description": "Letter of the tolerance with the continuous path, or none.\n\nIf wrong: corners are cut further than allowed.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "look-ahead": { "title": "Look-ahead", "description": "Codes that turn looking ahead over many blocks on, for operations that are blended, and off, for those on the exact path; or none.", "anyOf": [{ "title": "None", "description": "The control looks ahead by itself, or not at all.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Look-ahead on", "description": "Code that turns look-ahead on.\n\nIf wrong: the motion stutters, or details are rounded off.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G5.1 Q1"] }, "off": { "title": "Look-ahead off", "description": "Code that turns look-ahead off.\n\nIf wrong: details are rounded off.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G5.1 Q0"] } } }], "axes": [77], "examples": ["none", { "on": "G5.1 Q1", "off": "G5.1 Q0" }] } }, "examples": [{ "exact": "G61", "stop": "none", "blend": "G64" }] }, "feed": { "title": "Feed modes", "description": "Words for what F means.", "type": "object", "additionalProperties": false, "properties": { "per-minute": { "title": "Feed per minute", "description": "Code for feed in length units a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["G94"] }, "per-revolution": { "title": "Feed per revolution", "description": "Code for feed in length units a revolution, or none: the feed is worked out a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G95"] }, "inverse-time": { "title": "Inverse time", "description": "Code for feed in 1/minutes a block, or none.\n\nIf wrong: the tool moves at a wildly wrong feed.", "$ref": "#/$defs/codeOrNone", "examples": ["G93", "none"] }, "inverse-time-unit": { "title": "Unit of inverse time", "description": "What F counts in inverse time: per-minute: 1/minutes; per-second: 1/seconds.\n\nIf wrong: the tool moves 60 times too fast or too slow.", "type": "string", "enum": ["per-minute", "per-second"], "axes": [72], "examples": ["per-minute"] } }, "examples": [{ "per-minute": "G94", "per-revolution": "none", "inverse-time": "none" }] }, "dwell": { "title": "Dwell", "description": "A pause of a set time.", "type": "object", "additionalProperties": false, "properties": { "code": { "title": "Dwell code", "description": "Code of the dwell.\n\nIf wrong: there is no pause: the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/codeOrNone", "examples": ["G4"] }, "word": { "title": "Dwell word", "description": "Letter of the time.\n\nIf wrong: the dwell alarms or is skipped; the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/letter", "examples": ["P"] }, "unit": { "title": "Dwell unit", "description": "What the time is counted in.\n\nUnit: s or ms.\n\nIf wrong: 500 becomes 500 seconds, or 0.5 becomes nothing and the cut begins at low speed.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "code": "G4", "word": "P", "unit": "s" }] }, "compensation": { "title": "Cutter radius compensation", "description": "Words for compensation by the tool's radius, or none.", "anyOf": [{ "title": "None", "description": "The controller does not compensate.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "off": { "title": "Compensation off", "description": "Code that ends compensation.\n\nIf wrong: the next motion is offset by the radius.", "$ref": "#/$defs/codeOrNone", "examples": ["G40"] }, "left": { "title": "Compensation left", "description": "Code for the tool left of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G41"] }, "right": { "title": "Compensation right", "description": "Code for the tool right of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G42"] }, "word": { "title": "Radius offset word", "description": "Letter of the number of the radius offset, or none where the tool in the spindle decides.\n\nIf wrong: the radius of another tool acts.", "$ref": "#/$defs/letterOrNone", "examples": ["D"] }, "corner-feed": { "title": "Feed at inside corners", "description": "Codes that turn the slowing at inside corners on, where compensation begins, and off, where it has ended; or none.", "anyOf": [{ "title": "None", "description": "There are no words for it.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Slow at inside corners", "description": "Code that has the feed lowered at inside corners.\n\nIf wrong: the tool digs in at inside corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G62"] }, "off": { "title": "Feed as stated", "description": "Code that ends the slowing.\n\nIf wrong: later contours are cut slower than meant.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G63"] } } }], "axes": [78], "examples": ["none", { "on": "G62", "off": "G63" }] } } }], "examples": ["none", { "off": "G40", "left": "G41", "right": "G42", "word": "D" }] }, "length-offset": { "title": "Tool length offset", "description": "Words that make the length of the tool act, or none.", "anyOf": [{ "title": "None", "description": "No word makes a tool length act; the operator sets Z.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Length offset on", "description": "Code that makes a length offset act.\n\nIf wrong: the tool is driven into the work by its length.", "$ref": "#/$defs/codeOrNone", "examples": ["G43", "none"] }, "off": { "title": "Length offset off", "description": "Code that cancels it.\n\nIf wrong: the length of the last tool still acts for the next one.", "$ref": "#/$defs/codeOrNone", "examples": ["G49", "none"] }, "word": { "title": "Length offset word", "description": "Letter of the number of the length offset.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "$ref": "#/$defs/letter", "examples": ["H"] } } }], "examples": ["none", { "on": "G43", "off": "G49", "word": "H" }] }, "work-offset": { "title": "Work offsets", "description": "Codes of the work offsets 1 to 9 in order, or none. A number behind the end of the list cannot be said.\n\nIf wrong: the work is cut at the place of another set-up.", "anyOf": [{ "title": "None", "description": "There are no words for work offsets; the operator sets the origin.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 9, "items": { "$ref": "#/$defs/codeWithWordOrNone" } }], "examples": ["none", ["G54", "G55", "G56", "G57", "G58", "G59"]] }, "machine-move": { "title": "Move in machine coordinates", "description": "Code for a move in machine coordinates, in the same block as the motion code, or none. It acts in its own block alone.\n\nIf wrong: the retract goes to a place in work coordinates: into the work, or past the travel.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G53", "none"] }, "reference-return": { "title": "Return to the reference position", "description": "Code of the return to the reference position, or none.\n\nIf wrong: an intermediate point is taken for the target: a diagonal through the work.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G28", "none"] }, "cancel": { "title": "Cancelling", "description": "Words that put an end to what an earlier program may have left in force.", "type": "object", "additionalProperties": false, "properties": { "cycles": { "title": "Cycles off", "description": "Code that ends fixed cycles.\n\nIf wrong: a hole is drilled at every place that follows.", "$ref": "#/$defs/codeOrNone", "examples": ["G80"] }, "local-shift": { "title": "Local shift off", "description": "Code that cancels a shift of the origin, or none.\n\nIf wrong: the work is cut at a shifted place.", "$ref": "#/$defs/codeOrNone", "examples": ["G92.2", "none"] }, "rotation": { "title": "Rotation off", "description": "Code that cancels a rotation, or none.\n\nIf wrong: the work is cut rotated.", "$ref": "#/$defs/codeOrNone", "examples": ["G69", "none"] }, "scale": { "title": "Scale off", "description": "Code that cancels scaling and mirroring, or none.\n\nIf wrong: the work is cut at another size or mirrored.", "$ref": "#/$defs/codeOrNone", "examples": ["G50", "none"] }, "overrides": { "title": "Overrides on", "description": "Code that makes the feed and speed overrides act, or none.\n\nIf wrong: the override knob is dead while the program is proved out.", "$ref": "#/$defs/codeOrNone", "examples": ["M48", "none"] } }, "examples": [{ "cycles": "G80", "local-shift": "none", "rotation": "none", "scale": "none", "overrides": "M48" }] }, "cycles": { "title": "Fixed cycles", "description": "Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.", "anyOf": [{ "title": "None", "description": "The controller has no fixed cycles.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "drill": { "title": "Drill", "description": "Feed in, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G81"] }, "dwell": { "title": "Drill with dwell", "description": "Feed in, dwell, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G82"] }, "peck": { "title": "Peck", "description": "Pecks with a rapid out of the hole after each, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G83"] }, "chip-break": { "title": "Chip-breaking", "description": "Pecks with a small back-off, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G73", "none"] }, "tap": { "title": "Tap right-hand", "description": "Feed in, reverse, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G84"] }, "tap-left": { "title": "Tap left-hand", "description": "The same with a left-hand tap, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G74", "none"] }, "ream": { "title": "Ream", "description": "Feed in, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G85"] }, "bore-dwell": { "title": "Bore with dwell", "description": "Feed in, dwell, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G89"] }, "bore-stop": { "title": "Bore with spindle stop", "description": "Feed in, dwell, spindle stop, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G86", "none"] }, "bore-manual": { "title": "Bore with manual retract", "description": "Feed in, dwell, spindle stop, program stop, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G88", "none"] }, "return": { "title": "Level between holes", "description": "Words that choose the level to which the tool goes between holes.", "type": "object", "additionalProperties": false, "properties": { "initial": { "title": "Initial level", "description": "Code for the level at which the tool stood before the first hole, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G98", "none"] }, "retract": { "title": "Retract level", "description": "Code for the retract level of the cycle, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G99", "none"] }, "without": { "title": "Level without a word", "description": "The level between holes where there is no word, or none where both words are there.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "type": "string", "enum": ["retract", "initial", "none"], "examples": ["none"] } }, "examples": [{ "initial": "G98", "retract": "G99", "without": "none" }] }, "back-off": { "title": "Back-off", "description": "How far the controller's own cycle backs off. A job that asks for another back-off is written longhand.", "type": "object", "additionalProperties": false, "properties": { "peck": { "title": "Back-off of pecks", "description": "How far above the last depth the rapid back into the hole ends.\n\nUnit: mm, or with `in`.\n\nIf wrong: the drill is driven into the bottom at rapid and breaks.", "$ref": "#/$defs/length", "examples": [0.254] }, "chip-break": { "title": "Back-off of chip-breaking", "description": "How far the drill is withdrawn between two pecks.\n\nUnit: mm, or with `in`.\n\nIf wrong: the chip does not break.", "$ref": "#/$defs/length", "examples": [0.254] } }, "examples": [{ "peck": 0.254, "chip-break": 0.254 }] }, "levels": { "title": "Depth and retract level", "description": "absolute: Z and R are coordinates; relative: Z counts from R, and R from the initial level.\n\nIf wrong: the depth is doubled, or the hole is drilled in the air.", "type": "string", "enum": ["absolute", "relative"], "examples": ["absolute"] }, "words": { "title": "Words of a cycle", "description": "Letters of the values of a cycle.", "type": "object", "additionalProperties": false, "properties": { "retract": { "title": "Retract level word", "description": "Letter of the retract level.\n\nIf wrong: feed begins at another height: a rapid into the work.", "$ref": "#/$defs/letter", "examples": ["R"] }, "peck": { "title": "Peck word", "description": "Letter of the depth of one peck.\n\nIf wrong: the hole is drilled in one go and the drill breaks.", "$ref": "#/$defs/letter", "examples": ["Q"] }, "dwell": { "title": "Dwell word", "description": "Letter of the dwell at depth.\n\nIf wrong: no dwell at depth, or a very long one.", "$ref": "#/$defs/letter", "examples": ["P"] }, "dwell-unit": { "title": "Unit of the dwell", "description": "What the dwell in a cycle is counted in.\n\nUnit: s or ms.\n\nIf wrong: no dwell at depth, or a very long one.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "retract": "R", "peck": "Q", "dwell": "P", "dwell-unit": "s" }] }, "repeat": { "title": "Later holes", "description": "positions: later holes state their place alone; all: each states the words of the cycle again.\n\nIf wrong: later holes are missing or have another depth.", "type": "string", "enum": ["positions", "all"], "examples": ["positions"] }, "ended-by": { "title": "End of a cycle", "description": "any-motion: a motion word ends the cycle, too; cancel-code: its own code alone. The code is always written; this decides what a program from elsewhere means.\n\nIf wrong: a hole is drilled at every place that follows.", "type": "string", "enum": ["any-motion", "cancel-code"], "examples": ["cancel-code"] } } }], "examples": ["none", { "drill": "G81", "peck": "G83", "return": { "initial": "G98", "retract": "G99", "without": "none" } }] }, "spindle": { "title": "Spindle", "description": "Words for the spindle.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Spindle clockwise", "description": "Code that starts the spindle clockwise, as for a right-hand tool.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M3"] }, "ccw": { "title": "Spindle counter-clockwise", "description": "Code that starts it counter-clockwise, or none.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M4", "none"] }, "stop": { "title": "Spindle stop", "description": "Code that stops the spindle.\n\nIf wrong: the spindle runs on into the swap or past the end of the program.", "$ref": "#/$defs/codeOrNone", "examples": ["M5"] }, "orient": { "title": "Spindle orientation", "description": "Code that stops the spindle at its swap angle, or none.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["M19", "none"] }, "order": { "title": "Order of speed and start", "description": "speed-first: the S word before the start word; start-first: the start word before the S word. It holds in a block, whatever `blocks.order` says, and from block to block.\n\nIf wrong: the spindle starts at the last speed, or the speed is ignored.", "type": "string", "enum": ["speed-first", "start-first"], "examples": ["speed-first"] }, "blocks": { "title": "Speed and start in a block", "description": "together: one block; apart: one block each.\n\nIf wrong: one of the two is ignored.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] } }, "examples": [{ "cw": "M3", "ccw": "M4", "stop": "M5", "order": "speed-first", "blocks": "together" }] }, "coolant": { "title": "Coolant", "description": "Words for coolant and air.", "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist", "description": "Code that turns mist on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M7", "none"] }, "flood": { "title": "Flood", "description": "Code that turns flood coolant on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M8", "none"] }, "air": { "title": "Air", "description": "Code that turns air on, or none.\n\nIf wrong: chips stay in the cut.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool", "description": "Code that turns coolant through the tool on, or none.\n\nIf wrong: a deep hole is drilled dry.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "off": { "title": "All off", "description": "Code that turns all of them off.\n\nIf wrong: coolant runs during the swap, into the taper and the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["M9"] } }, "examples": [{ "mist": "M7", "flood": "M8", "air": "none", "through-tool": "none", "off": "M9" }] }, "tools": { "title": "Tools", "description": "Words for selecting and changing tools.", "type": "object", "additionalProperties": false, "properties": { "change": { "title": "Tool change", "description": "Code of the controller's own tool change, or none.\n\nIf wrong: the tool is not changed, and the next operation runs with the last one.", "$ref": "#/$defs/codeOrNone", "examples": ["M6", "none"] }, "blocks": { "title": "Selection and change in a block", "description": "together: T and the change code share a block; apart: one block each.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "order": { "title": "Order of selection and change", "description": "select-first: T before the change code; change-first: the change code first.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["select-first", "change-first"], "examples": ["select-first"] }, "preselect": { "title": "Preselection", "description": "Whether the next tool is selected right after each change, so that the changer gets it ready.\n\nIf wrong: the changer takes the wrong tool at the next change.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "change": "M6", "blocks": "together", "order": "select-first", "preselect": "no" }] }, "stops": { "title": "Stops and end", "description": "Words that stop and end the program.", "type": "object", "additionalProperties": false, "properties": { "stop": { "title": "Program stop", "description": "Code of a stop that the operator ends.\n\nIf wrong: the program runs on while a hand is in the machine.", "$ref": "#/$defs/codeOrNone", "examples": ["M0"] }, "optional": { "title": "Optional stop", "description": "Code of a stop that acts when its switch is on, or none.\n\nIf wrong: the program runs on although a check was meant.", "$ref": "#/$defs/codeOrNone", "examples": ["M1", "none"] }, "end": { "title": "End of program", "description": "Code of the end of the program.\n\nIf wrong: the controller alarms, does not rewind, or moves a pallet.", "$ref": "#/$defs/codeOrNone", "examples": ["M30", "M2"] } }, "examples": [{ "stop": "M0", "optional": "M1", "end": "M30" }] }, "wait": { "title": "Values of a wait", "description": "Numbers that a wait on a signal says.", "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Level on", "description": "Number for a signal that is on.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "off": { "title": "Level off", "description": "Number for a signal that is off.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [0] }, "timeout-unit": { "title": "Unit of the timeout", "description": "What the timeout is counted in.\n\nUnit: s or ms.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "on": 1, "off": 0, "timeout-unit": "s" }] }, "codes": { "title": "Codes of the builder", "description": "What further codes do that a program from elsewhere may hold: what they are for, and their effects. They are read, not written.", "type": "object", "additionalProperties": false, "patternProperties": { "^[GM]\\d{1,3}$": { "title": "One code", "description": "A code with no meaning of its own in the standards, and what it leaves behind.", "type": "object", "additionalProperties": false, "properties": { "does": { "title": "What it does", "description": "In words, for findings and the set-up sheet.\n\nIf wrong: the operator does not know what is switched.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["chip conveyor on"] }, "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" }] } }, "examples": [{ "M27": { "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" } }] }, "idioms": { "title": "Idioms", "description": "How this controller says one action: literal words and {{name}} for the whole number of a word. One code each; beside it may stand P Q R L E I J K.", "type": "object", "additionalProperties": false, "properties": { "message": { "title": "Message to the operator", "description": "A whole comment with a mark of its own, so that a message is told from a remark, or none. It may name {{text}} (must).\n\nIf wrong: the operator does not see what is asked of them.", "$ref": "#/$defs/template", "examples": ["(MSG, {{text}})"] }, "wait-signal": { "title": "Wait on a signal", "description": "Waits until an input has a level, or none. It may name {{signal}} (must), {{level}} (without it every signal is waited for until it is on) and {{timeout}} (without it the wait lasts for ever).\n\nIf wrong: the program does not wait: the tool cuts before the spindle is up to speed, or swaps while it turns.", "$ref": "#/$defs/template", "examples": ["M94 P{{signal}} R{{level}} Q{{timeout}}"] }, "output-on": { "title": "Output on", "description": "Switches an output on, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M95 P{{output}}"] }, "output-off": { "title": "Output off", "description": "Switches an output off, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M96 P{{output}}"] }, "release": { "title": "Release the tool", "description": "Opens the drawbar, or none. It names no value.\n\nIf wrong: the tool drops, or is pulled out of the rack with its fork.", "$ref": "#/$defs/template", "examples": ["M21"] }, "clamp": { "title": "Clamp the tool", "description": "Closes the drawbar, or none. It names no value.\n\nIf wrong: the spindle starts with a loose tool.", "$ref": "#/$defs/template", "examples": ["M22"] }, "taper-air-on": { "title": "Taper air on", "description": "Blows the taper clean, or none. It names no value.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/template", "examples": ["M25"] }, "taper-air-off": { "title": "Taper air off", "description": "Ends it, or none. It names no value.\n\nIf wrong: air blows on during the cut.", "$ref": "#/$defs/template", "examples": ["M26"] }, "cover-open": { "title": "Open the rack's cover", "description": "Opens the cover of the rack, or none. It names no value.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/template", "examples": ["M27"] }, "cover-close": { "title": "Close the rack's cover", "description": "Closes the cover of the rack, or none. It names no value.\n\nIf wrong: chips fill the pockets.", "$ref": "#/$defs/template", "examples": ["M28"] }, "hood-up": { "title": "Dust hood up", "description": "Lifts the dust hood, or none. It names no value.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/template", "examples": ["M23"] }, "hood-down": { "title": "Dust hood down", "description": "Lowers the dust hood, or none. It names no value.\n\nIf wrong: dust is not drawn off.", "$ref": "#/$defs/template", "examples": ["M24"] }, "measure": { "title": "Measure the tool", "description": "Has the controller measure the tool's length and make it its length offset, or none. It names no value.\n\nIf wrong: the length of the last measurement acts.", "$ref": "#/$defs/template", "examples": ["M29"] } }, "examples": [{ "wait-signal": "M94 P{{signal}} R{{level}} Q{{timeout}}", "release": "M21", "clamp": "M22" }] }, "machine": { "title": "Machine", "description": "Facts of this machine, in its own leaf. A key is needed when a job needs it.", "type": "object", "additionalProperties": false, "properties": { "travel": { "title": "Travel", "description": "Where each axis can go, machine coordinates. Rotary axes are allowed only where they stand here.", "type": "object", "additionalProperties": false, "properties": { "x": { "title": "Travel of X", "description": "Least and greatest place of X in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "y": { "title": "Travel of Y", "description": "Least and greatest place of Y in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "z": { "title": "Travel of Z", "description": "Least and greatest place of Z in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "a": { "title": "Travel of A", "description": "Least and greatest place of A in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "b": { "title": "Travel of B", "description": "Least and greatest place of B in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "c": { "title": "Travel of C", "description": "Least and greatest place of C in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] } }, "examples": [{ "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }] }, "spindle": { "title": "Spindle of the machine", "description": "What the spindle and its drive can do.", "type": "object", "additionalProperties": false, "properties": { "min-rpm": { "title": "Lowest speed", "description": "Lowest speed that the spindle may run at.\n\nUnit: rpm.\n\nIf wrong: the spindle overheats, or does not turn.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [6e3] }, "max-rpm": { "title": "Highest speed", "description": "Highest speed.\n\nUnit: rpm.\n\nIf wrong: the speed is cut without a word and the feed is too fast for it.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [24e3] }, "spin-up": { "title": "Time to come up to speed", "description": "Time from standstill to the highest speed.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "spin-down": { "title": "Time to stop", "description": "Time from the highest speed to standstill by the drive.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped while the spindle turns.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "coast-down": { "title": "Time to coast down", "description": "The same in free run, with the drive tripped.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "$ref": "#/$defs/time", "examples": ["25 s"] }, "orient": { "title": "Orientation before a swap", "description": "Whether the spindle must be oriented before a swap.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "min-rpm": 6e3, "max-rpm": 24e3, "spin-up": "6 s", "spin-down": "6 s", "coast-down": "25 s" }] }, "signals": { "title": "Signals", "description": "Inputs that the program can wait on.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "At speed", "description": "The drive reports that the spindle is at its speed: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [{ "input": 4, "settle": "0.3 s" }] }, "stopped": { "title": "Stopped", "description": "The drive or a sensor reports standstill: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool is swapped while the spindle turns.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [5] }, "released": { "title": "Released", "description": "The drawbar is open: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [8] }, "clamped": { "title": "Clamped", "description": "The drawbar is closed with a tool in it: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [7] }, "tool-present": { "title": "Tool present", "description": "A tool is in the spindle: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the program goes on without a tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [9] }, "air": { "title": "Air pressure", "description": "There is enough air to work the drawbar: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [6] }, "hold-down": { "title": "Hold-down", "description": "Vacuum or clamps hold the work: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the work comes loose in the cut.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [10] } }, "examples": [{ "at-speed": { "input": 4, "settle": "0.3 s" }, "stopped": 5 }] }, "waits": { "title": "Waits", "description": "What a wait does when its time is up.", "type": "object", "additionalProperties": false, "properties": { "on-timeout": { "title": "On timeout", "description": "alarm: the program stops; continues: it goes on as if the signal had come, so that such a wait confirms nothing.\n\nIf wrong: a fault of the spindle or the air goes unseen and the program runs on.", "type": "string", "enum": ["alarm", "continues"], "examples": ["alarm"] } }, "examples": [{ "on-timeout": "alarm" }] }, "swap": { "title": "Swap style", "description": "controller: the controller changes tools by itself; rack: the program drives to the pockets and works the drawbar; operator: the program stops and asks for the tool.\n\nIf wrong: the program waits for a change that never comes, or drives to a rack that is not there.", "type": "string", "enum": ["controller", "rack", "operator"], "examples": ["rack"] }, "change-effects": { "title": "Effects of the tool change", "description": "What the controller's own tool change does besides changing the tool. Needed where `swap` is controller.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unchanged", "spindle": "stopped", "coolant": "unchanged", "length-offset": "unchanged" }] }, "measure-effects": { "title": "Effects of measuring", "description": "What the controller's measurement of a tool does. Needed where `lengths` is measured.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unknown", "spindle": "stopped", "coolant": "unchanged", "length-offset": "active" }] }, "retract": { "title": "Retract to swap height", "description": "How Z goes up to the swap height.", "type": "object", "additionalProperties": false, "properties": { "by": { "title": "Retract by", "description": "machine-move: a rapid in machine coordinates; reference-return: the return to the reference position; clearance: the clearance of the job (operator swaps only).\n\nIf wrong: the tool is dragged across the work, or driven past the travel.", "type": "string", "enum": ["machine-move", "reference-return", "clearance"], "examples": ["machine-move"] }, "z": { "title": "Swap height", "description": "Z of the swap height in machine coordinates, with machine-move.\n\nUnit: mm, or with `in`.\n\nIf wrong: Z does not clear the work, or runs onto its limit switch.", "$ref": "#/$defs/length", "examples": [0] }, "acts-on": { "title": "What it moves", "description": "spindle-nose: machine coordinates are those of the spindle; tool-tip: an active length offset counts, too.\n\nIf wrong: Z stands lower by the tool's length than meant.", "type": "string", "enum": ["spindle-nose", "tool-tip"], "examples": ["spindle-nose"] }, "cancel-length-first": { "title": "Cancel the length offset first", "description": "Whether the length offset must be cancelled before it.\n\nIf wrong: the controller alarms, or the tool runs past the travel by its length.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "intermediate": { "title": "Intermediate point", "description": "incremental-zero: a reference return has an intermediate point, given as zero increments; none: it has none.\n\nIf wrong: the intermediate point is taken for a target: a diagonal through the work.", "type": "string", "enum": ["none", "incremental-zero"], "examples": ["none"] }, "change-position": { "title": "Change position", "description": "Where the operator changes tools, with retract by clearance; work coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the operator reaches between tool and work to change it.", "$ref": "#/$defs/place", "examples": [[0, 0, 120]] } }, "examples": [{ "by": "machine-move", "z": 0, "acts-on": "spindle-nose", "cancel-length-first": "no", "intermediate": "none" }] }, "length-offset": { "title": "Length offset at the machine", "description": "How the tool's length comes to act.", "type": "object", "additionalProperties": false, "properties": { "form": { "title": "Form", "description": "with-first-z: in the block of the first Z motion; own-block: in a block of its own before it; in-tool-word: with the tool word; none: there is no length offset, the operator sets Z.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["with-first-z", "own-block", "in-tool-word", "none"], "examples": ["with-first-z"] }, "select-moves": { "title": "Selecting moves Z", "description": "Whether selecting it moves the axis by itself.\n\nIf wrong: Z moves where nobody meant it to.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "cancel-moves": { "title": "Cancelling moves Z", "description": "Whether cancelling it moves the axis by itself. It is then cancelled at swap height only.\n\nIf wrong: Z moves down by the tool's length.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "form": "with-first-z", "select-moves": "no", "cancel-moves": "no" }] }, "lengths": { "title": "Tool lengths", "description": "Where they come from: table, the controller's tool table; measured, a measurement after each swap; operator, set by hand.\n\nIf wrong: the tool is driven into the work by the difference.", "type": "string", "enum": ["table", "measured", "operator"], "examples": ["table"] }, "drawbar": { "title": "Drawbar", "description": "How the drawbar is worked at a rack, or none.", "anyOf": [{ "title": "None", "description": "There is no drawbar that the program works.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "travels": { "title": "Travel of an empty spindle", "description": "Whether an empty spindle travels along the rack clamped or released.\n\nIf wrong: the released drawbar strikes a holder, or the clamped one is pressed onto it.", "type": "string", "enum": ["clamped", "released"], "examples": ["clamped"] }, "taper-air": { "title": "Taper air", "description": "Whether air cleans the taper while a tool is picked.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/yesNo", "examples": ["no"] } } }], "examples": ["none", { "travels": "clamped", "taper-air": "no" }] }, "rack": { "title": "Rack", "description": "Where tools wait and how they are fetched, or none.", "anyOf": [{ "title": "None", "description": "There is no rack that the program drives to.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Style of the rack", "description": "drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.\n\nIf wrong: the spindle is driven into the rack.", "type": "string", "enum": ["drop-in", "slide-in"], "examples": ["drop-in"] }, "clear-z": { "title": "Clear height", "description": "Machine Z at which an empty spindle clears the tools in the rack, and a full one the empty pockets.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is dragged through the rack.", "$ref": "#/$defs/length", "examples": [-5] }, "pocket-z": { "title": "Pocket height", "description": "Machine Z at which the holder sits in its pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is crushed into the rack, or drops.", "$ref": "#/$defs/length", "examples": [-78.4] }, "descend-from": { "title": "Start of the slow descent", "description": "How far above the pocket height the descent at feed begins.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is driven into its pocket at rapid.", "$ref": "#/$defs/length", "examples": [20] }, "descend-feed": { "title": "Feed of the slow descent", "description": "Feed of the last part of the way down.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder is driven into its pocket too fast.", "$ref": "#/$defs/feed", "examples": [600] }, "pockets": { "title": "Pockets", "description": "Places of the pockets, machine coordinates: the first one, the pitch to the next and their number, or a list of places.\n\nIf wrong: the spindle is driven beside the pocket.", "anyOf": [{ "type": "object", "additionalProperties": false, "properties": { "first": { "title": "First pocket", "description": "X and Y of pocket 1.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket.", "$ref": "#/$defs/point", "examples": [[40, 20]] }, "pitch": { "title": "Pitch", "description": "X and Y from one pocket to the next.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket, farther with each one.", "$ref": "#/$defs/point", "examples": [[80, 0]] }, "count": { "title": "Number of pockets", "description": "How many there are.\n\nUnit: pockets.\n\nIf wrong: the spindle is driven past the end of the rack.", "type": "integer", "minimum": 1, "maximum": 200, "examples": [6] } } }, { "type": "array", "minItems": 1, "maxItems": 200, "items": { "$ref": "#/$defs/point" } }], "examples": [{ "first": [40, 20], "pitch": [80, 0], "count": 6 }, [[40, 20], [120, 20]]] }, "zone": { "title": "Rack zone", "description": "Box that only swaps enter.", "type": "object", "additionalProperties": false, "properties": { "min": { "title": "Least corner", "description": "Least X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[0, 0, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[500, 60, -5]] } }, "examples": [{ "min": [0, 0, -95], "max": [500, 60, -5] }] }, "slide": { "title": "Slide", "description": "The way into a fork, with slide-in.", "type": "object", "additionalProperties": false, "properties": { "direction": { "title": "Direction of the slide", "description": "Direction from the approach into the pocket.\n\nIf wrong: the holder is torn out of the fork.", "type": "string", "enum": ["+x", "-x", "+y", "-y"], "examples": ["+y"] }, "distance": { "title": "Length of the slide", "description": "Distance from the approach to the pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder strikes the fork on its way up or down.", "$ref": "#/$defs/length", "examples": [40] }, "feed": { "title": "Feed of the slide", "description": "Feed of the slide.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder strikes the fork too fast.", "$ref": "#/$defs/feed", "examples": [1e3] } }, "examples": [{ "direction": "+y", "distance": 40, "feed": 1e3 }] }, "widest": { "title": "Widest tool", "description": "Widest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a wide tool strikes its neighbour.", "$ref": "#/$defs/lengthOrNone", "examples": [60] }, "longest": { "title": "Longest tool", "description": "Longest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a long tool strikes the table under the rack.", "$ref": "#/$defs/lengthOrNone", "examples": [90] }, "cover": { "title": "Cover", "description": "Whether the program opens and closes a cover.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "at-end": { "title": "At the end", "description": "What becomes of the last tool.", "type": "object", "additionalProperties": false, "properties": { "tool": { "title": "Last tool", "description": "return: it goes back to its pocket; keep: it stays in the spindle.\n\nIf wrong: the next program finds a tool where it expects none.", "type": "string", "enum": ["return", "keep"], "examples": ["return"] } }, "examples": [{ "tool": "return" }] } } }], "examples": ["none", { "style": "drop-in", "clear-z": -5, "pocket-z": -78.4, "descend-from": 20, "descend-feed": 600, "pockets": { "first": [40, 20], "pitch": [80, 0], "count": 6 }, "at-end": { "tool": "return" } }] }, "park": { "title": "Parking place", "description": "X and Y where the program leaves the axes at its end, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is in the way of unloading.", "$ref": "#/$defs/point", "examples": [[600, 800]] }, "outputs": { "title": "Outputs", "description": "Outputs that the program switches, by a name of yours.", "type": "object", "additionalProperties": false, "patternProperties": { "^[a-z][a-z0-9-]{0,30}$": { "title": "One output", "description": "An output and when it is on.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Number of the output", "description": "Number as the idiom says it.\n\nUnit: number of the output.\n\nIf wrong: another output is switched.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "during": { "title": "When it is on", "description": "cutting: from the spindle's start to its stop; program: from the first swap to the end.\n\nIf wrong: the extraction is off while dust is made, or on during the swap.", "type": "string", "enum": ["cutting", "program"], "examples": ["cutting"] } }, "examples": [{ "number": 1, "during": "cutting" }] } }, "examples": [{ "extraction": { "number": 1, "during": "cutting" } }] }, "hood": { "title": "Dust hood", "description": "Whether the program lifts and lowers a dust hood.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "keep-out": { "title": "Keep-out boxes", "description": "Boxes in machine coordinates that no motion of the work may enter.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into what stands there.", "type": "array", "maxItems": 50, "items": { "title": "One box", "description": "A box and what stands there.", "type": "object", "additionalProperties": false, "required": ["name", "min", "max"], "properties": { "name": { "title": "What stands there", "description": "Findings name it.\n\nIf wrong: nobody knows what the finding means.", "type": "string", "minLength": 1, "maxLength": 60, "examples": ["vise"] }, "min": { "title": "Least corner", "description": "Least X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[100, 100, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[250, 200, -40]] } }, "examples": [{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }] }, "examples": [[{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }]] }, "tapping": { "title": "Tapping", "description": "How the machine taps.", "type": "object", "additionalProperties": false, "properties": { "kind": { "title": "Kind of tapping", "description": "none: not at all; floating: with a floating holder; synchronised: spindle and feed are locked.\n\nIf wrong: the tap breaks or strips the thread.", "type": "string", "enum": ["none", "floating", "synchronised"], "examples": ["floating"] }, "reversal": { "title": "Time to reverse", "description": "Time that the spindle needs to reverse, with a floating holder.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the holder runs out of float and the tap breaks.", "$ref": "#/$defs/time", "examples": ["1 s"] }, "longhand": { "title": "Tapping longhand", "description": "Whether tapping may be written without its cycle.\n\nIf wrong: the tap breaks: feed and spindle do not reverse together.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "kind": "floating", "reversal": "1 s", "longhand": "no" }] }, "feed": { "title": "Feed limits", "description": "Lowest and highest feed; without them feeds are not checked against the machine.", "type": "object", "additionalProperties": false, "properties": { "least": { "title": "Lowest feed", "description": "Lowest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is raised without a word.", "$ref": "#/$defs/feed", "examples": [1] }, "most": { "title": "Highest feed", "description": "Highest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is cut without a word, and times on the sheet are wrong.", "$ref": "#/$defs/feed", "examples": [12e3] } }, "examples": [{ "least": 1, "most": 12e3 }] }, "work-zero": { "title": "Origins of the work offsets", "description": "Where the origin of each work offset (1 to 9) lies in machine coordinates, where it is always the same; a set-up file overrides it. With it, travel is checked in full.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "type": "object", "additionalProperties": false, "patternProperties": { "^[1-9]$": { "title": "Origin of one work offset", "description": "X, Y and Z of its origin in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "$ref": "#/$defs/place", "examples": [[300, 200, -80]] } }, "examples": [{ "1": [300, 200, -80] }] } }, "examples": [{ "travel": { "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }, "swap": "operator" }] }, "confirm": { "title": "Confirmations", "description": "How the program makes sure of a state before it relies on it. One that is not stated cannot be relied on: a job that needs it is refused.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "Spindle at speed", "description": "How it is confirmed that the spindle is at its speed: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "at-speed", "timeout": "10 s" }, { "dwell": "max(spin_up, spin_down) * max(rpm - from_rpm, from_rpm - rpm) / max_rpm + 0.5 * second" }] }, "stopped": { "title": "Spindle stopped", "description": "How it is confirmed that the spindle stands: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "stopped", "timeout": "30 s" }, { "dwell": "coast_down * from_rpm / max_rpm + 0.5 * second" }] }, "released": { "title": "Tool released", "description": "How it is confirmed that the drawbar is open: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "released", "timeout": "2 s" }, { "dwell": "0.8 s" }] }, "clamped": { "title": "Tool clamped", "description": "How it is confirmed that the drawbar is closed with a tool in it: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "clamped", "timeout": "2 s" }] }, "air": { "title": "Air pressure", "description": "How it is confirmed that there is air to work the drawbar: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "air", "timeout": "5 s" }] } }, "examples": [{ "at-speed": { "wait": "at-speed", "timeout": "10 s" }, "stopped": { "dwell": "60 s" } }] } }, "$defs": { "yesNo": { "description": "yes or no", "type": "string", "enum": ["yes", "no"] }, "code": { "description": "a code such as G54 or M6", "type": "string", "pattern": "^[GM]\\d{1,3}(\\.\\d)?$" }, "codeOrNone": { "description": "a code such as G54 or M6, or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, "codeWithWordOrNone": { "description": "a code such as G53, if need be with a word that belongs to it (G54.1 P2), or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, "letter": { "description": "one capital letter", "type": "string", "pattern": "^[A-Z]$" }, "axisLetter": { "description": "one of X Y Z A B C U V W", "type": "string", "enum": ["X", "Y", "Z", "A", "B", "C", "U", "V", "W"] }, "letterOrNone": { "description": "one capital letter, or none", "type": "string", "pattern": "^(none|[A-Z])$" }, "length": { "description": "a length: a number in mm, or a text such as 2 in", "anyOf": [{ "type": "number", "minimum": -1e6, "maximum": 1e6 }, { "type": "string", "pattern": "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "lengthOrNone": { "description": "a length (a number in mm, or a text such as 2 in), or none", "anyOf": [{ "type": "number", "minimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "feed": { "description": "a feed: a number in mm/min, or a text such as 20 in/min", "anyOf": [{ "type": "number", "exclusiveMinimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }] }, "time": { "description": "a time such as 6 s, 500 ms or 2 min", "type": "string", "pattern": "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, "point": { "description": "a list of two lengths, X and Y", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" } }, "place": { "description": "a list of three lengths, X, Y and Z", "type": "array", "minItems": 3, "maxItems": 3, "items": { "$ref": "#/$defs/length" } }, "template": { "description": "none, or words such as M94 P{{signal}}", "type": "string", "minLength": 1, "maxLength": 120 }, "signal": { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } }, "confirmation": { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } }, "own-point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "own-trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "own-leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "own-plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "own-suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "own-digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] } } };
+  var schema31 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://tapewright.invalid/schemas/dialect.schema.json", "title": "Dialect", "description": "What one controller and its machine want. A file states only what differs from the one that it extends; a key that no file of the chain states is never guessed: what needs it is refused.", "type": "object", "additionalProperties": false, "required": ["dialect"], "properties": { "dialect": { "title": "Name of the dialect", "description": "The name that programs, set-up sheets and findings quote. Lower case, words joined by hyphens; the file is called NAME.dialect.yaml.\n\nIf wrong: the program on the machine cannot be traced to the file that shaped it.", "type": "string", "pattern": "^[a-z0-9]+(-[a-z0-9]+)*$", "maxLength": 40, "examples": ["quarry-router"] }, "title": { "title": "Title", "description": "One line for people: which controller or machine this is.\n\nIf wrong: an operator picks the dialect of another machine.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["Six-pocket router at the quarry workshop"] }, "extends": { "title": "Extends", "description": "The dialect whose values hold wherever this file states none: the name of a shipped dialect, or a file in the same folder or below (its name ends with .yaml). Mappings are merged key by key; lists, single values and `none` replace.\n\nIf wrong: words of another controller are inherited that this one rejects or takes for something else.", "type": "string", "minLength": 1, "maxLength": 200, "examples": ["explicit-words", "base/workshop.dialect.yaml"] }, "sources": { "title": "Sources", "description": "Where the facts of this file come from: standard and section, manual and page, or what was tried at the machine.\n\nIf wrong: nobody can tell later which value was read and which was guessed.", "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 300 }, "examples": [["NISTIR 6556, The NIST RS274/NGC Interpreter, version 3, 17 August 2000"]] }, "file": { "title": "File", "description": "The frame of the program text: file name ending, line ends, the marks at its start and end.", "type": "object", "additionalProperties": false, "properties": { "extension": { "title": "File name ending", "description": "Ending of the program file, without the dot.\n\nIf wrong: the controller does not list the file, or opens it as something else.", "type": "string", "pattern": "^[A-Za-z0-9]{1,8}$", "examples": ["nc"] }, "line-end": { "title": "Line end", "description": "What ends a line: lf (line feed), crlf (carriage return and line feed) or cr (carriage return).\n\nIf wrong: the whole file is read as one block, or each second line as an empty one.", "type": "string", "enum": ["lf", "crlf", "cr"], "examples": ["lf"] }, "last-line-end": { "title": "Line end after the last line", "description": "Whether the last line is ended, too.\n\nIf wrong: the last block, the end of the program, is ignored.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "end-of-block": { "title": "End-of-block mark", "description": "A visible mark at the end of each block: none, semicolon or asterisk.\n\nIf wrong: `;` starts a comment on some controllers, so that the rest of the block is dropped; `*` is an error on others.", "type": "string", "enum": ["none", "semicolon", "asterisk"], "examples": ["none"] }, "delimiter": { "title": "Program delimiter", "description": "Whether a line with `%` alone stands first and last.\n\nIf wrong: the controller finds no start or no end of the program and refuses the transfer.", "type": "string", "enum": ["none", "percent"], "examples": ["percent"] }, "program-number": { "title": "Program number", "description": "How the program is identified by a number of its own, or none. Where it is stated, a job must have a number in the range.", "anyOf": [{ "title": "None", "description": "Programs have no number; the file name tells them apart.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "letter": { "title": "Letter of the program number", "description": "The address of the number.\n\nIf wrong: the line is refused, or a program of another number is overwritten.", "type": "string", "enum": ["O", ":", "%"], "examples": ["O"] }, "digits": { "title": "Digits of the program number", "description": "Least digits; zeros are put in front.\n\nUnit: digits.\n\nIf wrong: the controller takes the program for another one, or refuses it.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [4] }, "from": { "title": "Lowest program number", "description": "Lowest number that is free for programs.\n\nUnit: program number.\n\nIf wrong: a program that the builder protects is overwritten, or the transfer is refused.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [1] }, "to": { "title": "Highest program number", "description": "Highest number that is free for programs; many controls keep the 8000s or 9000s to themselves.\n\nUnit: program number.\n\nIf wrong: a cycle or macro of the builder is overwritten.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [7999] } } }], "examples": ["none", { "letter": "O", "digits": 4, "from": 1, "to": 7999 }] }, "characters": { "title": "Characters", "description": "What the text may hold: upper (capital letters, digits and the marks of the code, in comments, too), ascii, or utf-8 (any character in comments).\n\nIf wrong: the block is rejected, or the comment on the screen is garbled so that an instruction to the operator is lost.", "type": "string", "enum": ["upper", "ascii", "utf-8"], "examples": ["upper"] } }, "examples": [{ "extension": "nc", "line-end": "lf", "delimiter": "percent" }] }, "comments": { "title": "Comments", "description": "How text for people is set apart from the code.", "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Comment style", "description": "parentheses: ( ... ); semicolon: from ; to the end of the line; none: the controller takes no comments, and messages to the operator cannot be written.\n\nIf wrong: the text is executed as code, or the block alarms.", "type": "string", "enum": ["parentheses", "semicolon", "none"], "examples": ["parentheses"] }, "longest": { "title": "Longest comment", "description": "Most characters of one comment, its marks not counted. Longer text is cut.\n\nUnit: characters.\n\nIf wrong: the block alarms, or the end of an instruction to the operator is missing.", "type": "integer", "minimum": 8, "maximum": 200, "examples": [60] } }, "examples": [{ "style": "parentheses", "longest": 60 }] }, "blocks": { "title": "Blocks", "description": "How words make up a block and blocks follow one another.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Block numbers", "description": "Which blocks have a number (N word), or none.", "anyOf": [{ "title": "None", "description": "No block has a number.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Numbered blocks", "description": "all: every block; sections: only the first block of each operation.\n\nIf wrong: block search and restart do not find the place.", "type": "string", "enum": ["all", "sections"], "examples": ["all"] }, "start": { "title": "First block number", "description": "Number of the first numbered block, and of the first one after the highest was reached.\n\nUnit: block number.\n\nIf wrong: a number that the controller reserves is used.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [10] }, "step": { "title": "Step of block numbers", "description": "Difference from one numbered block to the next.\n\nUnit: block numbers.\n\nIf wrong: no free numbers for a block put in at the machine.", "type": "integer", "minimum": 1, "maximum": 1e3, "examples": [10] }, "to": { "title": "Highest block number", "description": "After it numbers begin again at the first.\n\nUnit: block number.\n\nIf wrong: the controller alarms in the middle of the program.", "type": "integer", "minimum": 1, "maximum": 99999999, "examples": [99990] }, "width": { "title": "Digits of block numbers", "description": "Least digits, zeros put in front; 0: as many as needed.\n\nUnit: digits.\n\nIf wrong: the number is not recognised.", "type": "integer", "minimum": 0, "maximum": 8, "examples": [0] } } }], "examples": ["none", { "on": "all", "start": 10, "step": 10, "to": 99990, "width": 0 }] }, "separator": { "title": "Separator", "description": "What stands between two words: none, blank or tab.\n\nIf wrong: words that run together are misread, or a blank counts against the length of the block.", "type": "string", "enum": ["none", "blank", "tab"], "examples": ["blank"] }, "order": { "title": "Word order", "description": "Letters in the order in which a block has them, each once. Every letter that the dialect writes must stand here.\n\nIf wrong: a controller with a fixed order ignores or misreads the word that stands in the wrong place.", "type": "array", "minItems": 3, "maxItems": 26, "uniqueItems": true, "items": { "$ref": "#/$defs/letter" }, "examples": [["N", "G", "X", "Y", "Z", "A", "B", "C", "I", "J", "K", "R", "P", "Q", "F", "S", "T", "H", "D", "M"]] }, "longest": { "title": "Longest block", "description": "Most characters of a block, its line end not counted, or none.\n\nUnit: characters.\n\nIf wrong: the block is cut short: in the worst case a coordinate loses its last digits and the axis goes to another place without an alarm.", "anyOf": [{ "title": "None", "description": "Any length.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 20, "maximum": 4e3 }], "examples": [80] }, "g-words": { "title": "G words in a block", "description": "one: a single G word; any: one of each modal group.\n\nIf wrong: the last one wins without a word, or the block alarms.", "type": "string", "enum": ["one", "any"], "examples": ["any"] }, "m-words": { "title": "M words in a block", "description": "Most M words in one block.\n\nUnit: words.\n\nIf wrong: only the first or the last one acts: coolant or spindle is missing.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [1] }, "modes": { "title": "Modes in a block", "description": "together: modes that are set one after another share a block (as far as g-words allows); apart: each has a block of its own.\n\nIf wrong: a mode is dropped: the program runs in the wrong plane, units or offset.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "delete": { "title": "Block delete", "description": "Whether the controller understands `/` at the start of a block. Programs are written without it; it is accepted in programs that are read.\n\nIf wrong: a block that should be skipped is executed, or the other way round.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "stops-act": { "title": "When stops act", "description": "Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. They are written in blocks of their own; this decides what a program from elsewhere means.\n\nIf wrong: the spindle stops and the tool is then driven through the material.", "type": "string", "enum": ["before-motion", "after-motion"], "examples": ["after-motion"] } }, "examples": [{ "number": "none", "separator": "blank", "longest": 80, "g-words": "any", "m-words": 1 }] }, "numbers": { "title": "Numbers", "description": "How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros` and `digits` hold for all; a single address may state its own.", "type": "object", "additionalProperties": false, "properties": { "point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "length": { "title": "Axis words", "description": "Numbers of X Y Z, and of the levels and pecks of cycles. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "arc-centre": { "title": "Arc centre and radius words", "description": "Numbers of I J K and of the radius. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "angle": { "title": "Rotary words", "description": "Numbers of A B C. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of an angle in degrees.\n\nIf wrong: the rotary axis stands short of or past its place.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the rotary axis stands short of or past its place.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [3] }, "feed-per-minute": { "title": "Feed per minute", "description": "Numbers of F in feed per minute. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 1, "inch": 2 }] }, "feed-per-revolution": { "title": "Feed per revolution", "description": "Numbers of F in feed per revolution. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "inverse-time": { "title": "Inverse-time feed", "description": "Numbers of F in inverse time. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a feed in 1/min.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [4] }, "speed": { "title": "Spindle speed", "description": "Numbers of S. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a speed in rpm.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [0] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [0] }, "dwell": { "title": "Dwell", "description": "Number of the dwell, counted in `dwell.unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `dwell.unit`.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "cycle-dwell": { "title": "Dwell in a cycle", "description": "Number of the dwell at the bottom of a hole, counted in `cycles.words.dwell-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `cycles.words.dwell-unit`.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "timeout": { "title": "Timeout of a wait", "description": "Number of the timeout, counted in `wait.timeout-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `wait.timeout-unit`.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [1] }, "code-width": { "title": "Least digits of codes", "description": "Least digits of codes and of tool and offset numbers; zeros are put in front: 2 writes G00, M06, T01.", "type": "object", "additionalProperties": false, "properties": { "G": { "title": "Digits of G words", "description": "Least digits of a G code before its point.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "M": { "title": "Digits of M words", "description": "Least digits of an M code.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "T": { "title": "Digits of T words", "description": "Least digits of a tool number.\n\nUnit: digits.\n\nIf wrong: a number with too few digits selects another tool or carries no offset.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "H": { "title": "Digits of H words", "description": "Least digits of the number of a length offset.\n\nUnit: digits.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "D": { "title": "Digits of D words", "description": "Least digits of the number of a radius offset.\n\nUnit: digits.\n\nIf wrong: the radius of another tool acts, and the contour is gouged.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] } }, "examples": [{ "G": 2, "M": 2, "T": 2, "H": 2, "D": 2 }] } }, "examples": [{ "point": "always", "trailing-zeros": "keep", "length": { "mm": 3, "inch": 4 } }] }, "modal": { "title": "Modal words", "description": "Which words are repeated although they have not changed.", "type": "object", "additionalProperties": false, "properties": { "motion": { "title": "Motion word", "description": "modal: written when the kind of motion changes; each-block: in every block with axis words.\n\nIf wrong: without its motion word a block does nothing, or is run as the last motion: a rapid where a feed was meant.", "type": "string", "enum": ["modal", "each-block"], "examples": ["modal"] }, "axes": { "title": "Axis words", "description": "changed: only axes that move; all: every axis whose place is known.\n\nIf wrong: an axis left out is taken as 0 or stays where it was.", "type": "string", "enum": ["changed", "all"], "examples": ["changed"] }, "arc-end": { "title": "End of an arc", "description": "changed: only the end coordinates that differ; both: both axes of the plane.\n\nIf wrong: the arc is refused, or ends at another place.", "type": "string", "enum": ["changed", "both"], "examples": ["changed"] }, "arc-centre": { "title": "Zeros in an arc centre", "description": "non-zero: a centre word of 0 is left out; both: both are written.\n\nIf wrong: `centre missing` alarm, or the last centre is used and the arc runs wild.", "type": "string", "enum": ["non-zero", "both"], "examples": ["both"] }, "feed": { "title": "Feed word", "description": "modal: when the feed changes; after-rapid: also in the first feed block after a rapid; each-block: in every feed block.\n\nIf wrong: the block alarms for want of a feed, or an old feed is used.", "type": "string", "enum": ["modal", "after-rapid", "each-block"], "examples": ["modal"] } }, "examples": [{ "motion": "modal", "axes": "changed", "arc-end": "changed", "arc-centre": "both", "feed": "modal" }] }, "axes": { "title": "Letters of the axes", "description": "The letters by which the controller knows the axes of ISO 841, where Z is the axis of the spindle.", "type": "object", "additionalProperties": false, "axes": [56], "properties": { "x": { "title": "Letter of X", "description": "Letter of the linear axis X of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["X"] }, "y": { "title": "Letter of Y", "description": "Letter of the linear axis Y of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["Y"] }, "z": { "title": "Letter of Z", "description": "Letter of the linear axis Z of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["Z"] }, "a": { "title": "Letter of A", "description": "Letter of the rotary axis A of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["A"] }, "b": { "title": "Letter of B", "description": "Letter of the rotary axis B of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["B"] }, "c": { "title": "Letter of C", "description": "Letter of the rotary axis C of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["C"] } }, "examples": [{ "x": "X", "y": "Y", "z": "W" }] }, "motion": { "title": "Straight motion", "description": "Rapid and straight motion.", "type": "object", "additionalProperties": false, "properties": { "rapid": { "title": "Rapid", "description": "Code of the rapid.\n\nIf wrong: a rapid is run as a feed, or a feed as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G0"] }, "line": { "title": "Straight line at feed", "description": "Code of a straight line at feed.\n\nIf wrong: a feed is run as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G1"] }, "rapids": { "title": "Path of a rapid", "description": "straight: all axes arrive together on a straight path; dog-leg: each runs at its own rate. With dog-leg, a rapid that changes Z and X or Y is split: rising Z first, falling Z last.\n\nIf wrong: on a dog-leg the tool sweeps through a clamp that lies beside the straight path.", "type": "string", "enum": ["straight", "dog-leg"], "examples": ["dog-leg"] }, "rapid-axes": { "title": "Axes of a rapid", "description": "together: a rapid moves all its axes in one block; one-at-a-time: each has a block of its own, rising Z first, falling Z last. Between the holes of a fixed cycle the controller moves as it does.\n\nIf wrong: the tool sweeps through a clamp on a path that nobody has looked at.", "type": "string", "enum": ["together", "one-at-a-time"], "axes": [60], "examples": ["together"] }, "axes-at-once": { "title": "Axes that move at once", "description": "The most axes that one block may move. A job with a line or a helix that moves more is refused; rapids are split, rising Z first, falling Z last.\n\nUnit: axes.\n\nIf wrong: the block alarms, or an axis is left behind and the tool cuts elsewhere.", "type": "integer", "minimum": 2, "maximum": 6, "axes": [62], "examples": [3] }, "rapid-feed": { "title": "Rapid as a feed", "description": "For a controller without rapids (`rapid: none`): the feed of the straight lines that take their place, or none. A line at exactly this feed is a rapid; a job with a feed as fast is refused, and so is one with feeds other than a minute.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: rapids creep, or the tool is dragged through the work at the speed of a rapid.", "anyOf": [{ "type": "string", "const": "none" }, { "$ref": "#/$defs/feed" }], "axes": [61], "examples": ["none", 6e3] }, "machine-move-lasts": { "title": "How long a move in machine coordinates lasts", "description": "block: the code of `machine-move` acts in its own block alone; until-work-offset: it suspends the work offset, and all motion is in machine coordinates until a work offset is stated anew.\n\nIf wrong: the tool goes to places of the work as if they were places of the machine.", "type": "string", "enum": ["block", "until-work-offset"], "axes": [52], "examples": ["block"] } }, "examples": [{ "rapid": "G0", "line": "G1", "rapids": "dog-leg" }] }, "units": { "title": "Units", "description": "Words for the units of the program.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Millimetres", "description": "Code for millimetres, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G21", "none"] }, "inch": { "title": "Inches", "description": "Code for inches, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G20", "none"] }, "programs-in": { "title": "Units of programs", "description": "job: a program is in the units of its job; mm or inch: always in these.\n\nIf wrong: everything is 25.4 times too small or too large.", "type": "string", "enum": ["job", "mm", "inch"], "examples": ["job"] }, "stated": { "title": "Where units are stated", "description": "with-modes: in the first block or any other, with other modes; first-block: alone in the first block of the program, and nowhere else.\n\nIf wrong: the block alarms, or offsets are taken in the other units.", "type": "string", "enum": ["with-modes", "first-block"], "axes": [49], "examples": ["with-modes"] } }, "examples": [{ "mm": "G21", "inch": "G20", "programs-in": "job" }] }, "plane": { "title": "Planes", "description": "Words that select the plane of arcs, cycles and compensation.", "type": "object", "additionalProperties": false, "properties": { "xy": { "title": "XY plane", "description": "Code of the XY plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G17"] }, "zx": { "title": "ZX plane", "description": "Code of the ZX plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G18"] }, "yz": { "title": "YZ plane", "description": "Code of the YZ plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G19"] } }, "examples": [{ "xy": "G17", "zx": "G18", "yz": "G19" }] }, "distance": { "title": "Absolute and incremental", "description": "Words for absolute and incremental coordinates.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute", "description": "Code for absolute coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "$ref": "#/$defs/codeOrNone", "examples": ["G90"] }, "incremental": { "title": "Incremental", "description": "Code for incremental coordinates.\n\nIf wrong: distances are taken as places.", "$ref": "#/$defs/codeOrNone", "examples": ["G91"] }, "programs-in": { "title": "Coordinates of programs", "description": "Whether programs are written with absolute or incremental coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "type": "string", "enum": ["absolute", "incremental"], "examples": ["absolute"] } }, "examples": [{ "absolute": "G90", "incremental": "G91", "programs-in": "absolute" }] }, "arc": { "title": "Arcs", "description": "Circular motion.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Arc clockwise", "description": "Code of an arc clockwise seen from the + end of the axis across the plane.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G2"] }, "ccw": { "title": "Arc counter-clockwise", "description": "Code of an arc counter-clockwise.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G3"] }, "form": { "title": "Form of an arc", "description": "incremental-centre: I J K from the start point; absolute-centre: I J K as coordinates; radius: a radius word, negative above 180 degrees; none: arcs are not understood, and chords take their place.\n\nIf wrong: the centre lies elsewhere: a wild circle through work and clamps.", "type": "string", "enum": ["incremental-centre", "absolute-centre", "radius", "none"], "examples": ["incremental-centre"] }, "centre-words": { "title": "Arc centre modes", "description": "Words that choose absolute or incremental arc centres, where the controller has them.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute arc centres", "description": "Code for absolute arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G90.1"] }, "incremental": { "title": "Incremental arc centres", "description": "Code for incremental arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G91.1"] } }, "examples": [{ "absolute": "none", "incremental": "none" }] }, "radius-word": { "title": "Radius word", "description": "Letter of the radius, where `form` is radius.\n\nIf wrong: the arc is refused.", "$ref": "#/$defs/letter", "examples": ["R"] }, "planes": { "title": "Planes with arcs", "description": "The planes in which arcs are understood. Arcs in others become chords, or are refused.\n\nIf wrong: the block alarms, or the arc is cut in another plane.", "type": "array", "maxItems": 3, "uniqueItems": true, "items": { "type": "string", "enum": ["xy", "zx", "yz"] }, "examples": [["xy", "zx", "yz"]] }, "largest-sweep": { "title": "Largest sweep", "description": "Largest sweep of an arc in one block; larger ones are split.\n\nUnit: degrees.\n\nIf wrong: the arc takes the short way instead of the long one.", "type": "number", "exclusiveMinimum": 0, "maximum": 360, "examples": [360] }, "full-circle": { "title": "Full circle", "description": "Whether one block can be a full circle.\n\nIf wrong: nothing is cut, or a whole circle where nothing was meant.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "helix": { "title": "Helix", "description": "Whether the third axis may move during an arc.\n\nIf wrong: the third axis plunges before or after the arc.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "turns-word": { "title": "Turns word", "description": "Letter of the word for the number of turns of a helix, or none: one turn a block.\n\nIf wrong: the helix is cut with one turn and a steep plunge.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "feed-along": { "title": "Feed on a helix", "description": "What F means on a helix: path, the speed along the helix; circle, the speed along its circle seen from above.\n\nIf wrong: the tool moves up to several times faster than meant on a steep helix.", "type": "string", "enum": ["path", "circle"], "examples": ["path"] }, "smallest-radius": { "title": "Smallest radius", "description": "Arcs with a smaller radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms or becomes a dwell mark.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 0.05] }, "largest-radius": { "title": "Largest radius", "description": "Arcs with a larger radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 5e3] }, "tolerance": { "title": "Radius tolerance", "description": "How far the radius at the start and at the end of an arc may differ before the controller alarms.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Tolerance in millimetres", "description": "In a program in millimetres.\n\nUnit: mm.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 10, "examples": [2e-3] }, "inch": { "title": "Tolerance in inches", "description": "In a program in inches.\n\nUnit: inch.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 1, "examples": [2e-4] }, "relative": { "title": "Relative tolerance", "description": "As a share of the radius; the larger of the two holds. 0: none.\n\nUnit: share of the radius (0.001 is 0.1 %).\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 0.01, "examples": [0] } }, "examples": [{ "mm": 2e-3, "inch": 2e-4, "relative": 0 }] }, "chord-tolerance": { "title": "Chord tolerance", "description": "Largest distance between a chord and its arc, where chords take the place of an arc.\n\nUnit: mm, or with `in`.\n\nIf wrong: flats are seen on curves, or the blocks come faster than the controller reads them and the motion stutters.", "$ref": "#/$defs/length", "examples": [0.01] } }, "examples": [{ "cw": "G2", "ccw": "G3", "form": "incremental-centre", "helix": "yes", "feed-along": "path" }] }, "path": { "title": "Path modes", "description": "Words for how corners are taken.", "type": "object", "additionalProperties": false, "properties": { "exact": { "title": "Exact path", "description": "Code for the exact path.\n\nIf wrong: corners are rounded.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61"] }, "stop": { "title": "Exact stop", "description": "Code for a stop at each corner.\n\nIf wrong: dwell marks at each corner, or rounded corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61.1", "none"] }, "blend": { "title": "Continuous path", "description": "Code for blending corners at speed.\n\nIf wrong: the motion stutters and burns the edge.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G64"] }, "tolerance-word": { "title": "Blend tolerance word", "description": "Letter of the tolerance with the continuous path, or none.\n\nIf wrong: corners are cut further than allowed.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "look-ahead": { "title": "Look-ahead", "description": "Codes that turn looking ahead over many blocks on, for operations that are blended, and off, for those on the exact path; or none.", "anyOf": [{ "title": "None", "description": "The control looks ahead by itself, or not at all.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Look-ahead on", "description": "Code that turns look-ahead on.\n\nIf wrong: the motion stutters, or details are rounded off.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G5.1 Q1"] }, "off": { "title": "Look-ahead off", "description": "Code that turns look-ahead off.\n\nIf wrong: details are rounded off.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G5.1 Q0"] } } }], "axes": [77], "examples": ["none", { "on": "G5.1 Q1", "off": "G5.1 Q0" }] } }, "examples": [{ "exact": "G61", "stop": "none", "blend": "G64" }] }, "feed": { "title": "Feed modes", "description": "Words for what F means.", "type": "object", "additionalProperties": false, "properties": { "per-minute": { "title": "Feed per minute", "description": "Code for feed in length units a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["G94"] }, "per-revolution": { "title": "Feed per revolution", "description": "Code for feed in length units a revolution, or none: the feed is worked out a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G95"] }, "inverse-time": { "title": "Inverse time", "description": "Code for feed in 1/minutes a block, or none.\n\nIf wrong: the tool moves at a wildly wrong feed.", "$ref": "#/$defs/codeOrNone", "examples": ["G93", "none"] }, "inverse-time-unit": { "title": "Unit of inverse time", "description": "What F counts in inverse time: per-minute: 1/minutes; per-second: 1/seconds.\n\nIf wrong: the tool moves 60 times too fast or too slow.", "type": "string", "enum": ["per-minute", "per-second"], "axes": [72], "examples": ["per-minute"] } }, "examples": [{ "per-minute": "G94", "per-revolution": "none", "inverse-time": "none" }] }, "dwell": { "title": "Dwell", "description": "A pause of a set time.", "type": "object", "additionalProperties": false, "properties": { "code": { "title": "Dwell code", "description": "Code of the dwell.\n\nIf wrong: there is no pause: the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/codeOrNone", "examples": ["G4"] }, "word": { "title": "Dwell word", "description": "Letter of the time.\n\nIf wrong: the dwell alarms or is skipped; the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/letter", "examples": ["P"] }, "unit": { "title": "Dwell unit", "description": "What the time is counted in.\n\nUnit: s or ms.\n\nIf wrong: 500 becomes 500 seconds, or 0.5 becomes nothing and the cut begins at low speed.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "code": "G4", "word": "P", "unit": "s" }] }, "compensation": { "title": "Cutter radius compensation", "description": "Words for compensation by the tool's radius, or none.", "anyOf": [{ "title": "None", "description": "The controller does not compensate.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "off": { "title": "Compensation off", "description": "Code that ends compensation.\n\nIf wrong: the next motion is offset by the radius.", "$ref": "#/$defs/codeOrNone", "examples": ["G40"] }, "left": { "title": "Compensation left", "description": "Code for the tool left of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G41"] }, "right": { "title": "Compensation right", "description": "Code for the tool right of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G42"] }, "word": { "title": "Radius offset word", "description": "Letter of the number of the radius offset, or none where the tool in the spindle decides.\n\nIf wrong: the radius of another tool acts.", "$ref": "#/$defs/letterOrNone", "examples": ["D"] }, "corner-feed": { "title": "Feed at inside corners", "description": "Codes that turn the slowing at inside corners on, where compensation begins, and off, where it has ended; or none.", "anyOf": [{ "title": "None", "description": "There are no words for it.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Slow at inside corners", "description": "Code that has the feed lowered at inside corners.\n\nIf wrong: the tool digs in at inside corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G62"] }, "off": { "title": "Feed as stated", "description": "Code that ends the slowing.\n\nIf wrong: later contours are cut slower than meant.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G63"] } } }], "axes": [78], "examples": ["none", { "on": "G62", "off": "G63" }] } } }], "examples": ["none", { "off": "G40", "left": "G41", "right": "G42", "word": "D" }] }, "length-offset": { "title": "Tool length offset", "description": "Words that make the length of the tool act, or none.", "anyOf": [{ "title": "None", "description": "No word makes a tool length act; the operator sets Z.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Length offset on", "description": "Code that makes a length offset act.\n\nIf wrong: the tool is driven into the work by its length.", "$ref": "#/$defs/codeOrNone", "examples": ["G43", "none"] }, "off": { "title": "Length offset off", "description": "Code that cancels it.\n\nIf wrong: the length of the last tool still acts for the next one.", "$ref": "#/$defs/codeOrNone", "examples": ["G49", "none"] }, "word": { "title": "Length offset word", "description": "Letter of the number of the length offset.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "$ref": "#/$defs/letter", "examples": ["H"] } } }], "examples": ["none", { "on": "G43", "off": "G49", "word": "H" }] }, "work-offset": { "title": "Work offsets", "description": "Codes of the work offsets 1 to 9 in order, or none. A number behind the end of the list cannot be said.\n\nIf wrong: the work is cut at the place of another set-up.", "anyOf": [{ "title": "None", "description": "There are no words for work offsets; the operator sets the origin.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 9, "items": { "$ref": "#/$defs/codeWithWordOrNone" } }], "examples": ["none", ["G54", "G55", "G56", "G57", "G58", "G59"]] }, "machine-move": { "title": "Move in machine coordinates", "description": "Code for a move in machine coordinates, in the same block as the motion code, or none. It acts in its own block alone.\n\nIf wrong: the retract goes to a place in work coordinates: into the work, or past the travel.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G53", "none"] }, "reference-return": { "title": "Return to the reference position", "description": "Code of the return to the reference position, or none.\n\nIf wrong: an intermediate point is taken for the target: a diagonal through the work.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G28", "none"] }, "cancel": { "title": "Cancelling", "description": "Words that put an end to what an earlier program may have left in force.", "type": "object", "additionalProperties": false, "properties": { "cycles": { "title": "Cycles off", "description": "Code that ends fixed cycles.\n\nIf wrong: a hole is drilled at every place that follows.", "$ref": "#/$defs/codeOrNone", "examples": ["G80"] }, "local-shift": { "title": "Local shift off", "description": "Code that cancels a shift of the origin, or none.\n\nIf wrong: the work is cut at a shifted place.", "$ref": "#/$defs/codeOrNone", "examples": ["G92.2", "none"] }, "rotation": { "title": "Rotation off", "description": "Code that cancels a rotation, or none.\n\nIf wrong: the work is cut rotated.", "$ref": "#/$defs/codeOrNone", "examples": ["G69", "none"] }, "scale": { "title": "Scale off", "description": "Code that cancels scaling and mirroring, or none.\n\nIf wrong: the work is cut at another size or mirrored.", "$ref": "#/$defs/codeOrNone", "examples": ["G50", "none"] }, "overrides": { "title": "Overrides on", "description": "Code that makes the feed and speed overrides act, or none.\n\nIf wrong: the override knob is dead while the program is proved out.", "$ref": "#/$defs/codeOrNone", "examples": ["M48", "none"] } }, "examples": [{ "cycles": "G80", "local-shift": "none", "rotation": "none", "scale": "none", "overrides": "M48" }] }, "cycles": { "title": "Fixed cycles", "description": "Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.", "anyOf": [{ "title": "None", "description": "The controller has no fixed cycles.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "drill": { "title": "Drill", "description": "Feed in, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G81"] }, "dwell": { "title": "Drill with dwell", "description": "Feed in, dwell, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G82"] }, "peck": { "title": "Peck", "description": "Pecks with a rapid out of the hole after each, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G83"] }, "chip-break": { "title": "Chip-breaking", "description": "Pecks with a small back-off, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G73", "none"] }, "tap": { "title": "Tap right-hand", "description": "Feed in, reverse, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G84"] }, "tap-left": { "title": "Tap left-hand", "description": "The same with a left-hand tap, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G74", "none"] }, "ream": { "title": "Ream", "description": "Feed in, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G85"] }, "bore-dwell": { "title": "Bore with dwell", "description": "Feed in, dwell, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G89"] }, "bore-stop": { "title": "Bore with spindle stop", "description": "Feed in, dwell, spindle stop, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G86", "none"] }, "bore-manual": { "title": "Bore with manual retract", "description": "Feed in, dwell, spindle stop, program stop, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G88", "none"] }, "return": { "title": "Level between holes", "description": "Words that choose the level to which the tool goes between holes.", "type": "object", "additionalProperties": false, "properties": { "initial": { "title": "Initial level", "description": "Code for the level at which the tool stood before the first hole, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G98", "none"] }, "retract": { "title": "Retract level", "description": "Code for the retract level of the cycle, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G99", "none"] }, "without": { "title": "Level without a word", "description": "The level between holes where there is no word, or none where both words are there.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "type": "string", "enum": ["retract", "initial", "none"], "examples": ["none"] } }, "examples": [{ "initial": "G98", "retract": "G99", "without": "none" }] }, "back-off": { "title": "Back-off", "description": "How far the controller's own cycle backs off. A job that asks for another back-off is written longhand.", "type": "object", "additionalProperties": false, "properties": { "peck": { "title": "Back-off of pecks", "description": "How far above the last depth the rapid back into the hole ends.\n\nUnit: mm, or with `in`.\n\nIf wrong: the drill is driven into the bottom at rapid and breaks.", "$ref": "#/$defs/length", "examples": [0.254] }, "chip-break": { "title": "Back-off of chip-breaking", "description": "How far the drill is withdrawn between two pecks.\n\nUnit: mm, or with `in`.\n\nIf wrong: the chip does not break.", "$ref": "#/$defs/length", "examples": [0.254] } }, "examples": [{ "peck": 0.254, "chip-break": 0.254 }] }, "levels": { "title": "Depth and retract level", "description": "absolute: Z and R are coordinates; relative: Z counts from R, and R from the initial level.\n\nIf wrong: the depth is doubled, or the hole is drilled in the air.", "type": "string", "enum": ["absolute", "relative"], "examples": ["absolute"] }, "words": { "title": "Words of a cycle", "description": "Letters of the values of a cycle.", "type": "object", "additionalProperties": false, "properties": { "retract": { "title": "Retract level word", "description": "Letter of the retract level.\n\nIf wrong: feed begins at another height: a rapid into the work.", "$ref": "#/$defs/letter", "examples": ["R"] }, "peck": { "title": "Peck word", "description": "Letter of the depth of one peck.\n\nIf wrong: the hole is drilled in one go and the drill breaks.", "$ref": "#/$defs/letter", "examples": ["Q"] }, "dwell": { "title": "Dwell word", "description": "Letter of the dwell at depth.\n\nIf wrong: no dwell at depth, or a very long one.", "$ref": "#/$defs/letter", "examples": ["P"] }, "dwell-unit": { "title": "Unit of the dwell", "description": "What the dwell in a cycle is counted in.\n\nUnit: s or ms.\n\nIf wrong: no dwell at depth, or a very long one.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "retract": "R", "peck": "Q", "dwell": "P", "dwell-unit": "s" }] }, "repeat": { "title": "Later holes", "description": "positions: later holes state their place alone; all: each states the words of the cycle again.\n\nIf wrong: later holes are missing or have another depth.", "type": "string", "enum": ["positions", "all"], "examples": ["positions"] }, "ended-by": { "title": "End of a cycle", "description": "any-motion: a motion word ends the cycle, too; cancel-code: its own code alone. The code is always written; this decides what a program from elsewhere means.\n\nIf wrong: a hole is drilled at every place that follows.", "type": "string", "enum": ["any-motion", "cancel-code"], "examples": ["cancel-code"] } } }], "examples": ["none", { "drill": "G81", "peck": "G83", "return": { "initial": "G98", "retract": "G99", "without": "none" } }] }, "spindle": { "title": "Spindle", "description": "Words for the spindle.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Spindle clockwise", "description": "Code that starts the spindle clockwise, as for a right-hand tool.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M3"] }, "ccw": { "title": "Spindle counter-clockwise", "description": "Code that starts it counter-clockwise, or none.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M4", "none"] }, "stop": { "title": "Spindle stop", "description": "Code that stops the spindle.\n\nIf wrong: the spindle runs on into the swap or past the end of the program.", "$ref": "#/$defs/codeOrNone", "examples": ["M5"] }, "orient": { "title": "Spindle orientation", "description": "Code that stops the spindle at its swap angle, or none.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["M19", "none"] }, "order": { "title": "Order of speed and start", "description": "speed-first: the S word before the start word; start-first: the start word before the S word. It holds in a block, whatever `blocks.order` says, and from block to block.\n\nIf wrong: the spindle starts at the last speed, or the speed is ignored.", "type": "string", "enum": ["speed-first", "start-first"], "examples": ["speed-first"] }, "blocks": { "title": "Speed and start in a block", "description": "together: one block; apart: one block each.\n\nIf wrong: one of the two is ignored.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] } }, "examples": [{ "cw": "M3", "ccw": "M4", "stop": "M5", "order": "speed-first", "blocks": "together" }] }, "coolant": { "title": "Coolant", "description": "Words for coolant and air.", "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist", "description": "Code that turns mist on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M7", "none"] }, "flood": { "title": "Flood", "description": "Code that turns flood coolant on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M8", "none"] }, "air": { "title": "Air", "description": "Code that turns air on, or none.\n\nIf wrong: chips stay in the cut.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool", "description": "Code that turns coolant through the tool on, or none.\n\nIf wrong: a deep hole is drilled dry.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "off": { "title": "All off", "description": "Code that turns all of them off.\n\nIf wrong: coolant runs during the swap, into the taper and the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["M9"] } }, "examples": [{ "mist": "M7", "flood": "M8", "air": "none", "through-tool": "none", "off": "M9" }] }, "tools": { "title": "Tools", "description": "Words for selecting and changing tools.", "type": "object", "additionalProperties": false, "properties": { "change": { "title": "Tool change", "description": "Code of the controller's own tool change, or none.\n\nIf wrong: the tool is not changed, and the next operation runs with the last one.", "$ref": "#/$defs/codeOrNone", "examples": ["M6", "none"] }, "blocks": { "title": "Selection and change in a block", "description": "together: T and the change code share a block; apart: one block each.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "order": { "title": "Order of selection and change", "description": "select-first: T before the change code; change-first: the change code first.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["select-first", "change-first"], "examples": ["select-first"] }, "preselect": { "title": "Preselection", "description": "Whether the next tool is selected right after each change, so that the changer gets it ready.\n\nIf wrong: the changer takes the wrong tool at the next change.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "change": "M6", "blocks": "together", "order": "select-first", "preselect": "no" }] }, "stops": { "title": "Stops and end", "description": "Words that stop and end the program.", "type": "object", "additionalProperties": false, "properties": { "stop": { "title": "Program stop", "description": "Code of a stop that the operator ends.\n\nIf wrong: the program runs on while a hand is in the machine.", "$ref": "#/$defs/codeOrNone", "examples": ["M0"] }, "optional": { "title": "Optional stop", "description": "Code of a stop that acts when its switch is on, or none.\n\nIf wrong: the program runs on although a check was meant.", "$ref": "#/$defs/codeOrNone", "examples": ["M1", "none"] }, "end": { "title": "End of program", "description": "Code of the end of the program.\n\nIf wrong: the controller alarms, does not rewind, or moves a pallet.", "$ref": "#/$defs/codeOrNone", "examples": ["M30", "M2"] } }, "examples": [{ "stop": "M0", "optional": "M1", "end": "M30" }] }, "wait": { "title": "Values of a wait", "description": "Numbers that a wait on a signal says.", "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Level on", "description": "Number for a signal that is on.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "off": { "title": "Level off", "description": "Number for a signal that is off.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [0] }, "timeout-unit": { "title": "Unit of the timeout", "description": "What the timeout is counted in.\n\nUnit: s or ms.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "on": 1, "off": 0, "timeout-unit": "s" }] }, "codes": { "title": "Codes of the builder", "description": "What further codes do that a program from elsewhere may hold: what they are for, and their effects. They are read, not written.", "type": "object", "additionalProperties": false, "patternProperties": { "^[GM]\\d{1,3}$": { "title": "One code", "description": "A code with no meaning of its own in the standards, and what it leaves behind.", "type": "object", "additionalProperties": false, "properties": { "does": { "title": "What it does", "description": "In words, for findings and the set-up sheet.\n\nIf wrong: the operator does not know what is switched.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["chip conveyor on"] }, "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" }] } }, "examples": [{ "M27": { "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" } }] }, "idioms": { "title": "Idioms", "description": "How this controller says one action: literal words and {{name}} for the whole number of a word. One code each; beside it may stand P Q R L E I J K.", "type": "object", "additionalProperties": false, "properties": { "message": { "title": "Message to the operator", "description": "A whole comment with a mark of its own, so that a message is told from a remark, or none. It may name {{text}} (must).\n\nIf wrong: the operator does not see what is asked of them.", "$ref": "#/$defs/template", "examples": ["(MSG, {{text}})"] }, "wait-signal": { "title": "Wait on a signal", "description": "Waits until an input has a level, or none. It may name {{signal}} (must), {{level}} (without it every signal is waited for until it is on) and {{timeout}} (without it the wait lasts for ever).\n\nIf wrong: the program does not wait: the tool cuts before the spindle is up to speed, or swaps while it turns.", "$ref": "#/$defs/template", "examples": ["M94 P{{signal}} R{{level}} Q{{timeout}}"] }, "output-on": { "title": "Output on", "description": "Switches an output on, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M95 P{{output}}"] }, "output-off": { "title": "Output off", "description": "Switches an output off, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M96 P{{output}}"] }, "release": { "title": "Release the tool", "description": "Opens the drawbar, or none. It names no value.\n\nIf wrong: the tool drops, or is pulled out of the rack with its fork.", "$ref": "#/$defs/template", "examples": ["M21"] }, "clamp": { "title": "Clamp the tool", "description": "Closes the drawbar, or none. It names no value.\n\nIf wrong: the spindle starts with a loose tool.", "$ref": "#/$defs/template", "examples": ["M22"] }, "taper-air-on": { "title": "Taper air on", "description": "Blows the taper clean, or none. It names no value.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/template", "examples": ["M25"] }, "taper-air-off": { "title": "Taper air off", "description": "Ends it, or none. It names no value.\n\nIf wrong: air blows on during the cut.", "$ref": "#/$defs/template", "examples": ["M26"] }, "cover-open": { "title": "Open the rack's cover", "description": "Opens the cover of the rack, or none. It names no value.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/template", "examples": ["M27"] }, "cover-close": { "title": "Close the rack's cover", "description": "Closes the cover of the rack, or none. It names no value.\n\nIf wrong: chips fill the pockets.", "$ref": "#/$defs/template", "examples": ["M28"] }, "hood-up": { "title": "Dust hood up", "description": "Lifts the dust hood, or none. It names no value.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/template", "examples": ["M23"] }, "hood-down": { "title": "Dust hood down", "description": "Lowers the dust hood, or none. It names no value.\n\nIf wrong: dust is not drawn off.", "$ref": "#/$defs/template", "examples": ["M24"] }, "measure": { "title": "Measure the tool", "description": "Has the controller measure the tool's length and make it its length offset, or none. It names no value.\n\nIf wrong: the length of the last measurement acts.", "$ref": "#/$defs/template", "examples": ["M29"] } }, "examples": [{ "wait-signal": "M94 P{{signal}} R{{level}} Q{{timeout}}", "release": "M21", "clamp": "M22" }] }, "machine": { "title": "Machine", "description": "Facts of this machine, in its own leaf. A key is needed when a job needs it.", "type": "object", "additionalProperties": false, "properties": { "travel": { "title": "Travel", "description": "Where each axis can go, machine coordinates. Rotary axes are allowed only where they stand here.", "type": "object", "additionalProperties": false, "properties": { "x": { "title": "Travel of X", "description": "Least and greatest place of X in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "y": { "title": "Travel of Y", "description": "Least and greatest place of Y in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "z": { "title": "Travel of Z", "description": "Least and greatest place of Z in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "a": { "title": "Travel of A", "description": "Least and greatest place of A in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "b": { "title": "Travel of B", "description": "Least and greatest place of B in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "c": { "title": "Travel of C", "description": "Least and greatest place of C in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] } }, "examples": [{ "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }] }, "spindle": { "title": "Spindle of the machine", "description": "What the spindle and its drive can do.", "type": "object", "additionalProperties": false, "properties": { "min-rpm": { "title": "Lowest speed", "description": "Lowest speed that the spindle may run at.\n\nUnit: rpm.\n\nIf wrong: the spindle overheats, or does not turn.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [6e3] }, "max-rpm": { "title": "Highest speed", "description": "Highest speed.\n\nUnit: rpm.\n\nIf wrong: the speed is cut without a word and the feed is too fast for it.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [24e3] }, "spin-up": { "title": "Time to come up to speed", "description": "Time from standstill to the highest speed.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "spin-down": { "title": "Time to stop", "description": "Time from the highest speed to standstill by the drive.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped while the spindle turns.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "coast-down": { "title": "Time to coast down", "description": "The same in free run, with the drive tripped.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "$ref": "#/$defs/time", "examples": ["25 s"] }, "orient": { "title": "Orientation before a swap", "description": "Whether the spindle must be oriented before a swap.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "min-rpm": 6e3, "max-rpm": 24e3, "spin-up": "6 s", "spin-down": "6 s", "coast-down": "25 s" }] }, "signals": { "title": "Signals", "description": "Inputs that the program can wait on.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "At speed", "description": "The drive reports that the spindle is at its speed: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [{ "input": 4, "settle": "0.3 s" }] }, "stopped": { "title": "Stopped", "description": "The drive or a sensor reports standstill: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool is swapped while the spindle turns.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [5] }, "released": { "title": "Released", "description": "The drawbar is open: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [8] }, "clamped": { "title": "Clamped", "description": "The drawbar is closed with a tool in it: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [7] }, "tool-present": { "title": "Tool present", "description": "A tool is in the spindle: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the program goes on without a tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [9] }, "air": { "title": "Air pressure", "description": "There is enough air to work the drawbar: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [6] }, "hold-down": { "title": "Hold-down", "description": "Vacuum or clamps hold the work: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the work comes loose in the cut.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [10] } }, "examples": [{ "at-speed": { "input": 4, "settle": "0.3 s" }, "stopped": 5 }] }, "waits": { "title": "Waits", "description": "What a wait does when its time is up.", "type": "object", "additionalProperties": false, "properties": { "on-timeout": { "title": "On timeout", "description": "alarm: the program stops; continues: it goes on as if the signal had come, so that such a wait confirms nothing.\n\nIf wrong: a fault of the spindle or the air goes unseen and the program runs on.", "type": "string", "enum": ["alarm", "continues"], "examples": ["alarm"] } }, "examples": [{ "on-timeout": "alarm" }] }, "swap": { "title": "Swap style", "description": "controller: the controller changes tools by itself; rack: the program drives to the pockets and works the drawbar; operator: the program stops and asks for the tool.\n\nIf wrong: the program waits for a change that never comes, or drives to a rack that is not there.", "type": "string", "enum": ["controller", "rack", "operator"], "examples": ["rack"] }, "change-effects": { "title": "Effects of the tool change", "description": "What the controller's own tool change does besides changing the tool. Needed where `swap` is controller.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unchanged", "spindle": "stopped", "coolant": "unchanged", "length-offset": "unchanged" }] }, "measure-effects": { "title": "Effects of measuring", "description": "What the controller's measurement of a tool does. Needed where `lengths` is measured.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unknown", "spindle": "stopped", "coolant": "unchanged", "length-offset": "active" }] }, "retract": { "title": "Retract to swap height", "description": "How Z goes up to the swap height.", "type": "object", "additionalProperties": false, "properties": { "by": { "title": "Retract by", "description": "machine-move: a rapid in machine coordinates; reference-return: the return to the reference position; clearance: the clearance of the job (operator swaps only).\n\nIf wrong: the tool is dragged across the work, or driven past the travel.", "type": "string", "enum": ["machine-move", "reference-return", "clearance"], "examples": ["machine-move"] }, "z": { "title": "Swap height", "description": "Z of the swap height in machine coordinates, with machine-move.\n\nUnit: mm, or with `in`.\n\nIf wrong: Z does not clear the work, or runs onto its limit switch.", "$ref": "#/$defs/length", "examples": [0] }, "acts-on": { "title": "What it moves", "description": "spindle-nose: machine coordinates are those of the spindle; tool-tip: an active length offset counts, too.\n\nIf wrong: Z stands lower by the tool's length than meant.", "type": "string", "enum": ["spindle-nose", "tool-tip"], "examples": ["spindle-nose"] }, "cancel-length-first": { "title": "Cancel the length offset first", "description": "Whether the length offset must be cancelled before it.\n\nIf wrong: the controller alarms, or the tool runs past the travel by its length.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "intermediate": { "title": "Intermediate point", "description": "incremental-zero: a reference return has an intermediate point, given as zero increments; none: it has none.\n\nIf wrong: the intermediate point is taken for a target: a diagonal through the work.", "type": "string", "enum": ["none", "incremental-zero"], "examples": ["none"] }, "change-position": { "title": "Change position", "description": "Where the operator changes tools, with retract by clearance; work coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the operator reaches between tool and work to change it.", "$ref": "#/$defs/place", "examples": [[0, 0, 120]] } }, "examples": [{ "by": "machine-move", "z": 0, "acts-on": "spindle-nose", "cancel-length-first": "no", "intermediate": "none" }] }, "length-offset": { "title": "Length offset at the machine", "description": "How the tool's length comes to act.", "type": "object", "additionalProperties": false, "properties": { "form": { "title": "Form", "description": "with-first-z: in the block of the first Z motion; own-block: in a block of its own before it; in-tool-word: with the tool word; none: there is no length offset, the operator sets Z.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["with-first-z", "own-block", "in-tool-word", "none"], "examples": ["with-first-z"] }, "select-moves": { "title": "Selecting moves Z", "description": "Whether selecting it moves the axis by itself.\n\nIf wrong: Z moves where nobody meant it to.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "cancel-moves": { "title": "Cancelling moves Z", "description": "Whether cancelling it moves the axis by itself. It is then cancelled at swap height only.\n\nIf wrong: Z moves down by the tool's length.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "form": "with-first-z", "select-moves": "no", "cancel-moves": "no" }] }, "lengths": { "title": "Tool lengths", "description": "Where they come from: table, the controller's tool table; measured, a measurement after each swap; operator, set by hand.\n\nIf wrong: the tool is driven into the work by the difference.", "type": "string", "enum": ["table", "measured", "operator"], "examples": ["table"] }, "drawbar": { "title": "Drawbar", "description": "How the drawbar is worked at a rack, or none.", "anyOf": [{ "title": "None", "description": "There is no drawbar that the program works.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "travels": { "title": "Travel of an empty spindle", "description": "Whether an empty spindle travels along the rack clamped or released.\n\nIf wrong: the released drawbar strikes a holder, or the clamped one is pressed onto it.", "type": "string", "enum": ["clamped", "released"], "examples": ["clamped"] }, "taper-air": { "title": "Taper air", "description": "Whether air cleans the taper while a tool is picked.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/yesNo", "examples": ["no"] } } }], "examples": ["none", { "travels": "clamped", "taper-air": "no" }] }, "rack": { "title": "Rack", "description": "Where tools wait and how they are fetched, or none.", "anyOf": [{ "title": "None", "description": "There is no rack that the program drives to.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Style of the rack", "description": "drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.\n\nIf wrong: the spindle is driven into the rack.", "type": "string", "enum": ["drop-in", "slide-in"], "examples": ["drop-in"] }, "clear-z": { "title": "Clear height", "description": "Machine Z at which an empty spindle clears the tools in the rack, and a full one the empty pockets.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is dragged through the rack.", "$ref": "#/$defs/length", "examples": [-5] }, "pocket-z": { "title": "Pocket height", "description": "Machine Z at which the holder sits in its pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is crushed into the rack, or drops.", "$ref": "#/$defs/length", "examples": [-78.4] }, "descend-from": { "title": "Start of the slow descent", "description": "How far above the pocket height the descent at feed begins.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is driven into its pocket at rapid.", "$ref": "#/$defs/length", "examples": [20] }, "descend-feed": { "title": "Feed of the slow descent", "description": "Feed of the last part of the way down.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder is driven into its pocket too fast.", "$ref": "#/$defs/feed", "examples": [600] }, "pockets": { "title": "Pockets", "description": "Places of the pockets, machine coordinates: the first one, the pitch to the next and their number, or a list of places.\n\nIf wrong: the spindle is driven beside the pocket.", "anyOf": [{ "type": "object", "additionalProperties": false, "properties": { "first": { "title": "First pocket", "description": "X and Y of pocket 1.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket.", "$ref": "#/$defs/point", "examples": [[40, 20]] }, "pitch": { "title": "Pitch", "description": "X and Y from one pocket to the next.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket, farther with each one.", "$ref": "#/$defs/point", "examples": [[80, 0]] }, "count": { "title": "Number of pockets", "description": "How many there are.\n\nUnit: pockets.\n\nIf wrong: the spindle is driven past the end of the rack.", "type": "integer", "minimum": 1, "maximum": 200, "examples": [6] } } }, { "type": "array", "minItems": 1, "maxItems": 200, "items": { "$ref": "#/$defs/point" } }], "examples": [{ "first": [40, 20], "pitch": [80, 0], "count": 6 }, [[40, 20], [120, 20]]] }, "zone": { "title": "Rack zone", "description": "Box that only swaps enter.", "type": "object", "additionalProperties": false, "properties": { "min": { "title": "Least corner", "description": "Least X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[0, 0, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[500, 60, -5]] } }, "examples": [{ "min": [0, 0, -95], "max": [500, 60, -5] }] }, "slide": { "title": "Slide", "description": "The way into a fork, with slide-in.", "type": "object", "additionalProperties": false, "properties": { "direction": { "title": "Direction of the slide", "description": "Direction from the approach into the pocket.\n\nIf wrong: the holder is torn out of the fork.", "type": "string", "enum": ["+x", "-x", "+y", "-y"], "examples": ["+y"] }, "distance": { "title": "Length of the slide", "description": "Distance from the approach to the pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder strikes the fork on its way up or down.", "$ref": "#/$defs/length", "examples": [40] }, "feed": { "title": "Feed of the slide", "description": "Feed of the slide.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder strikes the fork too fast.", "$ref": "#/$defs/feed", "examples": [1e3] } }, "examples": [{ "direction": "+y", "distance": 40, "feed": 1e3 }] }, "widest": { "title": "Widest tool", "description": "Widest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a wide tool strikes its neighbour.", "$ref": "#/$defs/lengthOrNone", "examples": [60] }, "longest": { "title": "Longest tool", "description": "Longest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a long tool strikes the table under the rack.", "$ref": "#/$defs/lengthOrNone", "examples": [90] }, "cover": { "title": "Cover", "description": "Whether the program opens and closes a cover.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "at-end": { "title": "At the end", "description": "What becomes of the last tool.", "type": "object", "additionalProperties": false, "properties": { "tool": { "title": "Last tool", "description": "return: it goes back to its pocket; keep: it stays in the spindle.\n\nIf wrong: the next program finds a tool where it expects none.", "type": "string", "enum": ["return", "keep"], "examples": ["return"] } }, "examples": [{ "tool": "return" }] } } }], "examples": ["none", { "style": "drop-in", "clear-z": -5, "pocket-z": -78.4, "descend-from": 20, "descend-feed": 600, "pockets": { "first": [40, 20], "pitch": [80, 0], "count": 6 }, "at-end": { "tool": "return" } }] }, "park": { "title": "Parking place", "description": "X and Y where the program leaves the axes at its end, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is in the way of unloading.", "$ref": "#/$defs/point", "examples": [[600, 800]] }, "outputs": { "title": "Outputs", "description": "Outputs that the program switches, by a name of yours.", "type": "object", "additionalProperties": false, "patternProperties": { "^[a-z][a-z0-9-]{0,30}$": { "title": "One output", "description": "An output and when it is on.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Number of the output", "description": "Number as the idiom says it.\n\nUnit: number of the output.\n\nIf wrong: another output is switched.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "during": { "title": "When it is on", "description": "cutting: from the spindle's start to its stop; program: from the first swap to the end.\n\nIf wrong: the extraction is off while dust is made, or on during the swap.", "type": "string", "enum": ["cutting", "program"], "examples": ["cutting"] } }, "examples": [{ "number": 1, "during": "cutting" }] } }, "examples": [{ "extraction": { "number": 1, "during": "cutting" } }] }, "hood": { "title": "Dust hood", "description": "Whether the program lifts and lowers a dust hood.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "keep-out": { "title": "Keep-out boxes", "description": "Boxes in machine coordinates that no motion of the work may enter.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into what stands there.", "type": "array", "maxItems": 50, "items": { "title": "One box", "description": "A box and what stands there.", "type": "object", "additionalProperties": false, "required": ["name", "min", "max"], "properties": { "name": { "title": "What stands there", "description": "Findings name it.\n\nIf wrong: nobody knows what the finding means.", "type": "string", "minLength": 1, "maxLength": 60, "examples": ["vise"] }, "min": { "title": "Least corner", "description": "Least X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[100, 100, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[250, 200, -40]] } }, "examples": [{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }] }, "examples": [[{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }]] }, "tapping": { "title": "Tapping", "description": "How the machine taps.", "type": "object", "additionalProperties": false, "properties": { "kind": { "title": "Kind of tapping", "description": "none: not at all; floating: with a floating holder; synchronised: spindle and feed are locked.\n\nIf wrong: the tap breaks or strips the thread.", "type": "string", "enum": ["none", "floating", "synchronised"], "examples": ["floating"] }, "reversal": { "title": "Time to reverse", "description": "Time that the spindle needs to reverse, with a floating holder.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the holder runs out of float and the tap breaks.", "$ref": "#/$defs/time", "examples": ["1 s"] }, "longhand": { "title": "Tapping longhand", "description": "Whether tapping may be written without its cycle.\n\nIf wrong: the tap breaks: feed and spindle do not reverse together.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "kind": "floating", "reversal": "1 s", "longhand": "no" }] }, "feed": { "title": "Feed limits", "description": "Lowest and highest feed; without them feeds are not checked against the machine.", "type": "object", "additionalProperties": false, "properties": { "least": { "title": "Lowest feed", "description": "Lowest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is raised without a word.", "$ref": "#/$defs/feed", "examples": [1] }, "most": { "title": "Highest feed", "description": "Highest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is cut without a word, and times on the sheet are wrong.", "$ref": "#/$defs/feed", "examples": [12e3] } }, "examples": [{ "least": 1, "most": 12e3 }] }, "work-zero": { "title": "Origins of the work offsets", "description": "Where the origin of each work offset (1 to 9) lies in machine coordinates, where it is always the same; a set-up file overrides it. With it, travel is checked in full.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "type": "object", "additionalProperties": false, "patternProperties": { "^[1-9]$": { "title": "Origin of one work offset", "description": "X, Y and Z of its origin in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "$ref": "#/$defs/place", "examples": [[300, 200, -80]] } }, "examples": [{ "1": [300, 200, -80] }] } }, "examples": [{ "travel": { "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }, "swap": "operator" }] }, "confirm": { "title": "Confirmations", "description": "How the program makes sure of a state before it relies on it. One that is not stated cannot be relied on: a job that needs it is refused.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "Spindle at speed", "description": "How it is confirmed that the spindle is at its speed: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "at-speed", "timeout": "10 s" }, { "dwell": "max(spin_up, spin_down) * max(rpm - from_rpm, from_rpm - rpm) / max_rpm + 0.5 * second" }] }, "stopped": { "title": "Spindle stopped", "description": "How it is confirmed that the spindle stands: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "stopped", "timeout": "30 s" }, { "dwell": "coast_down * from_rpm / max_rpm + 0.5 * second" }] }, "released": { "title": "Tool released", "description": "How it is confirmed that the drawbar is open: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "released", "timeout": "2 s" }, { "dwell": "0.8 s" }] }, "clamped": { "title": "Tool clamped", "description": "How it is confirmed that the drawbar is closed with a tool in it: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "clamped", "timeout": "2 s" }] }, "air": { "title": "Air pressure", "description": "How it is confirmed that there is air to work the drawbar: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "air", "timeout": "5 s" }] } }, "examples": [{ "at-speed": { "wait": "at-speed", "timeout": "10 s" }, "stopped": { "dwell": "60 s" } }] } }, "$defs": { "yesNo": { "description": "yes or no", "type": "string", "enum": ["yes", "no"] }, "code": { "description": "a code such as G54 or M6", "type": "string", "pattern": "^[GM]\\d{1,3}(\\.\\d)?$" }, "codeOrNone": { "description": "a code such as G54 or M6, or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, "codeWithWordOrNone": { "description": "a code such as G53, if need be with a word that belongs to it (G54.1 P2), or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, "letter": { "description": "one capital letter", "type": "string", "pattern": "^[A-Z]$" }, "axisLetter": { "description": "one of X Y Z A B C U V W", "type": "string", "enum": ["X", "Y", "Z", "A", "B", "C", "U", "V", "W"] }, "letterOrNone": { "description": "one capital letter, or none", "type": "string", "pattern": "^(none|[A-Z])$" }, "length": { "description": "a length: a number in mm, or a text such as 2 in", "anyOf": [{ "type": "number", "minimum": -1e6, "maximum": 1e6 }, { "type": "string", "pattern": "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "lengthOrNone": { "description": "a length (a number in mm, or a text such as 2 in), or none", "anyOf": [{ "type": "number", "minimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "feed": { "description": "a feed: a number in mm/min, or a text such as 20 in/min", "anyOf": [{ "type": "number", "exclusiveMinimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }] }, "time": { "description": "a time such as 6 s, 500 ms or 2 min", "type": "string", "pattern": "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, "point": { "description": "a list of two lengths, X and Y", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" } }, "place": { "description": "a list of three lengths, X, Y and Z", "type": "array", "minItems": 3, "maxItems": 3, "items": { "$ref": "#/$defs/length" } }, "template": { "description": "none, or words such as M94 P{{signal}}", "type": "string", "minLength": 1, "maxLength": 120 }, "signal": { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } }, "confirmation": { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } }, "own-point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "own-trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "own-leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "own-plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "own-suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "own-digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] } } };
   var schema32 = { "description": "yes or no", "type": "string", "enum": ["yes", "no"] };
   var schema36 = { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] };
   var schema37 = { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] };
@@ -135,16 +135,16 @@ var compiled = (() => {
   var pattern5 = new RegExp("^[A-Za-z0-9]{1,8}$", "u");
   var pattern6 = new RegExp("^[A-Z]$", "u");
   var pattern7 = new RegExp("^(none|[GM]\\d{1,3}(\\.\\d)?)$", "u");
-  var pattern21 = new RegExp("^(none|[A-Z])$", "u");
-  var pattern22 = new RegExp("^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$", "u");
-  var pattern24 = new RegExp("^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$", "u");
-  var pattern25 = new RegExp("^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$", "u");
-  var pattern83 = new RegExp("^[GM]\\d{1,3}$", "u");
-  var pattern88 = new RegExp("^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$", "u");
-  var pattern97 = new RegExp("^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$", "u");
-  var pattern103 = new RegExp("^[a-z][a-z0-9-]{0,30}$", "u");
-  var pattern108 = new RegExp("^[1-9]$", "u");
-  var schema201 = { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } };
+  var pattern9 = new RegExp("^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$", "u");
+  var pattern22 = new RegExp("^(none|[A-Z])$", "u");
+  var pattern23 = new RegExp("^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$", "u");
+  var pattern25 = new RegExp("^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$", "u");
+  var pattern26 = new RegExp("^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$", "u");
+  var pattern84 = new RegExp("^[GM]\\d{1,3}$", "u");
+  var pattern89 = new RegExp("^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$", "u");
+  var pattern104 = new RegExp("^[a-z][a-z0-9-]{0,30}$", "u");
+  var pattern109 = new RegExp("^[1-9]$", "u");
+  var schema202 = { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } };
   function validate21(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
     let vErrors = null;
     let errors = 0;
@@ -211,7 +211,7 @@ var compiled = (() => {
           errors++;
         }
         if (!(data1 === "on" || data1 === "off")) {
-          const err5 = { instancePath: instancePath + "/level", schemaPath: "#/properties/level/enum", keyword: "enum", params: { allowedValues: schema201.properties.level.enum }, message: "must be equal to one of the allowed values" };
+          const err5 = { instancePath: instancePath + "/level", schemaPath: "#/properties/level/enum", keyword: "enum", params: { allowedValues: schema202.properties.level.enum }, message: "must be equal to one of the allowed values" };
           if (vErrors === null) {
             vErrors = [err5];
           } else {
@@ -223,7 +223,7 @@ var compiled = (() => {
       if (data.settle !== void 0) {
         let data2 = data.settle;
         if (typeof data2 === "string") {
-          if (!pattern88.test(data2)) {
+          if (!pattern89.test(data2)) {
             const err6 = { instancePath: instancePath + "/settle", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
             if (vErrors === null) {
               vErrors = [err6];
@@ -322,7 +322,7 @@ var compiled = (() => {
         valid3 = valid3 || _valid0;
         const _errs6 = errors;
         if (typeof data0 === "string") {
-          if (!pattern24.test(data0)) {
+          if (!pattern25.test(data0)) {
             const err5 = { instancePath: instancePath + "/" + i0, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
             if (vErrors === null) {
               vErrors = [err5];
@@ -441,7 +441,7 @@ var compiled = (() => {
         valid3 = valid3 || _valid0;
         const _errs6 = errors;
         if (typeof data0 === "string") {
-          if (!pattern24.test(data0)) {
+          if (!pattern25.test(data0)) {
             const err5 = { instancePath: instancePath + "/" + i0, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
             if (vErrors === null) {
               vErrors = [err5];
@@ -493,7 +493,7 @@ var compiled = (() => {
     return errors === 0;
   }
   validate31.evaluated = { "items": true, "dynamicProps": false, "dynamicItems": false };
-  var schema226 = { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } };
+  var schema227 = { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } };
   function validate41(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
     let vErrors = null;
     let errors = 0;
@@ -528,7 +528,7 @@ var compiled = (() => {
           errors++;
         }
         if (!(data0 === "at-speed" || data0 === "stopped" || data0 === "released" || data0 === "clamped" || data0 === "tool-present" || data0 === "air" || data0 === "hold-down")) {
-          const err2 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/enum", keyword: "enum", params: { allowedValues: schema226.properties.wait.enum }, message: "must be equal to one of the allowed values" };
+          const err2 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/enum", keyword: "enum", params: { allowedValues: schema227.properties.wait.enum }, message: "must be equal to one of the allowed values" };
           if (vErrors === null) {
             vErrors = [err2];
           } else {
@@ -540,7 +540,7 @@ var compiled = (() => {
       if (data.timeout !== void 0) {
         let data1 = data.timeout;
         if (typeof data1 === "string") {
-          if (!pattern88.test(data1)) {
+          if (!pattern89.test(data1)) {
             const err3 = { instancePath: instancePath + "/timeout", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
             if (vErrors === null) {
               vErrors = [err3];
@@ -4777,7 +4777,7 @@ var compiled = (() => {
         let data146 = data.motion;
         if (data146 && typeof data146 == "object" && !Array.isArray(data146)) {
           for (const key20 in data146) {
-            if (!(key20 === "rapid" || key20 === "line" || key20 === "rapids" || key20 === "rapid-axes" || key20 === "axes-at-once" || key20 === "machine-move-lasts")) {
+            if (!(key20 === "rapid" || key20 === "line" || key20 === "rapids" || key20 === "rapid-axes" || key20 === "axes-at-once" || key20 === "rapid-feed" || key20 === "machine-move-lasts")) {
               const err374 = { instancePath: instancePath + "/motion", schemaPath: "#/properties/motion/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key20 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err374];
@@ -4905,10 +4905,13 @@ var compiled = (() => {
               }
             }
           }
-          if (data146["machine-move-lasts"] !== void 0) {
-            let data152 = data146["machine-move-lasts"];
+          if (data146["rapid-feed"] !== void 0) {
+            let data152 = data146["rapid-feed"];
+            const _errs435 = errors;
+            let valid107 = false;
+            const _errs436 = errors;
             if (typeof data152 !== "string") {
-              const err386 = { instancePath: instancePath + "/motion/machine-move-lasts", schemaPath: "#/properties/motion/properties/machine-move-lasts/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err386 = { instancePath: instancePath + "/motion/rapid-feed", schemaPath: "#/properties/motion/properties/rapid-feed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err386];
               } else {
@@ -4916,8 +4919,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data152 === "block" || data152 === "until-work-offset")) {
-              const err387 = { instancePath: instancePath + "/motion/machine-move-lasts", schemaPath: "#/properties/motion/properties/machine-move-lasts/enum", keyword: "enum", params: { allowedValues: schema31.properties.motion.properties["machine-move-lasts"].enum }, message: "must be equal to one of the allowed values" };
+            if ("none" !== data152) {
+              const err387 = { instancePath: instancePath + "/motion/rapid-feed", schemaPath: "#/properties/motion/properties/rapid-feed/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err387];
               } else {
@@ -4925,88 +4928,107 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-        } else {
-          const err388 = { instancePath: instancePath + "/motion", schemaPath: "#/properties/motion/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err388];
-          } else {
-            vErrors.push(err388);
-          }
-          errors++;
-        }
-      }
-      if (data.units !== void 0) {
-        let data153 = data.units;
-        if (data153 && typeof data153 == "object" && !Array.isArray(data153)) {
-          for (const key21 in data153) {
-            if (!(key21 === "mm" || key21 === "inch" || key21 === "programs-in")) {
-              const err389 = { instancePath: instancePath + "/units", schemaPath: "#/properties/units/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key21 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err389];
-              } else {
-                vErrors.push(err389);
-              }
-              errors++;
-            }
-          }
-          if (data153.mm !== void 0) {
-            let data154 = data153.mm;
-            if (typeof data154 === "string") {
-              if (!pattern7.test(data154)) {
-                const err390 = { instancePath: instancePath + "/units/mm", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+            var _valid9 = _errs436 === errors;
+            valid107 = valid107 || _valid9;
+            const _errs438 = errors;
+            const _errs440 = errors;
+            let valid109 = false;
+            const _errs441 = errors;
+            if (typeof data152 == "number" && isFinite(data152)) {
+              if (data152 > 1e6 || isNaN(data152)) {
+                const err388 = { instancePath: instancePath + "/motion/rapid-feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                 if (vErrors === null) {
-                  vErrors = [err390];
+                  vErrors = [err388];
                 } else {
-                  vErrors.push(err390);
+                  vErrors.push(err388);
+                }
+                errors++;
+              }
+              if (data152 <= 0 || isNaN(data152)) {
+                const err389 = { instancePath: instancePath + "/motion/rapid-feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                if (vErrors === null) {
+                  vErrors = [err389];
+                } else {
+                  vErrors.push(err389);
                 }
                 errors++;
               }
             } else {
-              const err391 = { instancePath: instancePath + "/units/mm", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err390 = { instancePath: instancePath + "/motion/rapid-feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
               if (vErrors === null) {
-                vErrors = [err391];
+                vErrors = [err390];
               } else {
-                vErrors.push(err391);
+                vErrors.push(err390);
               }
               errors++;
             }
-          }
-          if (data153.inch !== void 0) {
-            let data155 = data153.inch;
-            if (typeof data155 === "string") {
-              if (!pattern7.test(data155)) {
-                const err392 = { instancePath: instancePath + "/units/inch", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+            var _valid10 = _errs441 === errors;
+            valid109 = valid109 || _valid10;
+            const _errs443 = errors;
+            if (typeof data152 === "string") {
+              if (!pattern9.test(data152)) {
+                const err391 = { instancePath: instancePath + "/motion/rapid-feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
                 if (vErrors === null) {
-                  vErrors = [err392];
+                  vErrors = [err391];
                 } else {
-                  vErrors.push(err392);
+                  vErrors.push(err391);
                 }
                 errors++;
               }
             } else {
-              const err393 = { instancePath: instancePath + "/units/inch", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err392 = { instancePath: instancePath + "/motion/rapid-feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err392];
+              } else {
+                vErrors.push(err392);
+              }
+              errors++;
+            }
+            var _valid10 = _errs443 === errors;
+            valid109 = valid109 || _valid10;
+            if (!valid109) {
+              const err393 = { instancePath: instancePath + "/motion/rapid-feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err393];
               } else {
                 vErrors.push(err393);
               }
               errors++;
+            } else {
+              errors = _errs440;
+              if (vErrors !== null) {
+                if (_errs440) {
+                  vErrors.length = _errs440;
+                } else {
+                  vErrors = null;
+                }
+              }
             }
-          }
-          if (data153["programs-in"] !== void 0) {
-            let data156 = data153["programs-in"];
-            if (typeof data156 !== "string") {
-              const err394 = { instancePath: instancePath + "/units/programs-in", schemaPath: "#/properties/units/properties/programs-in/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            var _valid9 = _errs438 === errors;
+            valid107 = valid107 || _valid9;
+            if (!valid107) {
+              const err394 = { instancePath: instancePath + "/motion/rapid-feed", schemaPath: "#/properties/motion/properties/rapid-feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err394];
               } else {
                 vErrors.push(err394);
               }
               errors++;
+            } else {
+              errors = _errs435;
+              if (vErrors !== null) {
+                if (_errs435) {
+                  vErrors.length = _errs435;
+                } else {
+                  vErrors = null;
+                }
+              }
             }
-            if (!(data156 === "job" || data156 === "mm" || data156 === "inch")) {
-              const err395 = { instancePath: instancePath + "/units/programs-in", schemaPath: "#/properties/units/properties/programs-in/enum", keyword: "enum", params: { allowedValues: schema31.properties.units.properties["programs-in"].enum }, message: "must be equal to one of the allowed values" };
+          }
+          if (data146["machine-move-lasts"] !== void 0) {
+            let data153 = data146["machine-move-lasts"];
+            if (typeof data153 !== "string") {
+              const err395 = { instancePath: instancePath + "/motion/machine-move-lasts", schemaPath: "#/properties/motion/properties/machine-move-lasts/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err395];
               } else {
@@ -5014,89 +5036,88 @@ var compiled = (() => {
               }
               errors++;
             }
+            if (!(data153 === "block" || data153 === "until-work-offset")) {
+              const err396 = { instancePath: instancePath + "/motion/machine-move-lasts", schemaPath: "#/properties/motion/properties/machine-move-lasts/enum", keyword: "enum", params: { allowedValues: schema31.properties.motion.properties["machine-move-lasts"].enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err396];
+              } else {
+                vErrors.push(err396);
+              }
+              errors++;
+            }
           }
         } else {
-          const err396 = { instancePath: instancePath + "/units", schemaPath: "#/properties/units/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err397 = { instancePath: instancePath + "/motion", schemaPath: "#/properties/motion/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err396];
+            vErrors = [err397];
           } else {
-            vErrors.push(err396);
+            vErrors.push(err397);
           }
           errors++;
         }
       }
-      if (data.plane !== void 0) {
-        let data157 = data.plane;
-        if (data157 && typeof data157 == "object" && !Array.isArray(data157)) {
-          for (const key22 in data157) {
-            if (!(key22 === "xy" || key22 === "zx" || key22 === "yz")) {
-              const err397 = { instancePath: instancePath + "/plane", schemaPath: "#/properties/plane/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key22 }, message: "must NOT have additional properties" };
+      if (data.units !== void 0) {
+        let data154 = data.units;
+        if (data154 && typeof data154 == "object" && !Array.isArray(data154)) {
+          for (const key21 in data154) {
+            if (!(key21 === "mm" || key21 === "inch" || key21 === "programs-in" || key21 === "stated")) {
+              const err398 = { instancePath: instancePath + "/units", schemaPath: "#/properties/units/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key21 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err397];
+                vErrors = [err398];
               } else {
-                vErrors.push(err397);
+                vErrors.push(err398);
               }
               errors++;
             }
           }
-          if (data157.xy !== void 0) {
-            let data158 = data157.xy;
-            if (typeof data158 === "string") {
-              if (!pattern7.test(data158)) {
-                const err398 = { instancePath: instancePath + "/plane/xy", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data154.mm !== void 0) {
+            let data155 = data154.mm;
+            if (typeof data155 === "string") {
+              if (!pattern7.test(data155)) {
+                const err399 = { instancePath: instancePath + "/units/mm", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err398];
+                  vErrors = [err399];
                 } else {
-                  vErrors.push(err398);
+                  vErrors.push(err399);
                 }
                 errors++;
               }
             } else {
-              const err399 = { instancePath: instancePath + "/plane/xy", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err400 = { instancePath: instancePath + "/units/mm", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err399];
+                vErrors = [err400];
               } else {
-                vErrors.push(err399);
+                vErrors.push(err400);
               }
               errors++;
             }
           }
-          if (data157.zx !== void 0) {
-            let data159 = data157.zx;
-            if (typeof data159 === "string") {
-              if (!pattern7.test(data159)) {
-                const err400 = { instancePath: instancePath + "/plane/zx", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data154.inch !== void 0) {
+            let data156 = data154.inch;
+            if (typeof data156 === "string") {
+              if (!pattern7.test(data156)) {
+                const err401 = { instancePath: instancePath + "/units/inch", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err400];
+                  vErrors = [err401];
                 } else {
-                  vErrors.push(err400);
+                  vErrors.push(err401);
                 }
                 errors++;
               }
             } else {
-              const err401 = { instancePath: instancePath + "/plane/zx", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err402 = { instancePath: instancePath + "/units/inch", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err401];
+                vErrors = [err402];
               } else {
-                vErrors.push(err401);
+                vErrors.push(err402);
               }
               errors++;
             }
           }
-          if (data157.yz !== void 0) {
-            let data160 = data157.yz;
-            if (typeof data160 === "string") {
-              if (!pattern7.test(data160)) {
-                const err402 = { instancePath: instancePath + "/plane/yz", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err402];
-                } else {
-                  vErrors.push(err402);
-                }
-                errors++;
-              }
-            } else {
-              const err403 = { instancePath: instancePath + "/plane/yz", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data154["programs-in"] !== void 0) {
+            let data157 = data154["programs-in"];
+            if (typeof data157 !== "string") {
+              const err403 = { instancePath: instancePath + "/units/programs-in", schemaPath: "#/properties/units/properties/programs-in/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err403];
               } else {
@@ -5104,23 +5125,20 @@ var compiled = (() => {
               }
               errors++;
             }
+            if (!(data157 === "job" || data157 === "mm" || data157 === "inch")) {
+              const err404 = { instancePath: instancePath + "/units/programs-in", schemaPath: "#/properties/units/properties/programs-in/enum", keyword: "enum", params: { allowedValues: schema31.properties.units.properties["programs-in"].enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err404];
+              } else {
+                vErrors.push(err404);
+              }
+              errors++;
+            }
           }
-        } else {
-          const err404 = { instancePath: instancePath + "/plane", schemaPath: "#/properties/plane/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err404];
-          } else {
-            vErrors.push(err404);
-          }
-          errors++;
-        }
-      }
-      if (data.distance !== void 0) {
-        let data161 = data.distance;
-        if (data161 && typeof data161 == "object" && !Array.isArray(data161)) {
-          for (const key23 in data161) {
-            if (!(key23 === "absolute" || key23 === "incremental" || key23 === "programs-in")) {
-              const err405 = { instancePath: instancePath + "/distance", schemaPath: "#/properties/distance/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key23 }, message: "must NOT have additional properties" };
+          if (data154.stated !== void 0) {
+            let data158 = data154.stated;
+            if (typeof data158 !== "string") {
+              const err405 = { instancePath: instancePath + "/units/stated", schemaPath: "#/properties/units/properties/stated/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err405];
               } else {
@@ -5128,55 +5146,54 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data161.absolute !== void 0) {
-            let data162 = data161.absolute;
-            if (typeof data162 === "string") {
-              if (!pattern7.test(data162)) {
-                const err406 = { instancePath: instancePath + "/distance/absolute", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err406];
-                } else {
-                  vErrors.push(err406);
-                }
-                errors++;
-              }
-            } else {
-              const err407 = { instancePath: instancePath + "/distance/absolute", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if (!(data158 === "with-modes" || data158 === "first-block")) {
+              const err406 = { instancePath: instancePath + "/units/stated", schemaPath: "#/properties/units/properties/stated/enum", keyword: "enum", params: { allowedValues: schema31.properties.units.properties.stated.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
-                vErrors = [err407];
+                vErrors = [err406];
               } else {
-                vErrors.push(err407);
+                vErrors.push(err406);
               }
               errors++;
             }
           }
-          if (data161.incremental !== void 0) {
-            let data163 = data161.incremental;
-            if (typeof data163 === "string") {
-              if (!pattern7.test(data163)) {
-                const err408 = { instancePath: instancePath + "/distance/incremental", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err408];
-                } else {
-                  vErrors.push(err408);
-                }
-                errors++;
-              }
-            } else {
-              const err409 = { instancePath: instancePath + "/distance/incremental", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err407 = { instancePath: instancePath + "/units", schemaPath: "#/properties/units/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err407];
+          } else {
+            vErrors.push(err407);
+          }
+          errors++;
+        }
+      }
+      if (data.plane !== void 0) {
+        let data159 = data.plane;
+        if (data159 && typeof data159 == "object" && !Array.isArray(data159)) {
+          for (const key22 in data159) {
+            if (!(key22 === "xy" || key22 === "zx" || key22 === "yz")) {
+              const err408 = { instancePath: instancePath + "/plane", schemaPath: "#/properties/plane/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key22 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err409];
+                vErrors = [err408];
               } else {
-                vErrors.push(err409);
+                vErrors.push(err408);
               }
               errors++;
             }
           }
-          if (data161["programs-in"] !== void 0) {
-            let data164 = data161["programs-in"];
-            if (typeof data164 !== "string") {
-              const err410 = { instancePath: instancePath + "/distance/programs-in", schemaPath: "#/properties/distance/properties/programs-in/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data159.xy !== void 0) {
+            let data160 = data159.xy;
+            if (typeof data160 === "string") {
+              if (!pattern7.test(data160)) {
+                const err409 = { instancePath: instancePath + "/plane/xy", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err409];
+                } else {
+                  vErrors.push(err409);
+                }
+                errors++;
+              }
+            } else {
+              const err410 = { instancePath: instancePath + "/plane/xy", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err410];
               } else {
@@ -5184,88 +5201,89 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data164 === "absolute" || data164 === "incremental")) {
-              const err411 = { instancePath: instancePath + "/distance/programs-in", schemaPath: "#/properties/distance/properties/programs-in/enum", keyword: "enum", params: { allowedValues: schema31.properties.distance.properties["programs-in"].enum }, message: "must be equal to one of the allowed values" };
+          }
+          if (data159.zx !== void 0) {
+            let data161 = data159.zx;
+            if (typeof data161 === "string") {
+              if (!pattern7.test(data161)) {
+                const err411 = { instancePath: instancePath + "/plane/zx", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err411];
+                } else {
+                  vErrors.push(err411);
+                }
+                errors++;
+              }
+            } else {
+              const err412 = { instancePath: instancePath + "/plane/zx", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err411];
+                vErrors = [err412];
               } else {
-                vErrors.push(err411);
+                vErrors.push(err412);
+              }
+              errors++;
+            }
+          }
+          if (data159.yz !== void 0) {
+            let data162 = data159.yz;
+            if (typeof data162 === "string") {
+              if (!pattern7.test(data162)) {
+                const err413 = { instancePath: instancePath + "/plane/yz", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err413];
+                } else {
+                  vErrors.push(err413);
+                }
+                errors++;
+              }
+            } else {
+              const err414 = { instancePath: instancePath + "/plane/yz", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err414];
+              } else {
+                vErrors.push(err414);
               }
               errors++;
             }
           }
         } else {
-          const err412 = { instancePath: instancePath + "/distance", schemaPath: "#/properties/distance/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err415 = { instancePath: instancePath + "/plane", schemaPath: "#/properties/plane/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err412];
+            vErrors = [err415];
           } else {
-            vErrors.push(err412);
+            vErrors.push(err415);
           }
           errors++;
         }
       }
-      if (data.arc !== void 0) {
-        let data165 = data.arc;
-        if (data165 && typeof data165 == "object" && !Array.isArray(data165)) {
-          for (const key24 in data165) {
-            if (!func1.call(schema31.properties.arc.properties, key24)) {
-              const err413 = { instancePath: instancePath + "/arc", schemaPath: "#/properties/arc/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key24 }, message: "must NOT have additional properties" };
+      if (data.distance !== void 0) {
+        let data163 = data.distance;
+        if (data163 && typeof data163 == "object" && !Array.isArray(data163)) {
+          for (const key23 in data163) {
+            if (!(key23 === "absolute" || key23 === "incremental" || key23 === "programs-in")) {
+              const err416 = { instancePath: instancePath + "/distance", schemaPath: "#/properties/distance/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key23 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err413];
+                vErrors = [err416];
               } else {
-                vErrors.push(err413);
+                vErrors.push(err416);
               }
               errors++;
             }
           }
-          if (data165.cw !== void 0) {
-            let data166 = data165.cw;
-            if (typeof data166 === "string") {
-              if (!pattern7.test(data166)) {
-                const err414 = { instancePath: instancePath + "/arc/cw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data163.absolute !== void 0) {
+            let data164 = data163.absolute;
+            if (typeof data164 === "string") {
+              if (!pattern7.test(data164)) {
+                const err417 = { instancePath: instancePath + "/distance/absolute", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err414];
+                  vErrors = [err417];
                 } else {
-                  vErrors.push(err414);
+                  vErrors.push(err417);
                 }
                 errors++;
               }
             } else {
-              const err415 = { instancePath: instancePath + "/arc/cw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err415];
-              } else {
-                vErrors.push(err415);
-              }
-              errors++;
-            }
-          }
-          if (data165.ccw !== void 0) {
-            let data167 = data165.ccw;
-            if (typeof data167 === "string") {
-              if (!pattern7.test(data167)) {
-                const err416 = { instancePath: instancePath + "/arc/ccw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err416];
-                } else {
-                  vErrors.push(err416);
-                }
-                errors++;
-              }
-            } else {
-              const err417 = { instancePath: instancePath + "/arc/ccw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err417];
-              } else {
-                vErrors.push(err417);
-              }
-              errors++;
-            }
-          }
-          if (data165.form !== void 0) {
-            let data168 = data165.form;
-            if (typeof data168 !== "string") {
-              const err418 = { instancePath: instancePath + "/arc/form", schemaPath: "#/properties/arc/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err418 = { instancePath: instancePath + "/distance/absolute", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err418];
               } else {
@@ -5273,156 +5291,279 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data168 === "incremental-centre" || data168 === "absolute-centre" || data168 === "radius" || data168 === "none")) {
-              const err419 = { instancePath: instancePath + "/arc/form", schemaPath: "#/properties/arc/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.arc.properties.form.enum }, message: "must be equal to one of the allowed values" };
+          }
+          if (data163.incremental !== void 0) {
+            let data165 = data163.incremental;
+            if (typeof data165 === "string") {
+              if (!pattern7.test(data165)) {
+                const err419 = { instancePath: instancePath + "/distance/incremental", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err419];
+                } else {
+                  vErrors.push(err419);
+                }
+                errors++;
+              }
+            } else {
+              const err420 = { instancePath: instancePath + "/distance/incremental", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err419];
+                vErrors = [err420];
               } else {
-                vErrors.push(err419);
+                vErrors.push(err420);
               }
               errors++;
             }
           }
-          if (data165["centre-words"] !== void 0) {
-            let data169 = data165["centre-words"];
-            if (data169 && typeof data169 == "object" && !Array.isArray(data169)) {
-              for (const key25 in data169) {
+          if (data163["programs-in"] !== void 0) {
+            let data166 = data163["programs-in"];
+            if (typeof data166 !== "string") {
+              const err421 = { instancePath: instancePath + "/distance/programs-in", schemaPath: "#/properties/distance/properties/programs-in/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err421];
+              } else {
+                vErrors.push(err421);
+              }
+              errors++;
+            }
+            if (!(data166 === "absolute" || data166 === "incremental")) {
+              const err422 = { instancePath: instancePath + "/distance/programs-in", schemaPath: "#/properties/distance/properties/programs-in/enum", keyword: "enum", params: { allowedValues: schema31.properties.distance.properties["programs-in"].enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err422];
+              } else {
+                vErrors.push(err422);
+              }
+              errors++;
+            }
+          }
+        } else {
+          const err423 = { instancePath: instancePath + "/distance", schemaPath: "#/properties/distance/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err423];
+          } else {
+            vErrors.push(err423);
+          }
+          errors++;
+        }
+      }
+      if (data.arc !== void 0) {
+        let data167 = data.arc;
+        if (data167 && typeof data167 == "object" && !Array.isArray(data167)) {
+          for (const key24 in data167) {
+            if (!func1.call(schema31.properties.arc.properties, key24)) {
+              const err424 = { instancePath: instancePath + "/arc", schemaPath: "#/properties/arc/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key24 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err424];
+              } else {
+                vErrors.push(err424);
+              }
+              errors++;
+            }
+          }
+          if (data167.cw !== void 0) {
+            let data168 = data167.cw;
+            if (typeof data168 === "string") {
+              if (!pattern7.test(data168)) {
+                const err425 = { instancePath: instancePath + "/arc/cw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err425];
+                } else {
+                  vErrors.push(err425);
+                }
+                errors++;
+              }
+            } else {
+              const err426 = { instancePath: instancePath + "/arc/cw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err426];
+              } else {
+                vErrors.push(err426);
+              }
+              errors++;
+            }
+          }
+          if (data167.ccw !== void 0) {
+            let data169 = data167.ccw;
+            if (typeof data169 === "string") {
+              if (!pattern7.test(data169)) {
+                const err427 = { instancePath: instancePath + "/arc/ccw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err427];
+                } else {
+                  vErrors.push(err427);
+                }
+                errors++;
+              }
+            } else {
+              const err428 = { instancePath: instancePath + "/arc/ccw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err428];
+              } else {
+                vErrors.push(err428);
+              }
+              errors++;
+            }
+          }
+          if (data167.form !== void 0) {
+            let data170 = data167.form;
+            if (typeof data170 !== "string") {
+              const err429 = { instancePath: instancePath + "/arc/form", schemaPath: "#/properties/arc/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err429];
+              } else {
+                vErrors.push(err429);
+              }
+              errors++;
+            }
+            if (!(data170 === "incremental-centre" || data170 === "absolute-centre" || data170 === "radius" || data170 === "none")) {
+              const err430 = { instancePath: instancePath + "/arc/form", schemaPath: "#/properties/arc/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.arc.properties.form.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err430];
+              } else {
+                vErrors.push(err430);
+              }
+              errors++;
+            }
+          }
+          if (data167["centre-words"] !== void 0) {
+            let data171 = data167["centre-words"];
+            if (data171 && typeof data171 == "object" && !Array.isArray(data171)) {
+              for (const key25 in data171) {
                 if (!(key25 === "absolute" || key25 === "incremental")) {
-                  const err420 = { instancePath: instancePath + "/arc/centre-words", schemaPath: "#/properties/arc/properties/centre-words/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key25 }, message: "must NOT have additional properties" };
+                  const err431 = { instancePath: instancePath + "/arc/centre-words", schemaPath: "#/properties/arc/properties/centre-words/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key25 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err420];
+                    vErrors = [err431];
                   } else {
-                    vErrors.push(err420);
+                    vErrors.push(err431);
                   }
                   errors++;
                 }
               }
-              if (data169.absolute !== void 0) {
-                let data170 = data169.absolute;
-                if (typeof data170 === "string") {
-                  if (!pattern7.test(data170)) {
-                    const err421 = { instancePath: instancePath + "/arc/centre-words/absolute", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+              if (data171.absolute !== void 0) {
+                let data172 = data171.absolute;
+                if (typeof data172 === "string") {
+                  if (!pattern7.test(data172)) {
+                    const err432 = { instancePath: instancePath + "/arc/centre-words/absolute", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                     if (vErrors === null) {
-                      vErrors = [err421];
+                      vErrors = [err432];
                     } else {
-                      vErrors.push(err421);
+                      vErrors.push(err432);
                     }
                     errors++;
                   }
                 } else {
-                  const err422 = { instancePath: instancePath + "/arc/centre-words/absolute", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err433 = { instancePath: instancePath + "/arc/centre-words/absolute", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err422];
+                    vErrors = [err433];
                   } else {
-                    vErrors.push(err422);
+                    vErrors.push(err433);
                   }
                   errors++;
                 }
               }
-              if (data169.incremental !== void 0) {
-                let data171 = data169.incremental;
-                if (typeof data171 === "string") {
-                  if (!pattern7.test(data171)) {
-                    const err423 = { instancePath: instancePath + "/arc/centre-words/incremental", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+              if (data171.incremental !== void 0) {
+                let data173 = data171.incremental;
+                if (typeof data173 === "string") {
+                  if (!pattern7.test(data173)) {
+                    const err434 = { instancePath: instancePath + "/arc/centre-words/incremental", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                     if (vErrors === null) {
-                      vErrors = [err423];
+                      vErrors = [err434];
                     } else {
-                      vErrors.push(err423);
+                      vErrors.push(err434);
                     }
                     errors++;
                   }
                 } else {
-                  const err424 = { instancePath: instancePath + "/arc/centre-words/incremental", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err435 = { instancePath: instancePath + "/arc/centre-words/incremental", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err424];
+                    vErrors = [err435];
                   } else {
-                    vErrors.push(err424);
+                    vErrors.push(err435);
                   }
                   errors++;
                 }
               }
             } else {
-              const err425 = { instancePath: instancePath + "/arc/centre-words", schemaPath: "#/properties/arc/properties/centre-words/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err436 = { instancePath: instancePath + "/arc/centre-words", schemaPath: "#/properties/arc/properties/centre-words/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err425];
+                vErrors = [err436];
               } else {
-                vErrors.push(err425);
+                vErrors.push(err436);
               }
               errors++;
             }
           }
-          if (data165["radius-word"] !== void 0) {
-            let data172 = data165["radius-word"];
-            if (typeof data172 === "string") {
-              if (!pattern6.test(data172)) {
-                const err426 = { instancePath: instancePath + "/arc/radius-word", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+          if (data167["radius-word"] !== void 0) {
+            let data174 = data167["radius-word"];
+            if (typeof data174 === "string") {
+              if (!pattern6.test(data174)) {
+                const err437 = { instancePath: instancePath + "/arc/radius-word", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
                 if (vErrors === null) {
-                  vErrors = [err426];
+                  vErrors = [err437];
                 } else {
-                  vErrors.push(err426);
+                  vErrors.push(err437);
                 }
                 errors++;
               }
             } else {
-              const err427 = { instancePath: instancePath + "/arc/radius-word", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err438 = { instancePath: instancePath + "/arc/radius-word", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err427];
+                vErrors = [err438];
               } else {
-                vErrors.push(err427);
+                vErrors.push(err438);
               }
               errors++;
             }
           }
-          if (data165.planes !== void 0) {
-            let data173 = data165.planes;
-            if (Array.isArray(data173)) {
-              if (data173.length > 3) {
-                const err428 = { instancePath: instancePath + "/arc/planes", schemaPath: "#/properties/arc/properties/planes/maxItems", keyword: "maxItems", params: { limit: 3 }, message: "must NOT have more than 3 items" };
+          if (data167.planes !== void 0) {
+            let data175 = data167.planes;
+            if (Array.isArray(data175)) {
+              if (data175.length > 3) {
+                const err439 = { instancePath: instancePath + "/arc/planes", schemaPath: "#/properties/arc/properties/planes/maxItems", keyword: "maxItems", params: { limit: 3 }, message: "must NOT have more than 3 items" };
                 if (vErrors === null) {
-                  vErrors = [err428];
+                  vErrors = [err439];
                 } else {
-                  vErrors.push(err428);
+                  vErrors.push(err439);
                 }
                 errors++;
               }
-              const len2 = data173.length;
+              const len2 = data175.length;
               for (let i3 = 0; i3 < len2; i3++) {
-                let data174 = data173[i3];
-                if (typeof data174 !== "string") {
-                  const err429 = { instancePath: instancePath + "/arc/planes/" + i3, schemaPath: "#/properties/arc/properties/planes/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                let data176 = data175[i3];
+                if (typeof data176 !== "string") {
+                  const err440 = { instancePath: instancePath + "/arc/planes/" + i3, schemaPath: "#/properties/arc/properties/planes/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err429];
+                    vErrors = [err440];
                   } else {
-                    vErrors.push(err429);
+                    vErrors.push(err440);
                   }
                   errors++;
                 }
-                if (!(data174 === "xy" || data174 === "zx" || data174 === "yz")) {
-                  const err430 = { instancePath: instancePath + "/arc/planes/" + i3, schemaPath: "#/properties/arc/properties/planes/items/enum", keyword: "enum", params: { allowedValues: schema31.properties.arc.properties.planes.items.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data176 === "xy" || data176 === "zx" || data176 === "yz")) {
+                  const err441 = { instancePath: instancePath + "/arc/planes/" + i3, schemaPath: "#/properties/arc/properties/planes/items/enum", keyword: "enum", params: { allowedValues: schema31.properties.arc.properties.planes.items.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
-                    vErrors = [err430];
+                    vErrors = [err441];
                   } else {
-                    vErrors.push(err430);
+                    vErrors.push(err441);
                   }
                   errors++;
                 }
               }
-              let i4 = data173.length;
+              let i4 = data175.length;
               let j1;
               if (i4 > 1) {
                 const indices0 = {};
                 for (; i4--; ) {
-                  let item0 = data173[i4];
+                  let item0 = data175[i4];
                   if (typeof item0 !== "string") {
                     continue;
                   }
                   if (typeof indices0[item0] == "number") {
                     j1 = indices0[item0];
-                    const err431 = { instancePath: instancePath + "/arc/planes", schemaPath: "#/properties/arc/properties/planes/uniqueItems", keyword: "uniqueItems", params: { i: i4, j: j1 }, message: "must NOT have duplicate items (items ## " + j1 + " and " + i4 + " are identical)" };
+                    const err442 = { instancePath: instancePath + "/arc/planes", schemaPath: "#/properties/arc/properties/planes/uniqueItems", keyword: "uniqueItems", params: { i: i4, j: j1 }, message: "must NOT have duplicate items (items ## " + j1 + " and " + i4 + " are identical)" };
                     if (vErrors === null) {
-                      vErrors = [err431];
+                      vErrors = [err442];
                     } else {
-                      vErrors.push(err431);
+                      vErrors.push(err442);
                     }
                     errors++;
                     break;
@@ -5431,123 +5572,7 @@ var compiled = (() => {
                 }
               }
             } else {
-              const err432 = { instancePath: instancePath + "/arc/planes", schemaPath: "#/properties/arc/properties/planes/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-              if (vErrors === null) {
-                vErrors = [err432];
-              } else {
-                vErrors.push(err432);
-              }
-              errors++;
-            }
-          }
-          if (data165["largest-sweep"] !== void 0) {
-            let data175 = data165["largest-sweep"];
-            if (typeof data175 == "number" && isFinite(data175)) {
-              if (data175 > 360 || isNaN(data175)) {
-                const err433 = { instancePath: instancePath + "/arc/largest-sweep", schemaPath: "#/properties/arc/properties/largest-sweep/maximum", keyword: "maximum", params: { comparison: "<=", limit: 360 }, message: "must be <= 360" };
-                if (vErrors === null) {
-                  vErrors = [err433];
-                } else {
-                  vErrors.push(err433);
-                }
-                errors++;
-              }
-              if (data175 <= 0 || isNaN(data175)) {
-                const err434 = { instancePath: instancePath + "/arc/largest-sweep", schemaPath: "#/properties/arc/properties/largest-sweep/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                if (vErrors === null) {
-                  vErrors = [err434];
-                } else {
-                  vErrors.push(err434);
-                }
-                errors++;
-              }
-            } else {
-              const err435 = { instancePath: instancePath + "/arc/largest-sweep", schemaPath: "#/properties/arc/properties/largest-sweep/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-              if (vErrors === null) {
-                vErrors = [err435];
-              } else {
-                vErrors.push(err435);
-              }
-              errors++;
-            }
-          }
-          if (data165["full-circle"] !== void 0) {
-            let data176 = data165["full-circle"];
-            if (typeof data176 !== "string") {
-              const err436 = { instancePath: instancePath + "/arc/full-circle", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err436];
-              } else {
-                vErrors.push(err436);
-              }
-              errors++;
-            }
-            if (!(data176 === "yes" || data176 === "no")) {
-              const err437 = { instancePath: instancePath + "/arc/full-circle", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err437];
-              } else {
-                vErrors.push(err437);
-              }
-              errors++;
-            }
-          }
-          if (data165.helix !== void 0) {
-            let data177 = data165.helix;
-            if (typeof data177 !== "string") {
-              const err438 = { instancePath: instancePath + "/arc/helix", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err438];
-              } else {
-                vErrors.push(err438);
-              }
-              errors++;
-            }
-            if (!(data177 === "yes" || data177 === "no")) {
-              const err439 = { instancePath: instancePath + "/arc/helix", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err439];
-              } else {
-                vErrors.push(err439);
-              }
-              errors++;
-            }
-          }
-          if (data165["turns-word"] !== void 0) {
-            let data178 = data165["turns-word"];
-            if (typeof data178 === "string") {
-              if (!pattern21.test(data178)) {
-                const err440 = { instancePath: instancePath + "/arc/turns-word", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
-                if (vErrors === null) {
-                  vErrors = [err440];
-                } else {
-                  vErrors.push(err440);
-                }
-                errors++;
-              }
-            } else {
-              const err441 = { instancePath: instancePath + "/arc/turns-word", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err441];
-              } else {
-                vErrors.push(err441);
-              }
-              errors++;
-            }
-          }
-          if (data165["feed-along"] !== void 0) {
-            let data179 = data165["feed-along"];
-            if (typeof data179 !== "string") {
-              const err442 = { instancePath: instancePath + "/arc/feed-along", schemaPath: "#/properties/arc/properties/feed-along/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err442];
-              } else {
-                vErrors.push(err442);
-              }
-              errors++;
-            }
-            if (!(data179 === "path" || data179 === "circle")) {
-              const err443 = { instancePath: instancePath + "/arc/feed-along", schemaPath: "#/properties/arc/properties/feed-along/enum", keyword: "enum", params: { allowedValues: schema31.properties.arc.properties["feed-along"].enum }, message: "must be equal to one of the allowed values" };
+              const err443 = { instancePath: instancePath + "/arc/planes", schemaPath: "#/properties/arc/properties/planes/type", keyword: "type", params: { type: "array" }, message: "must be array" };
               if (vErrors === null) {
                 vErrors = [err443];
               } else {
@@ -5556,14 +5581,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data165["smallest-radius"] !== void 0) {
-            let data180 = data165["smallest-radius"];
-            const _errs512 = errors;
-            let valid131 = false;
-            const _errs513 = errors;
-            if (typeof data180 == "number" && isFinite(data180)) {
-              if (data180 > 1e6 || isNaN(data180)) {
-                const err444 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+          if (data167["largest-sweep"] !== void 0) {
+            let data177 = data167["largest-sweep"];
+            if (typeof data177 == "number" && isFinite(data177)) {
+              if (data177 > 360 || isNaN(data177)) {
+                const err444 = { instancePath: instancePath + "/arc/largest-sweep", schemaPath: "#/properties/arc/properties/largest-sweep/maximum", keyword: "maximum", params: { comparison: "<=", limit: 360 }, message: "must be <= 360" };
                 if (vErrors === null) {
                   vErrors = [err444];
                 } else {
@@ -5571,8 +5593,8 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (data180 < 0 || isNaN(data180)) {
-                const err445 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+              if (data177 <= 0 || isNaN(data177)) {
+                const err445 = { instancePath: instancePath + "/arc/largest-sweep", schemaPath: "#/properties/arc/properties/largest-sweep/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                 if (vErrors === null) {
                   vErrors = [err445];
                 } else {
@@ -5581,7 +5603,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err446 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+              const err446 = { instancePath: instancePath + "/arc/largest-sweep", schemaPath: "#/properties/arc/properties/largest-sweep/type", keyword: "type", params: { type: "number" }, message: "must be number" };
               if (vErrors === null) {
                 vErrors = [err446];
               } else {
@@ -5589,21 +5611,20 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid9 = _errs513 === errors;
-            valid131 = valid131 || _valid9;
-            const _errs515 = errors;
-            if (typeof data180 === "string") {
-              if (!pattern22.test(data180)) {
-                const err447 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                if (vErrors === null) {
-                  vErrors = [err447];
-                } else {
-                  vErrors.push(err447);
-                }
-                errors++;
+          }
+          if (data167["full-circle"] !== void 0) {
+            let data178 = data167["full-circle"];
+            if (typeof data178 !== "string") {
+              const err447 = { instancePath: instancePath + "/arc/full-circle", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err447];
+              } else {
+                vErrors.push(err447);
               }
-            } else {
-              const err448 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+            if (!(data178 === "yes" || data178 === "no")) {
+              const err448 = { instancePath: instancePath + "/arc/full-circle", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err448];
               } else {
@@ -5611,44 +5632,33 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid9 = _errs515 === errors;
-            valid131 = valid131 || _valid9;
-            if (!valid131) {
-              const err449 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+          }
+          if (data167.helix !== void 0) {
+            let data179 = data167.helix;
+            if (typeof data179 !== "string") {
+              const err449 = { instancePath: instancePath + "/arc/helix", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err449];
               } else {
                 vErrors.push(err449);
               }
               errors++;
-            } else {
-              errors = _errs512;
-              if (vErrors !== null) {
-                if (_errs512) {
-                  vErrors.length = _errs512;
-                } else {
-                  vErrors = null;
-                }
+            }
+            if (!(data179 === "yes" || data179 === "no")) {
+              const err450 = { instancePath: instancePath + "/arc/helix", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err450];
+              } else {
+                vErrors.push(err450);
               }
+              errors++;
             }
           }
-          if (data165["largest-radius"] !== void 0) {
-            let data181 = data165["largest-radius"];
-            const _errs519 = errors;
-            let valid133 = false;
-            const _errs520 = errors;
-            if (typeof data181 == "number" && isFinite(data181)) {
-              if (data181 > 1e6 || isNaN(data181)) {
-                const err450 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                if (vErrors === null) {
-                  vErrors = [err450];
-                } else {
-                  vErrors.push(err450);
-                }
-                errors++;
-              }
-              if (data181 < 0 || isNaN(data181)) {
-                const err451 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+          if (data167["turns-word"] !== void 0) {
+            let data180 = data167["turns-word"];
+            if (typeof data180 === "string") {
+              if (!pattern22.test(data180)) {
+                const err451 = { instancePath: instancePath + "/arc/turns-word", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
                 if (vErrors === null) {
                   vErrors = [err451];
                 } else {
@@ -5657,7 +5667,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err452 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+              const err452 = { instancePath: instancePath + "/arc/turns-word", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err452];
               } else {
@@ -5665,21 +5675,20 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid10 = _errs520 === errors;
-            valid133 = valid133 || _valid10;
-            const _errs522 = errors;
-            if (typeof data181 === "string") {
-              if (!pattern22.test(data181)) {
-                const err453 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                if (vErrors === null) {
-                  vErrors = [err453];
-                } else {
-                  vErrors.push(err453);
-                }
-                errors++;
+          }
+          if (data167["feed-along"] !== void 0) {
+            let data181 = data167["feed-along"];
+            if (typeof data181 !== "string") {
+              const err453 = { instancePath: instancePath + "/arc/feed-along", schemaPath: "#/properties/arc/properties/feed-along/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err453];
+              } else {
+                vErrors.push(err453);
               }
-            } else {
-              const err454 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+            if (!(data181 === "path" || data181 === "circle")) {
+              const err454 = { instancePath: instancePath + "/arc/feed-along", schemaPath: "#/properties/arc/properties/feed-along/enum", keyword: "enum", params: { allowedValues: schema31.properties.arc.properties["feed-along"].enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err454];
               } else {
@@ -5687,293 +5696,293 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid10 = _errs522 === errors;
-            valid133 = valid133 || _valid10;
-            if (!valid133) {
-              const err455 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+          }
+          if (data167["smallest-radius"] !== void 0) {
+            let data182 = data167["smallest-radius"];
+            const _errs525 = errors;
+            let valid134 = false;
+            const _errs526 = errors;
+            if (typeof data182 == "number" && isFinite(data182)) {
+              if (data182 > 1e6 || isNaN(data182)) {
+                const err455 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                if (vErrors === null) {
+                  vErrors = [err455];
+                } else {
+                  vErrors.push(err455);
+                }
+                errors++;
+              }
+              if (data182 < 0 || isNaN(data182)) {
+                const err456 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                if (vErrors === null) {
+                  vErrors = [err456];
+                } else {
+                  vErrors.push(err456);
+                }
+                errors++;
+              }
+            } else {
+              const err457 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
               if (vErrors === null) {
-                vErrors = [err455];
+                vErrors = [err457];
               } else {
-                vErrors.push(err455);
+                vErrors.push(err457);
+              }
+              errors++;
+            }
+            var _valid11 = _errs526 === errors;
+            valid134 = valid134 || _valid11;
+            const _errs528 = errors;
+            if (typeof data182 === "string") {
+              if (!pattern23.test(data182)) {
+                const err458 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (vErrors === null) {
+                  vErrors = [err458];
+                } else {
+                  vErrors.push(err458);
+                }
+                errors++;
+              }
+            } else {
+              const err459 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err459];
+              } else {
+                vErrors.push(err459);
+              }
+              errors++;
+            }
+            var _valid11 = _errs528 === errors;
+            valid134 = valid134 || _valid11;
+            if (!valid134) {
+              const err460 = { instancePath: instancePath + "/arc/smallest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err460];
+              } else {
+                vErrors.push(err460);
               }
               errors++;
             } else {
-              errors = _errs519;
+              errors = _errs525;
               if (vErrors !== null) {
-                if (_errs519) {
-                  vErrors.length = _errs519;
+                if (_errs525) {
+                  vErrors.length = _errs525;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data165.tolerance !== void 0) {
-            let data182 = data165.tolerance;
-            if (data182 && typeof data182 == "object" && !Array.isArray(data182)) {
-              for (const key26 in data182) {
-                if (!(key26 === "mm" || key26 === "inch" || key26 === "relative")) {
-                  const err456 = { instancePath: instancePath + "/arc/tolerance", schemaPath: "#/properties/arc/properties/tolerance/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key26 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err456];
-                  } else {
-                    vErrors.push(err456);
-                  }
-                  errors++;
-                }
-              }
-              if (data182.mm !== void 0) {
-                let data183 = data182.mm;
-                if (typeof data183 == "number" && isFinite(data183)) {
-                  if (data183 > 10 || isNaN(data183)) {
-                    const err457 = { instancePath: instancePath + "/arc/tolerance/mm", schemaPath: "#/properties/arc/properties/tolerance/properties/mm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 10 }, message: "must be <= 10" };
-                    if (vErrors === null) {
-                      vErrors = [err457];
-                    } else {
-                      vErrors.push(err457);
-                    }
-                    errors++;
-                  }
-                  if (data183 < 0 || isNaN(data183)) {
-                    const err458 = { instancePath: instancePath + "/arc/tolerance/mm", schemaPath: "#/properties/arc/properties/tolerance/properties/mm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err458];
-                    } else {
-                      vErrors.push(err458);
-                    }
-                    errors++;
-                  }
+          if (data167["largest-radius"] !== void 0) {
+            let data183 = data167["largest-radius"];
+            const _errs532 = errors;
+            let valid136 = false;
+            const _errs533 = errors;
+            if (typeof data183 == "number" && isFinite(data183)) {
+              if (data183 > 1e6 || isNaN(data183)) {
+                const err461 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                if (vErrors === null) {
+                  vErrors = [err461];
                 } else {
-                  const err459 = { instancePath: instancePath + "/arc/tolerance/mm", schemaPath: "#/properties/arc/properties/tolerance/properties/mm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err459];
-                  } else {
-                    vErrors.push(err459);
-                  }
-                  errors++;
+                  vErrors.push(err461);
                 }
+                errors++;
               }
-              if (data182.inch !== void 0) {
-                let data184 = data182.inch;
-                if (typeof data184 == "number" && isFinite(data184)) {
-                  if (data184 > 1 || isNaN(data184)) {
-                    const err460 = { instancePath: instancePath + "/arc/tolerance/inch", schemaPath: "#/properties/arc/properties/tolerance/properties/inch/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1" };
-                    if (vErrors === null) {
-                      vErrors = [err460];
-                    } else {
-                      vErrors.push(err460);
-                    }
-                    errors++;
-                  }
-                  if (data184 < 0 || isNaN(data184)) {
-                    const err461 = { instancePath: instancePath + "/arc/tolerance/inch", schemaPath: "#/properties/arc/properties/tolerance/properties/inch/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err461];
-                    } else {
-                      vErrors.push(err461);
-                    }
-                    errors++;
-                  }
+              if (data183 < 0 || isNaN(data183)) {
+                const err462 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                if (vErrors === null) {
+                  vErrors = [err462];
                 } else {
-                  const err462 = { instancePath: instancePath + "/arc/tolerance/inch", schemaPath: "#/properties/arc/properties/tolerance/properties/inch/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err462];
-                  } else {
-                    vErrors.push(err462);
-                  }
-                  errors++;
+                  vErrors.push(err462);
                 }
-              }
-              if (data182.relative !== void 0) {
-                let data185 = data182.relative;
-                if (typeof data185 == "number" && isFinite(data185)) {
-                  if (data185 > 0.01 || isNaN(data185)) {
-                    const err463 = { instancePath: instancePath + "/arc/tolerance/relative", schemaPath: "#/properties/arc/properties/tolerance/properties/relative/maximum", keyword: "maximum", params: { comparison: "<=", limit: 0.01 }, message: "must be <= 0.01" };
-                    if (vErrors === null) {
-                      vErrors = [err463];
-                    } else {
-                      vErrors.push(err463);
-                    }
-                    errors++;
-                  }
-                  if (data185 < 0 || isNaN(data185)) {
-                    const err464 = { instancePath: instancePath + "/arc/tolerance/relative", schemaPath: "#/properties/arc/properties/tolerance/properties/relative/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err464];
-                    } else {
-                      vErrors.push(err464);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err465 = { instancePath: instancePath + "/arc/tolerance/relative", schemaPath: "#/properties/arc/properties/tolerance/properties/relative/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err465];
-                  } else {
-                    vErrors.push(err465);
-                  }
-                  errors++;
-                }
+                errors++;
               }
             } else {
-              const err466 = { instancePath: instancePath + "/arc/tolerance", schemaPath: "#/properties/arc/properties/tolerance/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err463 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+              if (vErrors === null) {
+                vErrors = [err463];
+              } else {
+                vErrors.push(err463);
+              }
+              errors++;
+            }
+            var _valid12 = _errs533 === errors;
+            valid136 = valid136 || _valid12;
+            const _errs535 = errors;
+            if (typeof data183 === "string") {
+              if (!pattern23.test(data183)) {
+                const err464 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (vErrors === null) {
+                  vErrors = [err464];
+                } else {
+                  vErrors.push(err464);
+                }
+                errors++;
+              }
+            } else {
+              const err465 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err465];
+              } else {
+                vErrors.push(err465);
+              }
+              errors++;
+            }
+            var _valid12 = _errs535 === errors;
+            valid136 = valid136 || _valid12;
+            if (!valid136) {
+              const err466 = { instancePath: instancePath + "/arc/largest-radius", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err466];
               } else {
                 vErrors.push(err466);
               }
               errors++;
-            }
-          }
-          if (data165["chord-tolerance"] !== void 0) {
-            let data186 = data165["chord-tolerance"];
-            const _errs535 = errors;
-            let valid136 = false;
-            const _errs536 = errors;
-            if (typeof data186 == "number" && isFinite(data186)) {
-              if (data186 > 1e6 || isNaN(data186)) {
-                const err467 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                if (vErrors === null) {
-                  vErrors = [err467];
-                } else {
-                  vErrors.push(err467);
-                }
-                errors++;
-              }
-              if (data186 < -1e6 || isNaN(data186)) {
-                const err468 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                if (vErrors === null) {
-                  vErrors = [err468];
-                } else {
-                  vErrors.push(err468);
-                }
-                errors++;
-              }
             } else {
-              const err469 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-              if (vErrors === null) {
-                vErrors = [err469];
-              } else {
-                vErrors.push(err469);
-              }
-              errors++;
-            }
-            var _valid11 = _errs536 === errors;
-            valid136 = valid136 || _valid11;
-            const _errs538 = errors;
-            if (typeof data186 === "string") {
-              if (!pattern24.test(data186)) {
-                const err470 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                if (vErrors === null) {
-                  vErrors = [err470];
-                } else {
-                  vErrors.push(err470);
-                }
-                errors++;
-              }
-            } else {
-              const err471 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err471];
-              } else {
-                vErrors.push(err471);
-              }
-              errors++;
-            }
-            var _valid11 = _errs538 === errors;
-            valid136 = valid136 || _valid11;
-            if (!valid136) {
-              const err472 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err472];
-              } else {
-                vErrors.push(err472);
-              }
-              errors++;
-            } else {
-              errors = _errs535;
+              errors = _errs532;
               if (vErrors !== null) {
-                if (_errs535) {
-                  vErrors.length = _errs535;
+                if (_errs532) {
+                  vErrors.length = _errs532;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-        } else {
-          const err473 = { instancePath: instancePath + "/arc", schemaPath: "#/properties/arc/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err473];
-          } else {
-            vErrors.push(err473);
-          }
-          errors++;
-        }
-      }
-      if (data.path !== void 0) {
-        let data187 = data.path;
-        if (data187 && typeof data187 == "object" && !Array.isArray(data187)) {
-          for (const key27 in data187) {
-            if (!(key27 === "exact" || key27 === "stop" || key27 === "blend" || key27 === "tolerance-word" || key27 === "look-ahead")) {
-              const err474 = { instancePath: instancePath + "/path", schemaPath: "#/properties/path/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key27 }, message: "must NOT have additional properties" };
+          if (data167.tolerance !== void 0) {
+            let data184 = data167.tolerance;
+            if (data184 && typeof data184 == "object" && !Array.isArray(data184)) {
+              for (const key26 in data184) {
+                if (!(key26 === "mm" || key26 === "inch" || key26 === "relative")) {
+                  const err467 = { instancePath: instancePath + "/arc/tolerance", schemaPath: "#/properties/arc/properties/tolerance/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key26 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err467];
+                  } else {
+                    vErrors.push(err467);
+                  }
+                  errors++;
+                }
+              }
+              if (data184.mm !== void 0) {
+                let data185 = data184.mm;
+                if (typeof data185 == "number" && isFinite(data185)) {
+                  if (data185 > 10 || isNaN(data185)) {
+                    const err468 = { instancePath: instancePath + "/arc/tolerance/mm", schemaPath: "#/properties/arc/properties/tolerance/properties/mm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 10 }, message: "must be <= 10" };
+                    if (vErrors === null) {
+                      vErrors = [err468];
+                    } else {
+                      vErrors.push(err468);
+                    }
+                    errors++;
+                  }
+                  if (data185 < 0 || isNaN(data185)) {
+                    const err469 = { instancePath: instancePath + "/arc/tolerance/mm", schemaPath: "#/properties/arc/properties/tolerance/properties/mm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err469];
+                    } else {
+                      vErrors.push(err469);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err470 = { instancePath: instancePath + "/arc/tolerance/mm", schemaPath: "#/properties/arc/properties/tolerance/properties/mm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err470];
+                  } else {
+                    vErrors.push(err470);
+                  }
+                  errors++;
+                }
+              }
+              if (data184.inch !== void 0) {
+                let data186 = data184.inch;
+                if (typeof data186 == "number" && isFinite(data186)) {
+                  if (data186 > 1 || isNaN(data186)) {
+                    const err471 = { instancePath: instancePath + "/arc/tolerance/inch", schemaPath: "#/properties/arc/properties/tolerance/properties/inch/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1" };
+                    if (vErrors === null) {
+                      vErrors = [err471];
+                    } else {
+                      vErrors.push(err471);
+                    }
+                    errors++;
+                  }
+                  if (data186 < 0 || isNaN(data186)) {
+                    const err472 = { instancePath: instancePath + "/arc/tolerance/inch", schemaPath: "#/properties/arc/properties/tolerance/properties/inch/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err472];
+                    } else {
+                      vErrors.push(err472);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err473 = { instancePath: instancePath + "/arc/tolerance/inch", schemaPath: "#/properties/arc/properties/tolerance/properties/inch/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err473];
+                  } else {
+                    vErrors.push(err473);
+                  }
+                  errors++;
+                }
+              }
+              if (data184.relative !== void 0) {
+                let data187 = data184.relative;
+                if (typeof data187 == "number" && isFinite(data187)) {
+                  if (data187 > 0.01 || isNaN(data187)) {
+                    const err474 = { instancePath: instancePath + "/arc/tolerance/relative", schemaPath: "#/properties/arc/properties/tolerance/properties/relative/maximum", keyword: "maximum", params: { comparison: "<=", limit: 0.01 }, message: "must be <= 0.01" };
+                    if (vErrors === null) {
+                      vErrors = [err474];
+                    } else {
+                      vErrors.push(err474);
+                    }
+                    errors++;
+                  }
+                  if (data187 < 0 || isNaN(data187)) {
+                    const err475 = { instancePath: instancePath + "/arc/tolerance/relative", schemaPath: "#/properties/arc/properties/tolerance/properties/relative/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err475];
+                    } else {
+                      vErrors.push(err475);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err476 = { instancePath: instancePath + "/arc/tolerance/relative", schemaPath: "#/properties/arc/properties/tolerance/properties/relative/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err476];
+                  } else {
+                    vErrors.push(err476);
+                  }
+                  errors++;
+                }
+              }
+            } else {
+              const err477 = { instancePath: instancePath + "/arc/tolerance", schemaPath: "#/properties/arc/properties/tolerance/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err474];
+                vErrors = [err477];
               } else {
-                vErrors.push(err474);
+                vErrors.push(err477);
               }
               errors++;
             }
           }
-          if (data187.exact !== void 0) {
-            let data188 = data187.exact;
-            if (typeof data188 === "string") {
-              if (!pattern25.test(data188)) {
-                const err475 = { instancePath: instancePath + "/path/exact", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+          if (data167["chord-tolerance"] !== void 0) {
+            let data188 = data167["chord-tolerance"];
+            const _errs548 = errors;
+            let valid139 = false;
+            const _errs549 = errors;
+            if (typeof data188 == "number" && isFinite(data188)) {
+              if (data188 > 1e6 || isNaN(data188)) {
+                const err478 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                 if (vErrors === null) {
-                  vErrors = [err475];
+                  vErrors = [err478];
                 } else {
-                  vErrors.push(err475);
+                  vErrors.push(err478);
                 }
                 errors++;
               }
-            } else {
-              const err476 = { instancePath: instancePath + "/path/exact", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err476];
-              } else {
-                vErrors.push(err476);
-              }
-              errors++;
-            }
-          }
-          if (data187.stop !== void 0) {
-            let data189 = data187.stop;
-            if (typeof data189 === "string") {
-              if (!pattern25.test(data189)) {
-                const err477 = { instancePath: instancePath + "/path/stop", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err477];
-                } else {
-                  vErrors.push(err477);
-                }
-                errors++;
-              }
-            } else {
-              const err478 = { instancePath: instancePath + "/path/stop", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err478];
-              } else {
-                vErrors.push(err478);
-              }
-              errors++;
-            }
-          }
-          if (data187.blend !== void 0) {
-            let data190 = data187.blend;
-            if (typeof data190 === "string") {
-              if (!pattern25.test(data190)) {
-                const err479 = { instancePath: instancePath + "/path/blend", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+              if (data188 < -1e6 || isNaN(data188)) {
+                const err479 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                 if (vErrors === null) {
                   vErrors = [err479];
                 } else {
@@ -5982,7 +5991,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err480 = { instancePath: instancePath + "/path/blend", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err480 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
               if (vErrors === null) {
                 vErrors = [err480];
               } else {
@@ -5990,12 +5999,12 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data187["tolerance-word"] !== void 0) {
-            let data191 = data187["tolerance-word"];
-            if (typeof data191 === "string") {
-              if (!pattern21.test(data191)) {
-                const err481 = { instancePath: instancePath + "/path/tolerance-word", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
+            var _valid13 = _errs549 === errors;
+            valid139 = valid139 || _valid13;
+            const _errs551 = errors;
+            if (typeof data188 === "string") {
+              if (!pattern25.test(data188)) {
+                const err481 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                 if (vErrors === null) {
                   vErrors = [err481];
                 } else {
@@ -6004,7 +6013,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err482 = { instancePath: instancePath + "/path/tolerance-word", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err482 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err482];
               } else {
@@ -6012,113 +6021,21 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data187["look-ahead"] !== void 0) {
-            let data192 = data187["look-ahead"];
-            const _errs556 = errors;
-            let valid142 = false;
-            const _errs557 = errors;
-            if (typeof data192 !== "string") {
-              const err483 = { instancePath: instancePath + "/path/look-ahead", schemaPath: "#/properties/path/properties/look-ahead/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            var _valid13 = _errs551 === errors;
+            valid139 = valid139 || _valid13;
+            if (!valid139) {
+              const err483 = { instancePath: instancePath + "/arc/chord-tolerance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err483];
               } else {
                 vErrors.push(err483);
               }
               errors++;
-            }
-            if ("none" !== data192) {
-              const err484 = { instancePath: instancePath + "/path/look-ahead", schemaPath: "#/properties/path/properties/look-ahead/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err484];
-              } else {
-                vErrors.push(err484);
-              }
-              errors++;
-            }
-            var _valid12 = _errs557 === errors;
-            valid142 = valid142 || _valid12;
-            const _errs559 = errors;
-            if (data192 && typeof data192 == "object" && !Array.isArray(data192)) {
-              for (const key28 in data192) {
-                if (!(key28 === "on" || key28 === "off")) {
-                  const err485 = { instancePath: instancePath + "/path/look-ahead", schemaPath: "#/properties/path/properties/look-ahead/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key28 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err485];
-                  } else {
-                    vErrors.push(err485);
-                  }
-                  errors++;
-                }
-              }
-              if (data192.on !== void 0) {
-                let data193 = data192.on;
-                if (typeof data193 === "string") {
-                  if (!pattern25.test(data193)) {
-                    const err486 = { instancePath: instancePath + "/path/look-ahead/on", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err486];
-                    } else {
-                      vErrors.push(err486);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err487 = { instancePath: instancePath + "/path/look-ahead/on", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err487];
-                  } else {
-                    vErrors.push(err487);
-                  }
-                  errors++;
-                }
-              }
-              if (data192.off !== void 0) {
-                let data194 = data192.off;
-                if (typeof data194 === "string") {
-                  if (!pattern25.test(data194)) {
-                    const err488 = { instancePath: instancePath + "/path/look-ahead/off", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err488];
-                    } else {
-                      vErrors.push(err488);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err489 = { instancePath: instancePath + "/path/look-ahead/off", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err489];
-                  } else {
-                    vErrors.push(err489);
-                  }
-                  errors++;
-                }
-              }
             } else {
-              const err490 = { instancePath: instancePath + "/path/look-ahead", schemaPath: "#/properties/path/properties/look-ahead/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err490];
-              } else {
-                vErrors.push(err490);
-              }
-              errors++;
-            }
-            var _valid12 = _errs559 === errors;
-            valid142 = valid142 || _valid12;
-            if (!valid142) {
-              const err491 = { instancePath: instancePath + "/path/look-ahead", schemaPath: "#/properties/path/properties/look-ahead/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err491];
-              } else {
-                vErrors.push(err491);
-              }
-              errors++;
-            } else {
-              errors = _errs556;
+              errors = _errs548;
               if (vErrors !== null) {
-                if (_errs556) {
-                  vErrors.length = _errs556;
+                if (_errs548) {
+                  vErrors.length = _errs548;
                 } else {
                   vErrors = null;
                 }
@@ -6126,21 +6043,109 @@ var compiled = (() => {
             }
           }
         } else {
-          const err492 = { instancePath: instancePath + "/path", schemaPath: "#/properties/path/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err484 = { instancePath: instancePath + "/arc", schemaPath: "#/properties/arc/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err492];
+            vErrors = [err484];
           } else {
-            vErrors.push(err492);
+            vErrors.push(err484);
           }
           errors++;
         }
       }
-      if (data.feed !== void 0) {
-        let data195 = data.feed;
-        if (data195 && typeof data195 == "object" && !Array.isArray(data195)) {
-          for (const key29 in data195) {
-            if (!(key29 === "per-minute" || key29 === "per-revolution" || key29 === "inverse-time" || key29 === "inverse-time-unit")) {
-              const err493 = { instancePath: instancePath + "/feed", schemaPath: "#/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key29 }, message: "must NOT have additional properties" };
+      if (data.path !== void 0) {
+        let data189 = data.path;
+        if (data189 && typeof data189 == "object" && !Array.isArray(data189)) {
+          for (const key27 in data189) {
+            if (!(key27 === "exact" || key27 === "stop" || key27 === "blend" || key27 === "tolerance-word" || key27 === "look-ahead")) {
+              const err485 = { instancePath: instancePath + "/path", schemaPath: "#/properties/path/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key27 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err485];
+              } else {
+                vErrors.push(err485);
+              }
+              errors++;
+            }
+          }
+          if (data189.exact !== void 0) {
+            let data190 = data189.exact;
+            if (typeof data190 === "string") {
+              if (!pattern26.test(data190)) {
+                const err486 = { instancePath: instancePath + "/path/exact", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err486];
+                } else {
+                  vErrors.push(err486);
+                }
+                errors++;
+              }
+            } else {
+              const err487 = { instancePath: instancePath + "/path/exact", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err487];
+              } else {
+                vErrors.push(err487);
+              }
+              errors++;
+            }
+          }
+          if (data189.stop !== void 0) {
+            let data191 = data189.stop;
+            if (typeof data191 === "string") {
+              if (!pattern26.test(data191)) {
+                const err488 = { instancePath: instancePath + "/path/stop", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err488];
+                } else {
+                  vErrors.push(err488);
+                }
+                errors++;
+              }
+            } else {
+              const err489 = { instancePath: instancePath + "/path/stop", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err489];
+              } else {
+                vErrors.push(err489);
+              }
+              errors++;
+            }
+          }
+          if (data189.blend !== void 0) {
+            let data192 = data189.blend;
+            if (typeof data192 === "string") {
+              if (!pattern26.test(data192)) {
+                const err490 = { instancePath: instancePath + "/path/blend", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err490];
+                } else {
+                  vErrors.push(err490);
+                }
+                errors++;
+              }
+            } else {
+              const err491 = { instancePath: instancePath + "/path/blend", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err491];
+              } else {
+                vErrors.push(err491);
+              }
+              errors++;
+            }
+          }
+          if (data189["tolerance-word"] !== void 0) {
+            let data193 = data189["tolerance-word"];
+            if (typeof data193 === "string") {
+              if (!pattern22.test(data193)) {
+                const err492 = { instancePath: instancePath + "/path/tolerance-word", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
+                if (vErrors === null) {
+                  vErrors = [err492];
+                } else {
+                  vErrors.push(err492);
+                }
+                errors++;
+              }
+            } else {
+              const err493 = { instancePath: instancePath + "/path/tolerance-word", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err493];
               } else {
@@ -6149,20 +6154,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data195["per-minute"] !== void 0) {
-            let data196 = data195["per-minute"];
-            if (typeof data196 === "string") {
-              if (!pattern7.test(data196)) {
-                const err494 = { instancePath: instancePath + "/feed/per-minute", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err494];
-                } else {
-                  vErrors.push(err494);
-                }
-                errors++;
+          if (data189["look-ahead"] !== void 0) {
+            let data194 = data189["look-ahead"];
+            const _errs569 = errors;
+            let valid145 = false;
+            const _errs570 = errors;
+            if (typeof data194 !== "string") {
+              const err494 = { instancePath: instancePath + "/path/look-ahead", schemaPath: "#/properties/path/properties/look-ahead/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err494];
+              } else {
+                vErrors.push(err494);
               }
-            } else {
-              const err495 = { instancePath: instancePath + "/feed/per-minute", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+            if ("none" !== data194) {
+              const err495 = { instancePath: instancePath + "/path/look-ahead", schemaPath: "#/properties/path/properties/look-ahead/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err495];
               } else {
@@ -6170,64 +6177,67 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data195["per-revolution"] !== void 0) {
-            let data197 = data195["per-revolution"];
-            if (typeof data197 === "string") {
-              if (!pattern7.test(data197)) {
-                const err496 = { instancePath: instancePath + "/feed/per-revolution", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err496];
-                } else {
-                  vErrors.push(err496);
+            var _valid14 = _errs570 === errors;
+            valid145 = valid145 || _valid14;
+            const _errs572 = errors;
+            if (data194 && typeof data194 == "object" && !Array.isArray(data194)) {
+              for (const key28 in data194) {
+                if (!(key28 === "on" || key28 === "off")) {
+                  const err496 = { instancePath: instancePath + "/path/look-ahead", schemaPath: "#/properties/path/properties/look-ahead/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key28 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err496];
+                  } else {
+                    vErrors.push(err496);
+                  }
+                  errors++;
                 }
-                errors++;
+              }
+              if (data194.on !== void 0) {
+                let data195 = data194.on;
+                if (typeof data195 === "string") {
+                  if (!pattern26.test(data195)) {
+                    const err497 = { instancePath: instancePath + "/path/look-ahead/on", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err497];
+                    } else {
+                      vErrors.push(err497);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err498 = { instancePath: instancePath + "/path/look-ahead/on", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err498];
+                  } else {
+                    vErrors.push(err498);
+                  }
+                  errors++;
+                }
+              }
+              if (data194.off !== void 0) {
+                let data196 = data194.off;
+                if (typeof data196 === "string") {
+                  if (!pattern26.test(data196)) {
+                    const err499 = { instancePath: instancePath + "/path/look-ahead/off", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err499];
+                    } else {
+                      vErrors.push(err499);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err500 = { instancePath: instancePath + "/path/look-ahead/off", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err500];
+                  } else {
+                    vErrors.push(err500);
+                  }
+                  errors++;
+                }
               }
             } else {
-              const err497 = { instancePath: instancePath + "/feed/per-revolution", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err497];
-              } else {
-                vErrors.push(err497);
-              }
-              errors++;
-            }
-          }
-          if (data195["inverse-time"] !== void 0) {
-            let data198 = data195["inverse-time"];
-            if (typeof data198 === "string") {
-              if (!pattern7.test(data198)) {
-                const err498 = { instancePath: instancePath + "/feed/inverse-time", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err498];
-                } else {
-                  vErrors.push(err498);
-                }
-                errors++;
-              }
-            } else {
-              const err499 = { instancePath: instancePath + "/feed/inverse-time", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err499];
-              } else {
-                vErrors.push(err499);
-              }
-              errors++;
-            }
-          }
-          if (data195["inverse-time-unit"] !== void 0) {
-            let data199 = data195["inverse-time-unit"];
-            if (typeof data199 !== "string") {
-              const err500 = { instancePath: instancePath + "/feed/inverse-time-unit", schemaPath: "#/properties/feed/properties/inverse-time-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err500];
-              } else {
-                vErrors.push(err500);
-              }
-              errors++;
-            }
-            if (!(data199 === "per-minute" || data199 === "per-second")) {
-              const err501 = { instancePath: instancePath + "/feed/inverse-time-unit", schemaPath: "#/properties/feed/properties/inverse-time-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.feed.properties["inverse-time-unit"].enum }, message: "must be equal to one of the allowed values" };
+              const err501 = { instancePath: instancePath + "/path/look-ahead", schemaPath: "#/properties/path/properties/look-ahead/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err501];
               } else {
@@ -6235,338 +6245,21 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-        } else {
-          const err502 = { instancePath: instancePath + "/feed", schemaPath: "#/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err502];
-          } else {
-            vErrors.push(err502);
-          }
-          errors++;
-        }
-      }
-      if (data.dwell !== void 0) {
-        let data200 = data.dwell;
-        if (data200 && typeof data200 == "object" && !Array.isArray(data200)) {
-          for (const key30 in data200) {
-            if (!(key30 === "code" || key30 === "word" || key30 === "unit")) {
-              const err503 = { instancePath: instancePath + "/dwell", schemaPath: "#/properties/dwell/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key30 }, message: "must NOT have additional properties" };
+            var _valid14 = _errs572 === errors;
+            valid145 = valid145 || _valid14;
+            if (!valid145) {
+              const err502 = { instancePath: instancePath + "/path/look-ahead", schemaPath: "#/properties/path/properties/look-ahead/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
-                vErrors = [err503];
+                vErrors = [err502];
               } else {
-                vErrors.push(err503);
-              }
-              errors++;
-            }
-          }
-          if (data200.code !== void 0) {
-            let data201 = data200.code;
-            if (typeof data201 === "string") {
-              if (!pattern7.test(data201)) {
-                const err504 = { instancePath: instancePath + "/dwell/code", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err504];
-                } else {
-                  vErrors.push(err504);
-                }
-                errors++;
-              }
-            } else {
-              const err505 = { instancePath: instancePath + "/dwell/code", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err505];
-              } else {
-                vErrors.push(err505);
-              }
-              errors++;
-            }
-          }
-          if (data200.word !== void 0) {
-            let data202 = data200.word;
-            if (typeof data202 === "string") {
-              if (!pattern6.test(data202)) {
-                const err506 = { instancePath: instancePath + "/dwell/word", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
-                if (vErrors === null) {
-                  vErrors = [err506];
-                } else {
-                  vErrors.push(err506);
-                }
-                errors++;
-              }
-            } else {
-              const err507 = { instancePath: instancePath + "/dwell/word", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err507];
-              } else {
-                vErrors.push(err507);
-              }
-              errors++;
-            }
-          }
-          if (data200.unit !== void 0) {
-            let data203 = data200.unit;
-            if (typeof data203 !== "string") {
-              const err508 = { instancePath: instancePath + "/dwell/unit", schemaPath: "#/properties/dwell/properties/unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err508];
-              } else {
-                vErrors.push(err508);
-              }
-              errors++;
-            }
-            if (!(data203 === "s" || data203 === "ms")) {
-              const err509 = { instancePath: instancePath + "/dwell/unit", schemaPath: "#/properties/dwell/properties/unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.dwell.properties.unit.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err509];
-              } else {
-                vErrors.push(err509);
-              }
-              errors++;
-            }
-          }
-        } else {
-          const err510 = { instancePath: instancePath + "/dwell", schemaPath: "#/properties/dwell/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err510];
-          } else {
-            vErrors.push(err510);
-          }
-          errors++;
-        }
-      }
-      if (data.compensation !== void 0) {
-        let data204 = data.compensation;
-        const _errs594 = errors;
-        let valid153 = false;
-        const _errs595 = errors;
-        if (typeof data204 !== "string") {
-          const err511 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-          if (vErrors === null) {
-            vErrors = [err511];
-          } else {
-            vErrors.push(err511);
-          }
-          errors++;
-        }
-        if ("none" !== data204) {
-          const err512 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
-          if (vErrors === null) {
-            vErrors = [err512];
-          } else {
-            vErrors.push(err512);
-          }
-          errors++;
-        }
-        var _valid13 = _errs595 === errors;
-        valid153 = valid153 || _valid13;
-        const _errs597 = errors;
-        if (data204 && typeof data204 == "object" && !Array.isArray(data204)) {
-          for (const key31 in data204) {
-            if (!(key31 === "off" || key31 === "left" || key31 === "right" || key31 === "word" || key31 === "corner-feed")) {
-              const err513 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key31 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err513];
-              } else {
-                vErrors.push(err513);
-              }
-              errors++;
-            }
-          }
-          if (data204.off !== void 0) {
-            let data205 = data204.off;
-            if (typeof data205 === "string") {
-              if (!pattern7.test(data205)) {
-                const err514 = { instancePath: instancePath + "/compensation/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err514];
-                } else {
-                  vErrors.push(err514);
-                }
-                errors++;
-              }
-            } else {
-              const err515 = { instancePath: instancePath + "/compensation/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err515];
-              } else {
-                vErrors.push(err515);
-              }
-              errors++;
-            }
-          }
-          if (data204.left !== void 0) {
-            let data206 = data204.left;
-            if (typeof data206 === "string") {
-              if (!pattern7.test(data206)) {
-                const err516 = { instancePath: instancePath + "/compensation/left", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err516];
-                } else {
-                  vErrors.push(err516);
-                }
-                errors++;
-              }
-            } else {
-              const err517 = { instancePath: instancePath + "/compensation/left", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err517];
-              } else {
-                vErrors.push(err517);
-              }
-              errors++;
-            }
-          }
-          if (data204.right !== void 0) {
-            let data207 = data204.right;
-            if (typeof data207 === "string") {
-              if (!pattern7.test(data207)) {
-                const err518 = { instancePath: instancePath + "/compensation/right", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err518];
-                } else {
-                  vErrors.push(err518);
-                }
-                errors++;
-              }
-            } else {
-              const err519 = { instancePath: instancePath + "/compensation/right", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err519];
-              } else {
-                vErrors.push(err519);
-              }
-              errors++;
-            }
-          }
-          if (data204.word !== void 0) {
-            let data208 = data204.word;
-            if (typeof data208 === "string") {
-              if (!pattern21.test(data208)) {
-                const err520 = { instancePath: instancePath + "/compensation/word", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
-                if (vErrors === null) {
-                  vErrors = [err520];
-                } else {
-                  vErrors.push(err520);
-                }
-                errors++;
-              }
-            } else {
-              const err521 = { instancePath: instancePath + "/compensation/word", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err521];
-              } else {
-                vErrors.push(err521);
-              }
-              errors++;
-            }
-          }
-          if (data204["corner-feed"] !== void 0) {
-            let data209 = data204["corner-feed"];
-            const _errs613 = errors;
-            let valid159 = false;
-            const _errs614 = errors;
-            if (typeof data209 !== "string") {
-              const err522 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err522];
-              } else {
-                vErrors.push(err522);
-              }
-              errors++;
-            }
-            if ("none" !== data209) {
-              const err523 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err523];
-              } else {
-                vErrors.push(err523);
-              }
-              errors++;
-            }
-            var _valid14 = _errs614 === errors;
-            valid159 = valid159 || _valid14;
-            const _errs616 = errors;
-            if (data209 && typeof data209 == "object" && !Array.isArray(data209)) {
-              for (const key32 in data209) {
-                if (!(key32 === "on" || key32 === "off")) {
-                  const err524 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err524];
-                  } else {
-                    vErrors.push(err524);
-                  }
-                  errors++;
-                }
-              }
-              if (data209.on !== void 0) {
-                let data210 = data209.on;
-                if (typeof data210 === "string") {
-                  if (!pattern25.test(data210)) {
-                    const err525 = { instancePath: instancePath + "/compensation/corner-feed/on", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err525];
-                    } else {
-                      vErrors.push(err525);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err526 = { instancePath: instancePath + "/compensation/corner-feed/on", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err526];
-                  } else {
-                    vErrors.push(err526);
-                  }
-                  errors++;
-                }
-              }
-              if (data209.off !== void 0) {
-                let data211 = data209.off;
-                if (typeof data211 === "string") {
-                  if (!pattern25.test(data211)) {
-                    const err527 = { instancePath: instancePath + "/compensation/corner-feed/off", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err527];
-                    } else {
-                      vErrors.push(err527);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err528 = { instancePath: instancePath + "/compensation/corner-feed/off", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err528];
-                  } else {
-                    vErrors.push(err528);
-                  }
-                  errors++;
-                }
-              }
-            } else {
-              const err529 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err529];
-              } else {
-                vErrors.push(err529);
-              }
-              errors++;
-            }
-            var _valid14 = _errs616 === errors;
-            valid159 = valid159 || _valid14;
-            if (!valid159) {
-              const err530 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err530];
-              } else {
-                vErrors.push(err530);
+                vErrors.push(err502);
               }
               errors++;
             } else {
-              errors = _errs613;
+              errors = _errs569;
               if (vErrors !== null) {
-                if (_errs613) {
-                  vErrors.length = _errs613;
+                if (_errs569) {
+                  vErrors.length = _errs569;
                 } else {
                   vErrors = null;
                 }
@@ -6574,141 +6267,455 @@ var compiled = (() => {
             }
           }
         } else {
-          const err531 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err503 = { instancePath: instancePath + "/path", schemaPath: "#/properties/path/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err531];
+            vErrors = [err503];
           } else {
-            vErrors.push(err531);
+            vErrors.push(err503);
           }
           errors++;
-        }
-        var _valid13 = _errs597 === errors;
-        valid153 = valid153 || _valid13;
-        if (!valid153) {
-          const err532 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-          if (vErrors === null) {
-            vErrors = [err532];
-          } else {
-            vErrors.push(err532);
-          }
-          errors++;
-        } else {
-          errors = _errs594;
-          if (vErrors !== null) {
-            if (_errs594) {
-              vErrors.length = _errs594;
-            } else {
-              vErrors = null;
-            }
-          }
         }
       }
-      if (data["length-offset"] !== void 0) {
-        let data212 = data["length-offset"];
-        const _errs626 = errors;
-        let valid163 = false;
-        const _errs627 = errors;
-        if (typeof data212 !== "string") {
-          const err533 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+      if (data.feed !== void 0) {
+        let data197 = data.feed;
+        if (data197 && typeof data197 == "object" && !Array.isArray(data197)) {
+          for (const key29 in data197) {
+            if (!(key29 === "per-minute" || key29 === "per-revolution" || key29 === "inverse-time" || key29 === "inverse-time-unit")) {
+              const err504 = { instancePath: instancePath + "/feed", schemaPath: "#/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key29 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err504];
+              } else {
+                vErrors.push(err504);
+              }
+              errors++;
+            }
+          }
+          if (data197["per-minute"] !== void 0) {
+            let data198 = data197["per-minute"];
+            if (typeof data198 === "string") {
+              if (!pattern7.test(data198)) {
+                const err505 = { instancePath: instancePath + "/feed/per-minute", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err505];
+                } else {
+                  vErrors.push(err505);
+                }
+                errors++;
+              }
+            } else {
+              const err506 = { instancePath: instancePath + "/feed/per-minute", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err506];
+              } else {
+                vErrors.push(err506);
+              }
+              errors++;
+            }
+          }
+          if (data197["per-revolution"] !== void 0) {
+            let data199 = data197["per-revolution"];
+            if (typeof data199 === "string") {
+              if (!pattern7.test(data199)) {
+                const err507 = { instancePath: instancePath + "/feed/per-revolution", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err507];
+                } else {
+                  vErrors.push(err507);
+                }
+                errors++;
+              }
+            } else {
+              const err508 = { instancePath: instancePath + "/feed/per-revolution", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err508];
+              } else {
+                vErrors.push(err508);
+              }
+              errors++;
+            }
+          }
+          if (data197["inverse-time"] !== void 0) {
+            let data200 = data197["inverse-time"];
+            if (typeof data200 === "string") {
+              if (!pattern7.test(data200)) {
+                const err509 = { instancePath: instancePath + "/feed/inverse-time", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err509];
+                } else {
+                  vErrors.push(err509);
+                }
+                errors++;
+              }
+            } else {
+              const err510 = { instancePath: instancePath + "/feed/inverse-time", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err510];
+              } else {
+                vErrors.push(err510);
+              }
+              errors++;
+            }
+          }
+          if (data197["inverse-time-unit"] !== void 0) {
+            let data201 = data197["inverse-time-unit"];
+            if (typeof data201 !== "string") {
+              const err511 = { instancePath: instancePath + "/feed/inverse-time-unit", schemaPath: "#/properties/feed/properties/inverse-time-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err511];
+              } else {
+                vErrors.push(err511);
+              }
+              errors++;
+            }
+            if (!(data201 === "per-minute" || data201 === "per-second")) {
+              const err512 = { instancePath: instancePath + "/feed/inverse-time-unit", schemaPath: "#/properties/feed/properties/inverse-time-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.feed.properties["inverse-time-unit"].enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err512];
+              } else {
+                vErrors.push(err512);
+              }
+              errors++;
+            }
+          }
+        } else {
+          const err513 = { instancePath: instancePath + "/feed", schemaPath: "#/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err533];
+            vErrors = [err513];
           } else {
-            vErrors.push(err533);
+            vErrors.push(err513);
           }
           errors++;
         }
-        if ("none" !== data212) {
-          const err534 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+      }
+      if (data.dwell !== void 0) {
+        let data202 = data.dwell;
+        if (data202 && typeof data202 == "object" && !Array.isArray(data202)) {
+          for (const key30 in data202) {
+            if (!(key30 === "code" || key30 === "word" || key30 === "unit")) {
+              const err514 = { instancePath: instancePath + "/dwell", schemaPath: "#/properties/dwell/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key30 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err514];
+              } else {
+                vErrors.push(err514);
+              }
+              errors++;
+            }
+          }
+          if (data202.code !== void 0) {
+            let data203 = data202.code;
+            if (typeof data203 === "string") {
+              if (!pattern7.test(data203)) {
+                const err515 = { instancePath: instancePath + "/dwell/code", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err515];
+                } else {
+                  vErrors.push(err515);
+                }
+                errors++;
+              }
+            } else {
+              const err516 = { instancePath: instancePath + "/dwell/code", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err516];
+              } else {
+                vErrors.push(err516);
+              }
+              errors++;
+            }
+          }
+          if (data202.word !== void 0) {
+            let data204 = data202.word;
+            if (typeof data204 === "string") {
+              if (!pattern6.test(data204)) {
+                const err517 = { instancePath: instancePath + "/dwell/word", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                if (vErrors === null) {
+                  vErrors = [err517];
+                } else {
+                  vErrors.push(err517);
+                }
+                errors++;
+              }
+            } else {
+              const err518 = { instancePath: instancePath + "/dwell/word", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err518];
+              } else {
+                vErrors.push(err518);
+              }
+              errors++;
+            }
+          }
+          if (data202.unit !== void 0) {
+            let data205 = data202.unit;
+            if (typeof data205 !== "string") {
+              const err519 = { instancePath: instancePath + "/dwell/unit", schemaPath: "#/properties/dwell/properties/unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err519];
+              } else {
+                vErrors.push(err519);
+              }
+              errors++;
+            }
+            if (!(data205 === "s" || data205 === "ms")) {
+              const err520 = { instancePath: instancePath + "/dwell/unit", schemaPath: "#/properties/dwell/properties/unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.dwell.properties.unit.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err520];
+              } else {
+                vErrors.push(err520);
+              }
+              errors++;
+            }
+          }
+        } else {
+          const err521 = { instancePath: instancePath + "/dwell", schemaPath: "#/properties/dwell/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err534];
+            vErrors = [err521];
           } else {
-            vErrors.push(err534);
+            vErrors.push(err521);
           }
           errors++;
         }
-        var _valid15 = _errs627 === errors;
-        valid163 = valid163 || _valid15;
-        const _errs629 = errors;
-        if (data212 && typeof data212 == "object" && !Array.isArray(data212)) {
-          for (const key33 in data212) {
-            if (!(key33 === "on" || key33 === "off" || key33 === "word")) {
-              const err535 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 }, message: "must NOT have additional properties" };
+      }
+      if (data.compensation !== void 0) {
+        let data206 = data.compensation;
+        const _errs607 = errors;
+        let valid156 = false;
+        const _errs608 = errors;
+        if (typeof data206 !== "string") {
+          const err522 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (vErrors === null) {
+            vErrors = [err522];
+          } else {
+            vErrors.push(err522);
+          }
+          errors++;
+        }
+        if ("none" !== data206) {
+          const err523 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          if (vErrors === null) {
+            vErrors = [err523];
+          } else {
+            vErrors.push(err523);
+          }
+          errors++;
+        }
+        var _valid15 = _errs608 === errors;
+        valid156 = valid156 || _valid15;
+        const _errs610 = errors;
+        if (data206 && typeof data206 == "object" && !Array.isArray(data206)) {
+          for (const key31 in data206) {
+            if (!(key31 === "off" || key31 === "left" || key31 === "right" || key31 === "word" || key31 === "corner-feed")) {
+              const err524 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key31 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err535];
+                vErrors = [err524];
               } else {
-                vErrors.push(err535);
+                vErrors.push(err524);
               }
               errors++;
             }
           }
-          if (data212.on !== void 0) {
-            let data213 = data212.on;
-            if (typeof data213 === "string") {
-              if (!pattern7.test(data213)) {
-                const err536 = { instancePath: instancePath + "/length-offset/on", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data206.off !== void 0) {
+            let data207 = data206.off;
+            if (typeof data207 === "string") {
+              if (!pattern7.test(data207)) {
+                const err525 = { instancePath: instancePath + "/compensation/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err536];
+                  vErrors = [err525];
                 } else {
-                  vErrors.push(err536);
+                  vErrors.push(err525);
                 }
                 errors++;
               }
             } else {
-              const err537 = { instancePath: instancePath + "/length-offset/on", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err526 = { instancePath: instancePath + "/compensation/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err537];
+                vErrors = [err526];
               } else {
-                vErrors.push(err537);
+                vErrors.push(err526);
               }
               errors++;
             }
           }
-          if (data212.off !== void 0) {
-            let data214 = data212.off;
-            if (typeof data214 === "string") {
-              if (!pattern7.test(data214)) {
-                const err538 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data206.left !== void 0) {
+            let data208 = data206.left;
+            if (typeof data208 === "string") {
+              if (!pattern7.test(data208)) {
+                const err527 = { instancePath: instancePath + "/compensation/left", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err538];
+                  vErrors = [err527];
                 } else {
-                  vErrors.push(err538);
+                  vErrors.push(err527);
                 }
                 errors++;
               }
             } else {
-              const err539 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err528 = { instancePath: instancePath + "/compensation/left", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err539];
+                vErrors = [err528];
               } else {
-                vErrors.push(err539);
+                vErrors.push(err528);
               }
               errors++;
             }
           }
-          if (data212.word !== void 0) {
-            let data215 = data212.word;
-            if (typeof data215 === "string") {
-              if (!pattern6.test(data215)) {
-                const err540 = { instancePath: instancePath + "/length-offset/word", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+          if (data206.right !== void 0) {
+            let data209 = data206.right;
+            if (typeof data209 === "string") {
+              if (!pattern7.test(data209)) {
+                const err529 = { instancePath: instancePath + "/compensation/right", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err540];
+                  vErrors = [err529];
                 } else {
-                  vErrors.push(err540);
+                  vErrors.push(err529);
                 }
                 errors++;
               }
             } else {
-              const err541 = { instancePath: instancePath + "/length-offset/word", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err530 = { instancePath: instancePath + "/compensation/right", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err530];
+              } else {
+                vErrors.push(err530);
+              }
+              errors++;
+            }
+          }
+          if (data206.word !== void 0) {
+            let data210 = data206.word;
+            if (typeof data210 === "string") {
+              if (!pattern22.test(data210)) {
+                const err531 = { instancePath: instancePath + "/compensation/word", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
+                if (vErrors === null) {
+                  vErrors = [err531];
+                } else {
+                  vErrors.push(err531);
+                }
+                errors++;
+              }
+            } else {
+              const err532 = { instancePath: instancePath + "/compensation/word", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err532];
+              } else {
+                vErrors.push(err532);
+              }
+              errors++;
+            }
+          }
+          if (data206["corner-feed"] !== void 0) {
+            let data211 = data206["corner-feed"];
+            const _errs626 = errors;
+            let valid162 = false;
+            const _errs627 = errors;
+            if (typeof data211 !== "string") {
+              const err533 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err533];
+              } else {
+                vErrors.push(err533);
+              }
+              errors++;
+            }
+            if ("none" !== data211) {
+              const err534 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err534];
+              } else {
+                vErrors.push(err534);
+              }
+              errors++;
+            }
+            var _valid16 = _errs627 === errors;
+            valid162 = valid162 || _valid16;
+            const _errs629 = errors;
+            if (data211 && typeof data211 == "object" && !Array.isArray(data211)) {
+              for (const key32 in data211) {
+                if (!(key32 === "on" || key32 === "off")) {
+                  const err535 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err535];
+                  } else {
+                    vErrors.push(err535);
+                  }
+                  errors++;
+                }
+              }
+              if (data211.on !== void 0) {
+                let data212 = data211.on;
+                if (typeof data212 === "string") {
+                  if (!pattern26.test(data212)) {
+                    const err536 = { instancePath: instancePath + "/compensation/corner-feed/on", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err536];
+                    } else {
+                      vErrors.push(err536);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err537 = { instancePath: instancePath + "/compensation/corner-feed/on", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err537];
+                  } else {
+                    vErrors.push(err537);
+                  }
+                  errors++;
+                }
+              }
+              if (data211.off !== void 0) {
+                let data213 = data211.off;
+                if (typeof data213 === "string") {
+                  if (!pattern26.test(data213)) {
+                    const err538 = { instancePath: instancePath + "/compensation/corner-feed/off", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err538];
+                    } else {
+                      vErrors.push(err538);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err539 = { instancePath: instancePath + "/compensation/corner-feed/off", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err539];
+                  } else {
+                    vErrors.push(err539);
+                  }
+                  errors++;
+                }
+              }
+            } else {
+              const err540 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err540];
+              } else {
+                vErrors.push(err540);
+              }
+              errors++;
+            }
+            var _valid16 = _errs629 === errors;
+            valid162 = valid162 || _valid16;
+            if (!valid162) {
+              const err541 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err541];
               } else {
                 vErrors.push(err541);
               }
               errors++;
+            } else {
+              errors = _errs626;
+              if (vErrors !== null) {
+                if (_errs626) {
+                  vErrors.length = _errs626;
+                } else {
+                  vErrors = null;
+                }
+              }
             }
           }
         } else {
-          const err542 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err542 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
             vErrors = [err542];
           } else {
@@ -6716,10 +6723,10 @@ var compiled = (() => {
           }
           errors++;
         }
-        var _valid15 = _errs629 === errors;
-        valid163 = valid163 || _valid15;
-        if (!valid163) {
-          const err543 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+        var _valid15 = _errs610 === errors;
+        valid156 = valid156 || _valid15;
+        if (!valid156) {
+          const err543 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
           if (vErrors === null) {
             vErrors = [err543];
           } else {
@@ -6727,23 +6734,23 @@ var compiled = (() => {
           }
           errors++;
         } else {
-          errors = _errs626;
+          errors = _errs607;
           if (vErrors !== null) {
-            if (_errs626) {
-              vErrors.length = _errs626;
+            if (_errs607) {
+              vErrors.length = _errs607;
             } else {
               vErrors = null;
             }
           }
         }
       }
-      if (data["work-offset"] !== void 0) {
-        let data216 = data["work-offset"];
-        const _errs642 = errors;
-        let valid168 = false;
-        const _errs643 = errors;
-        if (typeof data216 !== "string") {
-          const err544 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+      if (data["length-offset"] !== void 0) {
+        let data214 = data["length-offset"];
+        const _errs639 = errors;
+        let valid166 = false;
+        const _errs640 = errors;
+        if (typeof data214 !== "string") {
+          const err544 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
           if (vErrors === null) {
             vErrors = [err544];
           } else {
@@ -6751,8 +6758,8 @@ var compiled = (() => {
           }
           errors++;
         }
-        if ("none" !== data216) {
-          const err545 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+        if ("none" !== data214) {
+          const err545 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
           if (vErrors === null) {
             vErrors = [err545];
           } else {
@@ -6760,95 +6767,89 @@ var compiled = (() => {
           }
           errors++;
         }
-        var _valid16 = _errs643 === errors;
-        valid168 = valid168 || _valid16;
-        const _errs645 = errors;
-        if (Array.isArray(data216)) {
-          if (data216.length > 9) {
-            const err546 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 9 }, message: "must NOT have more than 9 items" };
-            if (vErrors === null) {
-              vErrors = [err546];
-            } else {
-              vErrors.push(err546);
+        var _valid17 = _errs640 === errors;
+        valid166 = valid166 || _valid17;
+        const _errs642 = errors;
+        if (data214 && typeof data214 == "object" && !Array.isArray(data214)) {
+          for (const key33 in data214) {
+            if (!(key33 === "on" || key33 === "off" || key33 === "word")) {
+              const err546 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err546];
+              } else {
+                vErrors.push(err546);
+              }
+              errors++;
             }
-            errors++;
           }
-          if (data216.length < 1) {
-            const err547 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
-            if (vErrors === null) {
-              vErrors = [err547];
-            } else {
-              vErrors.push(err547);
-            }
-            errors++;
-          }
-          const len3 = data216.length;
-          for (let i5 = 0; i5 < len3; i5++) {
-            let data217 = data216[i5];
-            if (typeof data217 === "string") {
-              if (!pattern25.test(data217)) {
-                const err548 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+          if (data214.on !== void 0) {
+            let data215 = data214.on;
+            if (typeof data215 === "string") {
+              if (!pattern7.test(data215)) {
+                const err547 = { instancePath: instancePath + "/length-offset/on", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err548];
+                  vErrors = [err547];
                 } else {
-                  vErrors.push(err548);
+                  vErrors.push(err547);
                 }
                 errors++;
               }
             } else {
-              const err549 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err548 = { instancePath: instancePath + "/length-offset/on", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err549];
+                vErrors = [err548];
               } else {
-                vErrors.push(err549);
+                vErrors.push(err548);
+              }
+              errors++;
+            }
+          }
+          if (data214.off !== void 0) {
+            let data216 = data214.off;
+            if (typeof data216 === "string") {
+              if (!pattern7.test(data216)) {
+                const err549 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err549];
+                } else {
+                  vErrors.push(err549);
+                }
+                errors++;
+              }
+            } else {
+              const err550 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err550];
+              } else {
+                vErrors.push(err550);
+              }
+              errors++;
+            }
+          }
+          if (data214.word !== void 0) {
+            let data217 = data214.word;
+            if (typeof data217 === "string") {
+              if (!pattern6.test(data217)) {
+                const err551 = { instancePath: instancePath + "/length-offset/word", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                if (vErrors === null) {
+                  vErrors = [err551];
+                } else {
+                  vErrors.push(err551);
+                }
+                errors++;
+              }
+            } else {
+              const err552 = { instancePath: instancePath + "/length-offset/word", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err552];
+              } else {
+                vErrors.push(err552);
               }
               errors++;
             }
           }
         } else {
-          const err550 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-          if (vErrors === null) {
-            vErrors = [err550];
-          } else {
-            vErrors.push(err550);
-          }
-          errors++;
-        }
-        var _valid16 = _errs645 === errors;
-        valid168 = valid168 || _valid16;
-        if (!valid168) {
-          const err551 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-          if (vErrors === null) {
-            vErrors = [err551];
-          } else {
-            vErrors.push(err551);
-          }
-          errors++;
-        } else {
-          errors = _errs642;
-          if (vErrors !== null) {
-            if (_errs642) {
-              vErrors.length = _errs642;
-            } else {
-              vErrors = null;
-            }
-          }
-        }
-      }
-      if (data["machine-move"] !== void 0) {
-        let data218 = data["machine-move"];
-        if (typeof data218 === "string") {
-          if (!pattern25.test(data218)) {
-            const err552 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
-            if (vErrors === null) {
-              vErrors = [err552];
-            } else {
-              vErrors.push(err552);
-            }
-            errors++;
-          }
-        } else {
-          const err553 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          const err553 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
             vErrors = [err553];
           } else {
@@ -6856,21 +6857,34 @@ var compiled = (() => {
           }
           errors++;
         }
-      }
-      if (data["reference-return"] !== void 0) {
-        let data219 = data["reference-return"];
-        if (typeof data219 === "string") {
-          if (!pattern25.test(data219)) {
-            const err554 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
-            if (vErrors === null) {
-              vErrors = [err554];
-            } else {
-              vErrors.push(err554);
-            }
-            errors++;
+        var _valid17 = _errs642 === errors;
+        valid166 = valid166 || _valid17;
+        if (!valid166) {
+          const err554 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+          if (vErrors === null) {
+            vErrors = [err554];
+          } else {
+            vErrors.push(err554);
           }
+          errors++;
         } else {
-          const err555 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          errors = _errs639;
+          if (vErrors !== null) {
+            if (_errs639) {
+              vErrors.length = _errs639;
+            } else {
+              vErrors = null;
+            }
+          }
+        }
+      }
+      if (data["work-offset"] !== void 0) {
+        let data218 = data["work-offset"];
+        const _errs655 = errors;
+        let valid171 = false;
+        const _errs656 = errors;
+        if (typeof data218 !== "string") {
+          const err555 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
           if (vErrors === null) {
             vErrors = [err555];
           } else {
@@ -6878,48 +6892,43 @@ var compiled = (() => {
           }
           errors++;
         }
-      }
-      if (data.cancel !== void 0) {
-        let data220 = data.cancel;
-        if (data220 && typeof data220 == "object" && !Array.isArray(data220)) {
-          for (const key34 in data220) {
-            if (!(key34 === "cycles" || key34 === "local-shift" || key34 === "rotation" || key34 === "scale" || key34 === "overrides")) {
-              const err556 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err556];
-              } else {
-                vErrors.push(err556);
-              }
-              errors++;
-            }
+        if ("none" !== data218) {
+          const err556 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          if (vErrors === null) {
+            vErrors = [err556];
+          } else {
+            vErrors.push(err556);
           }
-          if (data220.cycles !== void 0) {
-            let data221 = data220.cycles;
-            if (typeof data221 === "string") {
-              if (!pattern7.test(data221)) {
-                const err557 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err557];
-                } else {
-                  vErrors.push(err557);
-                }
-                errors++;
-              }
+          errors++;
+        }
+        var _valid18 = _errs656 === errors;
+        valid171 = valid171 || _valid18;
+        const _errs658 = errors;
+        if (Array.isArray(data218)) {
+          if (data218.length > 9) {
+            const err557 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 9 }, message: "must NOT have more than 9 items" };
+            if (vErrors === null) {
+              vErrors = [err557];
             } else {
-              const err558 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err558];
-              } else {
-                vErrors.push(err558);
-              }
-              errors++;
+              vErrors.push(err557);
             }
+            errors++;
           }
-          if (data220["local-shift"] !== void 0) {
-            let data222 = data220["local-shift"];
-            if (typeof data222 === "string") {
-              if (!pattern7.test(data222)) {
-                const err559 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data218.length < 1) {
+            const err558 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+            if (vErrors === null) {
+              vErrors = [err558];
+            } else {
+              vErrors.push(err558);
+            }
+            errors++;
+          }
+          const len3 = data218.length;
+          for (let i5 = 0; i5 < len3; i5++) {
+            let data219 = data218[i5];
+            if (typeof data219 === "string") {
+              if (!pattern26.test(data219)) {
+                const err559 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
                 if (vErrors === null) {
                   vErrors = [err559];
                 } else {
@@ -6928,7 +6937,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err560 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err560 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err560];
               } else {
@@ -6937,469 +6946,478 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data220.rotation !== void 0) {
-            let data223 = data220.rotation;
+        } else {
+          const err561 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+          if (vErrors === null) {
+            vErrors = [err561];
+          } else {
+            vErrors.push(err561);
+          }
+          errors++;
+        }
+        var _valid18 = _errs658 === errors;
+        valid171 = valid171 || _valid18;
+        if (!valid171) {
+          const err562 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+          if (vErrors === null) {
+            vErrors = [err562];
+          } else {
+            vErrors.push(err562);
+          }
+          errors++;
+        } else {
+          errors = _errs655;
+          if (vErrors !== null) {
+            if (_errs655) {
+              vErrors.length = _errs655;
+            } else {
+              vErrors = null;
+            }
+          }
+        }
+      }
+      if (data["machine-move"] !== void 0) {
+        let data220 = data["machine-move"];
+        if (typeof data220 === "string") {
+          if (!pattern26.test(data220)) {
+            const err563 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+            if (vErrors === null) {
+              vErrors = [err563];
+            } else {
+              vErrors.push(err563);
+            }
+            errors++;
+          }
+        } else {
+          const err564 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (vErrors === null) {
+            vErrors = [err564];
+          } else {
+            vErrors.push(err564);
+          }
+          errors++;
+        }
+      }
+      if (data["reference-return"] !== void 0) {
+        let data221 = data["reference-return"];
+        if (typeof data221 === "string") {
+          if (!pattern26.test(data221)) {
+            const err565 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+            if (vErrors === null) {
+              vErrors = [err565];
+            } else {
+              vErrors.push(err565);
+            }
+            errors++;
+          }
+        } else {
+          const err566 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (vErrors === null) {
+            vErrors = [err566];
+          } else {
+            vErrors.push(err566);
+          }
+          errors++;
+        }
+      }
+      if (data.cancel !== void 0) {
+        let data222 = data.cancel;
+        if (data222 && typeof data222 == "object" && !Array.isArray(data222)) {
+          for (const key34 in data222) {
+            if (!(key34 === "cycles" || key34 === "local-shift" || key34 === "rotation" || key34 === "scale" || key34 === "overrides")) {
+              const err567 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err567];
+              } else {
+                vErrors.push(err567);
+              }
+              errors++;
+            }
+          }
+          if (data222.cycles !== void 0) {
+            let data223 = data222.cycles;
             if (typeof data223 === "string") {
               if (!pattern7.test(data223)) {
-                const err561 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err568 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err561];
+                  vErrors = [err568];
                 } else {
-                  vErrors.push(err561);
+                  vErrors.push(err568);
                 }
                 errors++;
               }
             } else {
-              const err562 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err569 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err562];
+                vErrors = [err569];
               } else {
-                vErrors.push(err562);
+                vErrors.push(err569);
               }
               errors++;
             }
           }
-          if (data220.scale !== void 0) {
-            let data224 = data220.scale;
+          if (data222["local-shift"] !== void 0) {
+            let data224 = data222["local-shift"];
             if (typeof data224 === "string") {
               if (!pattern7.test(data224)) {
-                const err563 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err570 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err563];
+                  vErrors = [err570];
                 } else {
-                  vErrors.push(err563);
+                  vErrors.push(err570);
                 }
                 errors++;
               }
             } else {
-              const err564 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err571 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err564];
+                vErrors = [err571];
               } else {
-                vErrors.push(err564);
+                vErrors.push(err571);
               }
               errors++;
             }
           }
-          if (data220.overrides !== void 0) {
-            let data225 = data220.overrides;
+          if (data222.rotation !== void 0) {
+            let data225 = data222.rotation;
             if (typeof data225 === "string") {
               if (!pattern7.test(data225)) {
-                const err565 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err572 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err565];
+                  vErrors = [err572];
                 } else {
-                  vErrors.push(err565);
+                  vErrors.push(err572);
                 }
                 errors++;
               }
             } else {
-              const err566 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err573 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err566];
+                vErrors = [err573];
               } else {
-                vErrors.push(err566);
+                vErrors.push(err573);
+              }
+              errors++;
+            }
+          }
+          if (data222.scale !== void 0) {
+            let data226 = data222.scale;
+            if (typeof data226 === "string") {
+              if (!pattern7.test(data226)) {
+                const err574 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err574];
+                } else {
+                  vErrors.push(err574);
+                }
+                errors++;
+              }
+            } else {
+              const err575 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err575];
+              } else {
+                vErrors.push(err575);
+              }
+              errors++;
+            }
+          }
+          if (data222.overrides !== void 0) {
+            let data227 = data222.overrides;
+            if (typeof data227 === "string") {
+              if (!pattern7.test(data227)) {
+                const err576 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err576];
+                } else {
+                  vErrors.push(err576);
+                }
+                errors++;
+              }
+            } else {
+              const err577 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err577];
+              } else {
+                vErrors.push(err577);
               }
               errors++;
             }
           }
         } else {
-          const err567 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err578 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err567];
+            vErrors = [err578];
           } else {
-            vErrors.push(err567);
+            vErrors.push(err578);
           }
           errors++;
         }
       }
       if (data.cycles !== void 0) {
-        let data226 = data.cycles;
-        const _errs675 = errors;
-        let valid180 = false;
-        const _errs676 = errors;
-        if (typeof data226 !== "string") {
-          const err568 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        let data228 = data.cycles;
+        const _errs688 = errors;
+        let valid183 = false;
+        const _errs689 = errors;
+        if (typeof data228 !== "string") {
+          const err579 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
           if (vErrors === null) {
-            vErrors = [err568];
+            vErrors = [err579];
           } else {
-            vErrors.push(err568);
+            vErrors.push(err579);
           }
           errors++;
         }
-        if ("none" !== data226) {
-          const err569 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+        if ("none" !== data228) {
+          const err580 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
           if (vErrors === null) {
-            vErrors = [err569];
+            vErrors = [err580];
           } else {
-            vErrors.push(err569);
+            vErrors.push(err580);
           }
           errors++;
         }
-        var _valid17 = _errs676 === errors;
-        valid180 = valid180 || _valid17;
-        const _errs678 = errors;
-        if (data226 && typeof data226 == "object" && !Array.isArray(data226)) {
-          for (const key35 in data226) {
+        var _valid19 = _errs689 === errors;
+        valid183 = valid183 || _valid19;
+        const _errs691 = errors;
+        if (data228 && typeof data228 == "object" && !Array.isArray(data228)) {
+          for (const key35 in data228) {
             if (!func1.call(schema31.properties.cycles.anyOf[1].properties, key35)) {
-              const err570 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 }, message: "must NOT have additional properties" };
+              const err581 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err570];
+                vErrors = [err581];
               } else {
-                vErrors.push(err570);
+                vErrors.push(err581);
               }
               errors++;
             }
           }
-          if (data226.drill !== void 0) {
-            let data227 = data226.drill;
-            if (typeof data227 === "string") {
-              if (!pattern7.test(data227)) {
-                const err571 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err571];
-                } else {
-                  vErrors.push(err571);
-                }
-                errors++;
-              }
-            } else {
-              const err572 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err572];
-              } else {
-                vErrors.push(err572);
-              }
-              errors++;
-            }
-          }
-          if (data226.dwell !== void 0) {
-            let data228 = data226.dwell;
-            if (typeof data228 === "string") {
-              if (!pattern7.test(data228)) {
-                const err573 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err573];
-                } else {
-                  vErrors.push(err573);
-                }
-                errors++;
-              }
-            } else {
-              const err574 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err574];
-              } else {
-                vErrors.push(err574);
-              }
-              errors++;
-            }
-          }
-          if (data226.peck !== void 0) {
-            let data229 = data226.peck;
+          if (data228.drill !== void 0) {
+            let data229 = data228.drill;
             if (typeof data229 === "string") {
               if (!pattern7.test(data229)) {
-                const err575 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err582 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err575];
+                  vErrors = [err582];
                 } else {
-                  vErrors.push(err575);
+                  vErrors.push(err582);
                 }
                 errors++;
               }
             } else {
-              const err576 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err583 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err576];
+                vErrors = [err583];
               } else {
-                vErrors.push(err576);
+                vErrors.push(err583);
               }
               errors++;
             }
           }
-          if (data226["chip-break"] !== void 0) {
-            let data230 = data226["chip-break"];
+          if (data228.dwell !== void 0) {
+            let data230 = data228.dwell;
             if (typeof data230 === "string") {
               if (!pattern7.test(data230)) {
-                const err577 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err584 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err577];
+                  vErrors = [err584];
                 } else {
-                  vErrors.push(err577);
+                  vErrors.push(err584);
                 }
                 errors++;
               }
             } else {
-              const err578 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err585 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err578];
+                vErrors = [err585];
               } else {
-                vErrors.push(err578);
+                vErrors.push(err585);
               }
               errors++;
             }
           }
-          if (data226.tap !== void 0) {
-            let data231 = data226.tap;
+          if (data228.peck !== void 0) {
+            let data231 = data228.peck;
             if (typeof data231 === "string") {
               if (!pattern7.test(data231)) {
-                const err579 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err586 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err579];
+                  vErrors = [err586];
                 } else {
-                  vErrors.push(err579);
+                  vErrors.push(err586);
                 }
                 errors++;
               }
             } else {
-              const err580 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err587 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err580];
+                vErrors = [err587];
               } else {
-                vErrors.push(err580);
+                vErrors.push(err587);
               }
               errors++;
             }
           }
-          if (data226["tap-left"] !== void 0) {
-            let data232 = data226["tap-left"];
+          if (data228["chip-break"] !== void 0) {
+            let data232 = data228["chip-break"];
             if (typeof data232 === "string") {
               if (!pattern7.test(data232)) {
-                const err581 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err588 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err581];
+                  vErrors = [err588];
                 } else {
-                  vErrors.push(err581);
+                  vErrors.push(err588);
                 }
                 errors++;
               }
             } else {
-              const err582 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err589 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err582];
+                vErrors = [err589];
               } else {
-                vErrors.push(err582);
+                vErrors.push(err589);
               }
               errors++;
             }
           }
-          if (data226.ream !== void 0) {
-            let data233 = data226.ream;
+          if (data228.tap !== void 0) {
+            let data233 = data228.tap;
             if (typeof data233 === "string") {
               if (!pattern7.test(data233)) {
-                const err583 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err590 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err583];
+                  vErrors = [err590];
                 } else {
-                  vErrors.push(err583);
+                  vErrors.push(err590);
                 }
                 errors++;
               }
             } else {
-              const err584 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err591 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err584];
+                vErrors = [err591];
               } else {
-                vErrors.push(err584);
+                vErrors.push(err591);
               }
               errors++;
             }
           }
-          if (data226["bore-dwell"] !== void 0) {
-            let data234 = data226["bore-dwell"];
+          if (data228["tap-left"] !== void 0) {
+            let data234 = data228["tap-left"];
             if (typeof data234 === "string") {
               if (!pattern7.test(data234)) {
-                const err585 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err592 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err585];
+                  vErrors = [err592];
                 } else {
-                  vErrors.push(err585);
+                  vErrors.push(err592);
                 }
                 errors++;
               }
             } else {
-              const err586 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err593 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err586];
+                vErrors = [err593];
               } else {
-                vErrors.push(err586);
+                vErrors.push(err593);
               }
               errors++;
             }
           }
-          if (data226["bore-stop"] !== void 0) {
-            let data235 = data226["bore-stop"];
+          if (data228.ream !== void 0) {
+            let data235 = data228.ream;
             if (typeof data235 === "string") {
               if (!pattern7.test(data235)) {
-                const err587 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err594 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err587];
+                  vErrors = [err594];
                 } else {
-                  vErrors.push(err587);
+                  vErrors.push(err594);
                 }
                 errors++;
               }
             } else {
-              const err588 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err595 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err588];
+                vErrors = [err595];
               } else {
-                vErrors.push(err588);
+                vErrors.push(err595);
               }
               errors++;
             }
           }
-          if (data226["bore-manual"] !== void 0) {
-            let data236 = data226["bore-manual"];
+          if (data228["bore-dwell"] !== void 0) {
+            let data236 = data228["bore-dwell"];
             if (typeof data236 === "string") {
               if (!pattern7.test(data236)) {
-                const err589 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err596 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err589];
+                  vErrors = [err596];
                 } else {
-                  vErrors.push(err589);
+                  vErrors.push(err596);
                 }
                 errors++;
               }
             } else {
-              const err590 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err597 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err590];
+                vErrors = [err597];
               } else {
-                vErrors.push(err590);
+                vErrors.push(err597);
               }
               errors++;
             }
           }
-          if (data226.return !== void 0) {
-            let data237 = data226.return;
-            if (data237 && typeof data237 == "object" && !Array.isArray(data237)) {
-              for (const key36 in data237) {
-                if (!(key36 === "initial" || key36 === "retract" || key36 === "without")) {
-                  const err591 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err591];
-                  } else {
-                    vErrors.push(err591);
-                  }
-                  errors++;
-                }
-              }
-              if (data237.initial !== void 0) {
-                let data238 = data237.initial;
-                if (typeof data238 === "string") {
-                  if (!pattern7.test(data238)) {
-                    const err592 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err592];
-                    } else {
-                      vErrors.push(err592);
-                    }
-                    errors++;
-                  }
+          if (data228["bore-stop"] !== void 0) {
+            let data237 = data228["bore-stop"];
+            if (typeof data237 === "string") {
+              if (!pattern7.test(data237)) {
+                const err598 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err598];
                 } else {
-                  const err593 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err593];
-                  } else {
-                    vErrors.push(err593);
-                  }
-                  errors++;
+                  vErrors.push(err598);
                 }
-              }
-              if (data237.retract !== void 0) {
-                let data239 = data237.retract;
-                if (typeof data239 === "string") {
-                  if (!pattern7.test(data239)) {
-                    const err594 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err594];
-                    } else {
-                      vErrors.push(err594);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err595 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err595];
-                  } else {
-                    vErrors.push(err595);
-                  }
-                  errors++;
-                }
-              }
-              if (data237.without !== void 0) {
-                let data240 = data237.without;
-                if (typeof data240 !== "string") {
-                  const err596 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err596];
-                  } else {
-                    vErrors.push(err596);
-                  }
-                  errors++;
-                }
-                if (!(data240 === "retract" || data240 === "initial" || data240 === "none")) {
-                  const err597 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.return.properties.without.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err597];
-                  } else {
-                    vErrors.push(err597);
-                  }
-                  errors++;
-                }
+                errors++;
               }
             } else {
-              const err598 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err599 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err598];
+                vErrors = [err599];
               } else {
-                vErrors.push(err598);
+                vErrors.push(err599);
               }
               errors++;
             }
           }
-          if (data226["back-off"] !== void 0) {
-            let data241 = data226["back-off"];
-            if (data241 && typeof data241 == "object" && !Array.isArray(data241)) {
-              for (const key37 in data241) {
-                if (!(key37 === "peck" || key37 === "chip-break")) {
-                  const err599 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err599];
-                  } else {
-                    vErrors.push(err599);
-                  }
-                  errors++;
-                }
-              }
-              if (data241.peck !== void 0) {
-                let data242 = data241.peck;
-                const _errs727 = errors;
-                let valid197 = false;
-                const _errs728 = errors;
-                if (typeof data242 == "number" && isFinite(data242)) {
-                  if (data242 > 1e6 || isNaN(data242)) {
-                    const err600 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err600];
-                    } else {
-                      vErrors.push(err600);
-                    }
-                    errors++;
-                  }
-                  if (data242 < -1e6 || isNaN(data242)) {
-                    const err601 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err601];
-                    } else {
-                      vErrors.push(err601);
-                    }
-                    errors++;
-                  }
+          if (data228["bore-manual"] !== void 0) {
+            let data238 = data228["bore-manual"];
+            if (typeof data238 === "string") {
+              if (!pattern7.test(data238)) {
+                const err600 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err600];
                 } else {
-                  const err602 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  vErrors.push(err600);
+                }
+                errors++;
+              }
+            } else {
+              const err601 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err601];
+              } else {
+                vErrors.push(err601);
+              }
+              errors++;
+            }
+          }
+          if (data228.return !== void 0) {
+            let data239 = data228.return;
+            if (data239 && typeof data239 == "object" && !Array.isArray(data239)) {
+              for (const key36 in data239) {
+                if (!(key36 === "initial" || key36 === "retract" || key36 === "without")) {
+                  const err602 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err602];
                   } else {
@@ -7407,12 +7425,12 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid18 = _errs728 === errors;
-                valid197 = valid197 || _valid18;
-                const _errs730 = errors;
-                if (typeof data242 === "string") {
-                  if (!pattern24.test(data242)) {
-                    const err603 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+              }
+              if (data239.initial !== void 0) {
+                let data240 = data239.initial;
+                if (typeof data240 === "string") {
+                  if (!pattern7.test(data240)) {
+                    const err603 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                     if (vErrors === null) {
                       vErrors = [err603];
                     } else {
@@ -7421,7 +7439,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err604 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err604 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err604];
                   } else {
@@ -7429,53 +7447,42 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid18 = _errs730 === errors;
-                valid197 = valid197 || _valid18;
-                if (!valid197) {
-                  const err605 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              }
+              if (data239.retract !== void 0) {
+                let data241 = data239.retract;
+                if (typeof data241 === "string") {
+                  if (!pattern7.test(data241)) {
+                    const err605 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err605];
+                    } else {
+                      vErrors.push(err605);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err606 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err605];
+                    vErrors = [err606];
                   } else {
-                    vErrors.push(err605);
+                    vErrors.push(err606);
                   }
                   errors++;
-                } else {
-                  errors = _errs727;
-                  if (vErrors !== null) {
-                    if (_errs727) {
-                      vErrors.length = _errs727;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data241["chip-break"] !== void 0) {
-                let data243 = data241["chip-break"];
-                const _errs734 = errors;
-                let valid199 = false;
-                const _errs735 = errors;
-                if (typeof data243 == "number" && isFinite(data243)) {
-                  if (data243 > 1e6 || isNaN(data243)) {
-                    const err606 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err606];
-                    } else {
-                      vErrors.push(err606);
-                    }
-                    errors++;
+              if (data239.without !== void 0) {
+                let data242 = data239.without;
+                if (typeof data242 !== "string") {
+                  const err607 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err607];
+                  } else {
+                    vErrors.push(err607);
                   }
-                  if (data243 < -1e6 || isNaN(data243)) {
-                    const err607 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err607];
-                    } else {
-                      vErrors.push(err607);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err608 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  errors++;
+                }
+                if (!(data242 === "retract" || data242 === "initial" || data242 === "none")) {
+                  const err608 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.return.properties.without.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err608];
                   } else {
@@ -7483,21 +7490,23 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid19 = _errs735 === errors;
-                valid199 = valid199 || _valid19;
-                const _errs737 = errors;
-                if (typeof data243 === "string") {
-                  if (!pattern24.test(data243)) {
-                    const err609 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err609];
-                    } else {
-                      vErrors.push(err609);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err610 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              }
+            } else {
+              const err609 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err609];
+              } else {
+                vErrors.push(err609);
+              }
+              errors++;
+            }
+          }
+          if (data228["back-off"] !== void 0) {
+            let data243 = data228["back-off"];
+            if (data243 && typeof data243 == "object" && !Array.isArray(data243)) {
+              for (const key37 in data243) {
+                if (!(key37 === "peck" || key37 === "chip-break")) {
+                  const err610 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err610];
                   } else {
@@ -7505,64 +7514,55 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid19 = _errs737 === errors;
-                valid199 = valid199 || _valid19;
-                if (!valid199) {
-                  const err611 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              }
+              if (data243.peck !== void 0) {
+                let data244 = data243.peck;
+                const _errs740 = errors;
+                let valid200 = false;
+                const _errs741 = errors;
+                if (typeof data244 == "number" && isFinite(data244)) {
+                  if (data244 > 1e6 || isNaN(data244)) {
+                    const err611 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err611];
+                    } else {
+                      vErrors.push(err611);
+                    }
+                    errors++;
+                  }
+                  if (data244 < -1e6 || isNaN(data244)) {
+                    const err612 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err612];
+                    } else {
+                      vErrors.push(err612);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err613 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
-                    vErrors = [err611];
+                    vErrors = [err613];
                   } else {
-                    vErrors.push(err611);
+                    vErrors.push(err613);
                   }
                   errors++;
-                } else {
-                  errors = _errs734;
-                  if (vErrors !== null) {
-                    if (_errs734) {
-                      vErrors.length = _errs734;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
-              }
-            } else {
-              const err612 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err612];
-              } else {
-                vErrors.push(err612);
-              }
-              errors++;
-            }
-          }
-          if (data226.levels !== void 0) {
-            let data244 = data226.levels;
-            if (typeof data244 !== "string") {
-              const err613 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err613];
-              } else {
-                vErrors.push(err613);
-              }
-              errors++;
-            }
-            if (!(data244 === "absolute" || data244 === "relative")) {
-              const err614 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.levels.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err614];
-              } else {
-                vErrors.push(err614);
-              }
-              errors++;
-            }
-          }
-          if (data226.words !== void 0) {
-            let data245 = data226.words;
-            if (data245 && typeof data245 == "object" && !Array.isArray(data245)) {
-              for (const key38 in data245) {
-                if (!(key38 === "retract" || key38 === "peck" || key38 === "dwell" || key38 === "dwell-unit")) {
-                  const err615 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 }, message: "must NOT have additional properties" };
+                var _valid20 = _errs741 === errors;
+                valid200 = valid200 || _valid20;
+                const _errs743 = errors;
+                if (typeof data244 === "string") {
+                  if (!pattern25.test(data244)) {
+                    const err614 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err614];
+                    } else {
+                      vErrors.push(err614);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err615 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err615];
                   } else {
@@ -7570,34 +7570,44 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data245.retract !== void 0) {
-                let data246 = data245.retract;
-                if (typeof data246 === "string") {
-                  if (!pattern6.test(data246)) {
-                    const err616 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
-                    if (vErrors === null) {
-                      vErrors = [err616];
+                var _valid20 = _errs743 === errors;
+                valid200 = valid200 || _valid20;
+                if (!valid200) {
+                  const err616 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err616];
+                  } else {
+                    vErrors.push(err616);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs740;
+                  if (vErrors !== null) {
+                    if (_errs740) {
+                      vErrors.length = _errs740;
                     } else {
-                      vErrors.push(err616);
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data243["chip-break"] !== void 0) {
+                let data245 = data243["chip-break"];
+                const _errs747 = errors;
+                let valid202 = false;
+                const _errs748 = errors;
+                if (typeof data245 == "number" && isFinite(data245)) {
+                  if (data245 > 1e6 || isNaN(data245)) {
+                    const err617 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err617];
+                    } else {
+                      vErrors.push(err617);
                     }
                     errors++;
                   }
-                } else {
-                  const err617 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err617];
-                  } else {
-                    vErrors.push(err617);
-                  }
-                  errors++;
-                }
-              }
-              if (data245.peck !== void 0) {
-                let data247 = data245.peck;
-                if (typeof data247 === "string") {
-                  if (!pattern6.test(data247)) {
-                    const err618 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                  if (data245 < -1e6 || isNaN(data245)) {
+                    const err618 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err618];
                     } else {
@@ -7606,7 +7616,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err619 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err619 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err619];
                   } else {
@@ -7614,12 +7624,12 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data245.dwell !== void 0) {
-                let data248 = data245.dwell;
-                if (typeof data248 === "string") {
-                  if (!pattern6.test(data248)) {
-                    const err620 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                var _valid21 = _errs748 === errors;
+                valid202 = valid202 || _valid21;
+                const _errs750 = errors;
+                if (typeof data245 === "string") {
+                  if (!pattern25.test(data245)) {
+                    const err620 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                     if (vErrors === null) {
                       vErrors = [err620];
                     } else {
@@ -7628,7 +7638,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err621 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err621 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err621];
                   } else {
@@ -7636,30 +7646,41 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data245["dwell-unit"] !== void 0) {
-                let data249 = data245["dwell-unit"];
-                if (typeof data249 !== "string") {
-                  const err622 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                var _valid21 = _errs750 === errors;
+                valid202 = valid202 || _valid21;
+                if (!valid202) {
+                  const err622 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err622];
                   } else {
                     vErrors.push(err622);
                   }
                   errors++;
-                }
-                if (!(data249 === "s" || data249 === "ms")) {
-                  const err623 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.words.properties["dwell-unit"].enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err623];
-                  } else {
-                    vErrors.push(err623);
+                } else {
+                  errors = _errs747;
+                  if (vErrors !== null) {
+                    if (_errs747) {
+                      vErrors.length = _errs747;
+                    } else {
+                      vErrors = null;
+                    }
                   }
-                  errors++;
                 }
               }
             } else {
-              const err624 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err623 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err623];
+              } else {
+                vErrors.push(err623);
+              }
+              errors++;
+            }
+          }
+          if (data228.levels !== void 0) {
+            let data246 = data228.levels;
+            if (typeof data246 !== "string") {
+              const err624 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err624];
               } else {
@@ -7667,11 +7688,8 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data226.repeat !== void 0) {
-            let data250 = data226.repeat;
-            if (typeof data250 !== "string") {
-              const err625 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if (!(data246 === "absolute" || data246 === "relative")) {
+              const err625 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.levels.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err625];
               } else {
@@ -7679,117 +7697,110 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data250 === "positions" || data250 === "all")) {
-              const err626 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.repeat.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err626];
-              } else {
-                vErrors.push(err626);
-              }
-              errors++;
-            }
           }
-          if (data226["ended-by"] !== void 0) {
-            let data251 = data226["ended-by"];
-            if (typeof data251 !== "string") {
-              const err627 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err627];
-              } else {
-                vErrors.push(err627);
-              }
-              errors++;
-            }
-            if (!(data251 === "any-motion" || data251 === "cancel-code")) {
-              const err628 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties["ended-by"].enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err628];
-              } else {
-                vErrors.push(err628);
-              }
-              errors++;
-            }
-          }
-        } else {
-          const err629 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err629];
-          } else {
-            vErrors.push(err629);
-          }
-          errors++;
-        }
-        var _valid17 = _errs678 === errors;
-        valid180 = valid180 || _valid17;
-        if (!valid180) {
-          const err630 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-          if (vErrors === null) {
-            vErrors = [err630];
-          } else {
-            vErrors.push(err630);
-          }
-          errors++;
-        } else {
-          errors = _errs675;
-          if (vErrors !== null) {
-            if (_errs675) {
-              vErrors.length = _errs675;
-            } else {
-              vErrors = null;
-            }
-          }
-        }
-      }
-      if (data.spindle !== void 0) {
-        let data252 = data.spindle;
-        if (data252 && typeof data252 == "object" && !Array.isArray(data252)) {
-          for (const key39 in data252) {
-            if (!(key39 === "cw" || key39 === "ccw" || key39 === "stop" || key39 === "orient" || key39 === "order" || key39 === "blocks")) {
-              const err631 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key39 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err631];
-              } else {
-                vErrors.push(err631);
-              }
-              errors++;
-            }
-          }
-          if (data252.cw !== void 0) {
-            let data253 = data252.cw;
-            if (typeof data253 === "string") {
-              if (!pattern7.test(data253)) {
-                const err632 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err632];
-                } else {
-                  vErrors.push(err632);
+          if (data228.words !== void 0) {
+            let data247 = data228.words;
+            if (data247 && typeof data247 == "object" && !Array.isArray(data247)) {
+              for (const key38 in data247) {
+                if (!(key38 === "retract" || key38 === "peck" || key38 === "dwell" || key38 === "dwell-unit")) {
+                  const err626 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err626];
+                  } else {
+                    vErrors.push(err626);
+                  }
+                  errors++;
                 }
-                errors++;
               }
-            } else {
-              const err633 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err633];
-              } else {
-                vErrors.push(err633);
-              }
-              errors++;
-            }
-          }
-          if (data252.ccw !== void 0) {
-            let data254 = data252.ccw;
-            if (typeof data254 === "string") {
-              if (!pattern7.test(data254)) {
-                const err634 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err634];
+              if (data247.retract !== void 0) {
+                let data248 = data247.retract;
+                if (typeof data248 === "string") {
+                  if (!pattern6.test(data248)) {
+                    const err627 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                    if (vErrors === null) {
+                      vErrors = [err627];
+                    } else {
+                      vErrors.push(err627);
+                    }
+                    errors++;
+                  }
                 } else {
-                  vErrors.push(err634);
+                  const err628 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err628];
+                  } else {
+                    vErrors.push(err628);
+                  }
+                  errors++;
                 }
-                errors++;
+              }
+              if (data247.peck !== void 0) {
+                let data249 = data247.peck;
+                if (typeof data249 === "string") {
+                  if (!pattern6.test(data249)) {
+                    const err629 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                    if (vErrors === null) {
+                      vErrors = [err629];
+                    } else {
+                      vErrors.push(err629);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err630 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err630];
+                  } else {
+                    vErrors.push(err630);
+                  }
+                  errors++;
+                }
+              }
+              if (data247.dwell !== void 0) {
+                let data250 = data247.dwell;
+                if (typeof data250 === "string") {
+                  if (!pattern6.test(data250)) {
+                    const err631 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                    if (vErrors === null) {
+                      vErrors = [err631];
+                    } else {
+                      vErrors.push(err631);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err632 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err632];
+                  } else {
+                    vErrors.push(err632);
+                  }
+                  errors++;
+                }
+              }
+              if (data247["dwell-unit"] !== void 0) {
+                let data251 = data247["dwell-unit"];
+                if (typeof data251 !== "string") {
+                  const err633 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err633];
+                  } else {
+                    vErrors.push(err633);
+                  }
+                  errors++;
+                }
+                if (!(data251 === "s" || data251 === "ms")) {
+                  const err634 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.words.properties["dwell-unit"].enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err634];
+                  } else {
+                    vErrors.push(err634);
+                  }
+                  errors++;
+                }
               }
             } else {
-              const err635 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err635 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err635];
               } else {
@@ -7798,20 +7809,19 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data252.stop !== void 0) {
-            let data255 = data252.stop;
-            if (typeof data255 === "string") {
-              if (!pattern7.test(data255)) {
-                const err636 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err636];
-                } else {
-                  vErrors.push(err636);
-                }
-                errors++;
+          if (data228.repeat !== void 0) {
+            let data252 = data228.repeat;
+            if (typeof data252 !== "string") {
+              const err636 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err636];
+              } else {
+                vErrors.push(err636);
               }
-            } else {
-              const err637 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+            if (!(data252 === "positions" || data252 === "all")) {
+              const err637 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.repeat.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err637];
               } else {
@@ -7820,20 +7830,19 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data252.orient !== void 0) {
-            let data256 = data252.orient;
-            if (typeof data256 === "string") {
-              if (!pattern25.test(data256)) {
-                const err638 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err638];
-                } else {
-                  vErrors.push(err638);
-                }
-                errors++;
+          if (data228["ended-by"] !== void 0) {
+            let data253 = data228["ended-by"];
+            if (typeof data253 !== "string") {
+              const err638 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err638];
+              } else {
+                vErrors.push(err638);
               }
-            } else {
-              const err639 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+            if (!(data253 === "any-motion" || data253 === "cancel-code")) {
+              const err639 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties["ended-by"].enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err639];
               } else {
@@ -7842,31 +7851,42 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data252.order !== void 0) {
-            let data257 = data252.order;
-            if (typeof data257 !== "string") {
-              const err640 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err640];
-              } else {
-                vErrors.push(err640);
-              }
-              errors++;
-            }
-            if (!(data257 === "speed-first" || data257 === "start-first")) {
-              const err641 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.order.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err641];
-              } else {
-                vErrors.push(err641);
-              }
-              errors++;
+        } else {
+          const err640 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err640];
+          } else {
+            vErrors.push(err640);
+          }
+          errors++;
+        }
+        var _valid19 = _errs691 === errors;
+        valid183 = valid183 || _valid19;
+        if (!valid183) {
+          const err641 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+          if (vErrors === null) {
+            vErrors = [err641];
+          } else {
+            vErrors.push(err641);
+          }
+          errors++;
+        } else {
+          errors = _errs688;
+          if (vErrors !== null) {
+            if (_errs688) {
+              vErrors.length = _errs688;
+            } else {
+              vErrors = null;
             }
           }
-          if (data252.blocks !== void 0) {
-            let data258 = data252.blocks;
-            if (typeof data258 !== "string") {
-              const err642 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        }
+      }
+      if (data.spindle !== void 0) {
+        let data254 = data.spindle;
+        if (data254 && typeof data254 == "object" && !Array.isArray(data254)) {
+          for (const key39 in data254) {
+            if (!(key39 === "cw" || key39 === "ccw" || key39 === "stop" || key39 === "orient" || key39 === "order" || key39 === "blocks")) {
+              const err642 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key39 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err642];
               } else {
@@ -7874,98 +7894,99 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data258 === "together" || data258 === "apart")) {
-              const err643 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err643];
-              } else {
-                vErrors.push(err643);
-              }
-              errors++;
-            }
           }
-        } else {
-          const err644 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err644];
-          } else {
-            vErrors.push(err644);
-          }
-          errors++;
-        }
-      }
-      if (data.coolant !== void 0) {
-        let data259 = data.coolant;
-        if (data259 && typeof data259 == "object" && !Array.isArray(data259)) {
-          for (const key40 in data259) {
-            if (!(key40 === "mist" || key40 === "flood" || key40 === "air" || key40 === "through-tool" || key40 === "off")) {
-              const err645 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key40 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err645];
-              } else {
-                vErrors.push(err645);
-              }
-              errors++;
-            }
-          }
-          if (data259.mist !== void 0) {
-            let data260 = data259.mist;
-            if (typeof data260 === "string") {
-              if (!pattern7.test(data260)) {
-                const err646 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data254.cw !== void 0) {
+            let data255 = data254.cw;
+            if (typeof data255 === "string") {
+              if (!pattern7.test(data255)) {
+                const err643 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err646];
+                  vErrors = [err643];
                 } else {
-                  vErrors.push(err646);
+                  vErrors.push(err643);
                 }
                 errors++;
               }
             } else {
-              const err647 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err644 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err647];
+                vErrors = [err644];
               } else {
-                vErrors.push(err647);
+                vErrors.push(err644);
               }
               errors++;
             }
           }
-          if (data259.flood !== void 0) {
-            let data261 = data259.flood;
-            if (typeof data261 === "string") {
-              if (!pattern7.test(data261)) {
-                const err648 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data254.ccw !== void 0) {
+            let data256 = data254.ccw;
+            if (typeof data256 === "string") {
+              if (!pattern7.test(data256)) {
+                const err645 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err648];
+                  vErrors = [err645];
                 } else {
-                  vErrors.push(err648);
+                  vErrors.push(err645);
                 }
                 errors++;
               }
             } else {
-              const err649 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err646 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err649];
+                vErrors = [err646];
               } else {
-                vErrors.push(err649);
+                vErrors.push(err646);
               }
               errors++;
             }
           }
-          if (data259.air !== void 0) {
-            let data262 = data259.air;
-            if (typeof data262 === "string") {
-              if (!pattern7.test(data262)) {
-                const err650 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data254.stop !== void 0) {
+            let data257 = data254.stop;
+            if (typeof data257 === "string") {
+              if (!pattern7.test(data257)) {
+                const err647 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err650];
+                  vErrors = [err647];
                 } else {
-                  vErrors.push(err650);
+                  vErrors.push(err647);
                 }
                 errors++;
               }
             } else {
-              const err651 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err648 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err648];
+              } else {
+                vErrors.push(err648);
+              }
+              errors++;
+            }
+          }
+          if (data254.orient !== void 0) {
+            let data258 = data254.orient;
+            if (typeof data258 === "string") {
+              if (!pattern26.test(data258)) {
+                const err649 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err649];
+                } else {
+                  vErrors.push(err649);
+                }
+                errors++;
+              }
+            } else {
+              const err650 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err650];
+              } else {
+                vErrors.push(err650);
+              }
+              errors++;
+            }
+          }
+          if (data254.order !== void 0) {
+            let data259 = data254.order;
+            if (typeof data259 !== "string") {
+              const err651 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err651];
               } else {
@@ -7973,21 +7994,20 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data259["through-tool"] !== void 0) {
-            let data263 = data259["through-tool"];
-            if (typeof data263 === "string") {
-              if (!pattern7.test(data263)) {
-                const err652 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err652];
-                } else {
-                  vErrors.push(err652);
-                }
-                errors++;
+            if (!(data259 === "speed-first" || data259 === "start-first")) {
+              const err652 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.order.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err652];
+              } else {
+                vErrors.push(err652);
               }
-            } else {
-              const err653 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+          }
+          if (data254.blocks !== void 0) {
+            let data260 = data254.blocks;
+            if (typeof data260 !== "string") {
+              const err653 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err653];
               } else {
@@ -7995,79 +8015,76 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data259.off !== void 0) {
-            let data264 = data259.off;
-            if (typeof data264 === "string") {
-              if (!pattern7.test(data264)) {
-                const err654 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err654];
-                } else {
-                  vErrors.push(err654);
-                }
-                errors++;
-              }
-            } else {
-              const err655 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if (!(data260 === "together" || data260 === "apart")) {
+              const err654 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
-                vErrors = [err655];
+                vErrors = [err654];
               } else {
-                vErrors.push(err655);
+                vErrors.push(err654);
               }
               errors++;
             }
           }
         } else {
-          const err656 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err655 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err656];
+            vErrors = [err655];
           } else {
-            vErrors.push(err656);
+            vErrors.push(err655);
           }
           errors++;
         }
       }
-      if (data.tools !== void 0) {
-        let data265 = data.tools;
-        if (data265 && typeof data265 == "object" && !Array.isArray(data265)) {
-          for (const key41 in data265) {
-            if (!(key41 === "change" || key41 === "blocks" || key41 === "order" || key41 === "preselect")) {
-              const err657 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key41 }, message: "must NOT have additional properties" };
+      if (data.coolant !== void 0) {
+        let data261 = data.coolant;
+        if (data261 && typeof data261 == "object" && !Array.isArray(data261)) {
+          for (const key40 in data261) {
+            if (!(key40 === "mist" || key40 === "flood" || key40 === "air" || key40 === "through-tool" || key40 === "off")) {
+              const err656 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key40 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err657];
+                vErrors = [err656];
               } else {
-                vErrors.push(err657);
+                vErrors.push(err656);
               }
               errors++;
             }
           }
-          if (data265.change !== void 0) {
-            let data266 = data265.change;
-            if (typeof data266 === "string") {
-              if (!pattern7.test(data266)) {
-                const err658 = { instancePath: instancePath + "/tools/change", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data261.mist !== void 0) {
+            let data262 = data261.mist;
+            if (typeof data262 === "string") {
+              if (!pattern7.test(data262)) {
+                const err657 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err658];
+                  vErrors = [err657];
                 } else {
-                  vErrors.push(err658);
+                  vErrors.push(err657);
                 }
                 errors++;
               }
             } else {
-              const err659 = { instancePath: instancePath + "/tools/change", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err658 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err659];
+                vErrors = [err658];
               } else {
-                vErrors.push(err659);
+                vErrors.push(err658);
               }
               errors++;
             }
           }
-          if (data265.blocks !== void 0) {
-            let data267 = data265.blocks;
-            if (typeof data267 !== "string") {
-              const err660 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data261.flood !== void 0) {
+            let data263 = data261.flood;
+            if (typeof data263 === "string") {
+              if (!pattern7.test(data263)) {
+                const err659 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err659];
+                } else {
+                  vErrors.push(err659);
+                }
+                errors++;
+              }
+            } else {
+              const err660 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err660];
               } else {
@@ -8075,20 +8092,21 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data267 === "together" || data267 === "apart")) {
-              const err661 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err661];
-              } else {
-                vErrors.push(err661);
-              }
-              errors++;
-            }
           }
-          if (data265.order !== void 0) {
-            let data268 = data265.order;
-            if (typeof data268 !== "string") {
-              const err662 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data261.air !== void 0) {
+            let data264 = data261.air;
+            if (typeof data264 === "string") {
+              if (!pattern7.test(data264)) {
+                const err661 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err661];
+                } else {
+                  vErrors.push(err661);
+                }
+                errors++;
+              }
+            } else {
+              const err662 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err662];
               } else {
@@ -8096,20 +8114,21 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data268 === "select-first" || data268 === "change-first")) {
-              const err663 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.order.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err663];
-              } else {
-                vErrors.push(err663);
-              }
-              errors++;
-            }
           }
-          if (data265.preselect !== void 0) {
-            let data269 = data265.preselect;
-            if (typeof data269 !== "string") {
-              const err664 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data261["through-tool"] !== void 0) {
+            let data265 = data261["through-tool"];
+            if (typeof data265 === "string") {
+              if (!pattern7.test(data265)) {
+                const err663 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err663];
+                } else {
+                  vErrors.push(err663);
+                }
+                errors++;
+              }
+            } else {
+              const err664 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err664];
               } else {
@@ -8117,76 +8136,79 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data269 === "yes" || data269 === "no")) {
-              const err665 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+          }
+          if (data261.off !== void 0) {
+            let data266 = data261.off;
+            if (typeof data266 === "string") {
+              if (!pattern7.test(data266)) {
+                const err665 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err665];
+                } else {
+                  vErrors.push(err665);
+                }
+                errors++;
+              }
+            } else {
+              const err666 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err665];
+                vErrors = [err666];
               } else {
-                vErrors.push(err665);
+                vErrors.push(err666);
               }
               errors++;
             }
           }
         } else {
-          const err666 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err667 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err666];
+            vErrors = [err667];
           } else {
-            vErrors.push(err666);
+            vErrors.push(err667);
           }
           errors++;
         }
       }
-      if (data.stops !== void 0) {
-        let data270 = data.stops;
-        if (data270 && typeof data270 == "object" && !Array.isArray(data270)) {
-          for (const key42 in data270) {
-            if (!(key42 === "stop" || key42 === "optional" || key42 === "end")) {
-              const err667 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key42 }, message: "must NOT have additional properties" };
+      if (data.tools !== void 0) {
+        let data267 = data.tools;
+        if (data267 && typeof data267 == "object" && !Array.isArray(data267)) {
+          for (const key41 in data267) {
+            if (!(key41 === "change" || key41 === "blocks" || key41 === "order" || key41 === "preselect")) {
+              const err668 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key41 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err667];
+                vErrors = [err668];
               } else {
-                vErrors.push(err667);
+                vErrors.push(err668);
               }
               errors++;
             }
           }
-          if (data270.stop !== void 0) {
-            let data271 = data270.stop;
-            if (typeof data271 === "string") {
-              if (!pattern7.test(data271)) {
-                const err668 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+          if (data267.change !== void 0) {
+            let data268 = data267.change;
+            if (typeof data268 === "string") {
+              if (!pattern7.test(data268)) {
+                const err669 = { instancePath: instancePath + "/tools/change", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err668];
+                  vErrors = [err669];
                 } else {
-                  vErrors.push(err668);
+                  vErrors.push(err669);
                 }
                 errors++;
               }
             } else {
-              const err669 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err670 = { instancePath: instancePath + "/tools/change", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err669];
+                vErrors = [err670];
               } else {
-                vErrors.push(err669);
+                vErrors.push(err670);
               }
               errors++;
             }
           }
-          if (data270.optional !== void 0) {
-            let data272 = data270.optional;
-            if (typeof data272 === "string") {
-              if (!pattern7.test(data272)) {
-                const err670 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err670];
-                } else {
-                  vErrors.push(err670);
-                }
-                errors++;
-              }
-            } else {
-              const err671 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data267.blocks !== void 0) {
+            let data269 = data267.blocks;
+            if (typeof data269 !== "string") {
+              const err671 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err671];
               } else {
@@ -8194,21 +8216,20 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data270.end !== void 0) {
-            let data273 = data270.end;
-            if (typeof data273 === "string") {
-              if (!pattern7.test(data273)) {
-                const err672 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err672];
-                } else {
-                  vErrors.push(err672);
-                }
-                errors++;
+            if (!(data269 === "together" || data269 === "apart")) {
+              const err672 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err672];
+              } else {
+                vErrors.push(err672);
               }
-            } else {
-              const err673 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+          }
+          if (data267.order !== void 0) {
+            let data270 = data267.order;
+            if (typeof data270 !== "string") {
+              const err673 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err673];
               } else {
@@ -8216,23 +8237,20 @@ var compiled = (() => {
               }
               errors++;
             }
+            if (!(data270 === "select-first" || data270 === "change-first")) {
+              const err674 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.order.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err674];
+              } else {
+                vErrors.push(err674);
+              }
+              errors++;
+            }
           }
-        } else {
-          const err674 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err674];
-          } else {
-            vErrors.push(err674);
-          }
-          errors++;
-        }
-      }
-      if (data.wait !== void 0) {
-        let data274 = data.wait;
-        if (data274 && typeof data274 == "object" && !Array.isArray(data274)) {
-          for (const key43 in data274) {
-            if (!(key43 === "on" || key43 === "off" || key43 === "timeout-unit")) {
-              const err675 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 }, message: "must NOT have additional properties" };
+          if (data267.preselect !== void 0) {
+            let data271 = data267.preselect;
+            if (typeof data271 !== "string") {
+              const err675 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err675];
               } else {
@@ -8240,11 +8258,8 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data274.on !== void 0) {
-            let data275 = data274.on;
-            if (!(typeof data275 == "number" && (!(data275 % 1) && !isNaN(data275)) && isFinite(data275))) {
-              const err676 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+            if (!(data271 === "yes" || data271 === "no")) {
+              const err676 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err676];
               } else {
@@ -8252,50 +8267,58 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (typeof data275 == "number" && isFinite(data275)) {
-              if (data275 > 9999 || isNaN(data275)) {
-                const err677 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                if (vErrors === null) {
-                  vErrors = [err677];
-                } else {
-                  vErrors.push(err677);
-                }
-                errors++;
-              }
-              if (data275 < 0 || isNaN(data275)) {
-                const err678 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                if (vErrors === null) {
-                  vErrors = [err678];
-                } else {
-                  vErrors.push(err678);
-                }
-                errors++;
-              }
-            }
           }
-          if (data274.off !== void 0) {
-            let data276 = data274.off;
-            if (!(typeof data276 == "number" && (!(data276 % 1) && !isNaN(data276)) && isFinite(data276))) {
-              const err679 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+        } else {
+          const err677 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err677];
+          } else {
+            vErrors.push(err677);
+          }
+          errors++;
+        }
+      }
+      if (data.stops !== void 0) {
+        let data272 = data.stops;
+        if (data272 && typeof data272 == "object" && !Array.isArray(data272)) {
+          for (const key42 in data272) {
+            if (!(key42 === "stop" || key42 === "optional" || key42 === "end")) {
+              const err678 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key42 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err679];
+                vErrors = [err678];
               } else {
-                vErrors.push(err679);
+                vErrors.push(err678);
               }
               errors++;
             }
-            if (typeof data276 == "number" && isFinite(data276)) {
-              if (data276 > 9999 || isNaN(data276)) {
-                const err680 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+          }
+          if (data272.stop !== void 0) {
+            let data273 = data272.stop;
+            if (typeof data273 === "string") {
+              if (!pattern7.test(data273)) {
+                const err679 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err680];
+                  vErrors = [err679];
                 } else {
-                  vErrors.push(err680);
+                  vErrors.push(err679);
                 }
                 errors++;
               }
-              if (data276 < 0 || isNaN(data276)) {
-                const err681 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+            } else {
+              const err680 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err680];
+              } else {
+                vErrors.push(err680);
+              }
+              errors++;
+            }
+          }
+          if (data272.optional !== void 0) {
+            let data274 = data272.optional;
+            if (typeof data274 === "string") {
+              if (!pattern7.test(data274)) {
+                const err681 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err681];
                 } else {
@@ -8303,12 +8326,8 @@ var compiled = (() => {
                 }
                 errors++;
               }
-            }
-          }
-          if (data274["timeout-unit"] !== void 0) {
-            let data277 = data274["timeout-unit"];
-            if (typeof data277 !== "string") {
-              const err682 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            } else {
+              const err682 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err682];
               } else {
@@ -8316,162 +8335,169 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data277 === "s" || data277 === "ms")) {
-              const err683 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.wait.properties["timeout-unit"].enum }, message: "must be equal to one of the allowed values" };
+          }
+          if (data272.end !== void 0) {
+            let data275 = data272.end;
+            if (typeof data275 === "string") {
+              if (!pattern7.test(data275)) {
+                const err683 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err683];
+                } else {
+                  vErrors.push(err683);
+                }
+                errors++;
+              }
+            } else {
+              const err684 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err683];
+                vErrors = [err684];
               } else {
-                vErrors.push(err683);
+                vErrors.push(err684);
               }
               errors++;
             }
           }
         } else {
-          const err684 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err685 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err684];
+            vErrors = [err685];
           } else {
-            vErrors.push(err684);
+            vErrors.push(err685);
+          }
+          errors++;
+        }
+      }
+      if (data.wait !== void 0) {
+        let data276 = data.wait;
+        if (data276 && typeof data276 == "object" && !Array.isArray(data276)) {
+          for (const key43 in data276) {
+            if (!(key43 === "on" || key43 === "off" || key43 === "timeout-unit")) {
+              const err686 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err686];
+              } else {
+                vErrors.push(err686);
+              }
+              errors++;
+            }
+          }
+          if (data276.on !== void 0) {
+            let data277 = data276.on;
+            if (!(typeof data277 == "number" && (!(data277 % 1) && !isNaN(data277)) && isFinite(data277))) {
+              const err687 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              if (vErrors === null) {
+                vErrors = [err687];
+              } else {
+                vErrors.push(err687);
+              }
+              errors++;
+            }
+            if (typeof data277 == "number" && isFinite(data277)) {
+              if (data277 > 9999 || isNaN(data277)) {
+                const err688 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                if (vErrors === null) {
+                  vErrors = [err688];
+                } else {
+                  vErrors.push(err688);
+                }
+                errors++;
+              }
+              if (data277 < 0 || isNaN(data277)) {
+                const err689 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                if (vErrors === null) {
+                  vErrors = [err689];
+                } else {
+                  vErrors.push(err689);
+                }
+                errors++;
+              }
+            }
+          }
+          if (data276.off !== void 0) {
+            let data278 = data276.off;
+            if (!(typeof data278 == "number" && (!(data278 % 1) && !isNaN(data278)) && isFinite(data278))) {
+              const err690 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              if (vErrors === null) {
+                vErrors = [err690];
+              } else {
+                vErrors.push(err690);
+              }
+              errors++;
+            }
+            if (typeof data278 == "number" && isFinite(data278)) {
+              if (data278 > 9999 || isNaN(data278)) {
+                const err691 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                if (vErrors === null) {
+                  vErrors = [err691];
+                } else {
+                  vErrors.push(err691);
+                }
+                errors++;
+              }
+              if (data278 < 0 || isNaN(data278)) {
+                const err692 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                if (vErrors === null) {
+                  vErrors = [err692];
+                } else {
+                  vErrors.push(err692);
+                }
+                errors++;
+              }
+            }
+          }
+          if (data276["timeout-unit"] !== void 0) {
+            let data279 = data276["timeout-unit"];
+            if (typeof data279 !== "string") {
+              const err693 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err693];
+              } else {
+                vErrors.push(err693);
+              }
+              errors++;
+            }
+            if (!(data279 === "s" || data279 === "ms")) {
+              const err694 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.wait.properties["timeout-unit"].enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err694];
+              } else {
+                vErrors.push(err694);
+              }
+              errors++;
+            }
+          }
+        } else {
+          const err695 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err695];
+          } else {
+            vErrors.push(err695);
           }
           errors++;
         }
       }
       if (data.codes !== void 0) {
-        let data278 = data.codes;
-        if (data278 && typeof data278 == "object" && !Array.isArray(data278)) {
-          for (const key44 in data278) {
-            if (!pattern83.test(key44)) {
-              const err685 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key44 }, message: "must NOT have additional properties" };
+        let data280 = data.codes;
+        if (data280 && typeof data280 == "object" && !Array.isArray(data280)) {
+          for (const key44 in data280) {
+            if (!pattern84.test(key44)) {
+              const err696 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key44 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err685];
+                vErrors = [err696];
               } else {
-                vErrors.push(err685);
+                vErrors.push(err696);
               }
               errors++;
             }
           }
-          for (const key45 in data278) {
-            if (pattern83.test(key45)) {
-              let data279 = data278[key45];
-              if (data279 && typeof data279 == "object" && !Array.isArray(data279)) {
-                for (const key46 in data279) {
+          for (const key45 in data280) {
+            if (pattern84.test(key45)) {
+              let data281 = data280[key45];
+              if (data281 && typeof data281 == "object" && !Array.isArray(data281)) {
+                for (const key46 in data281) {
                   if (!(key46 === "does" || key46 === "position" || key46 === "spindle" || key46 === "coolant" || key46 === "length-offset")) {
-                    const err686 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key46 }, message: "must NOT have additional properties" };
-                    if (vErrors === null) {
-                      vErrors = [err686];
-                    } else {
-                      vErrors.push(err686);
-                    }
-                    errors++;
-                  }
-                }
-                if (data279.does !== void 0) {
-                  let data280 = data279.does;
-                  if (typeof data280 === "string") {
-                    if (func2(data280) > 120) {
-                      const err687 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                      if (vErrors === null) {
-                        vErrors = [err687];
-                      } else {
-                        vErrors.push(err687);
-                      }
-                      errors++;
-                    }
-                    if (func2(data280) < 1) {
-                      const err688 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                      if (vErrors === null) {
-                        vErrors = [err688];
-                      } else {
-                        vErrors.push(err688);
-                      }
-                      errors++;
-                    }
-                  } else {
-                    const err689 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err689];
-                    } else {
-                      vErrors.push(err689);
-                    }
-                    errors++;
-                  }
-                }
-                if (data279.position !== void 0) {
-                  let data281 = data279.position;
-                  if (typeof data281 !== "string") {
-                    const err690 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err690];
-                    } else {
-                      vErrors.push(err690);
-                    }
-                    errors++;
-                  }
-                  if (!(data281 === "unchanged" || data281 === "unknown" || data281 === "swap-height")) {
-                    const err691 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.position.enum }, message: "must be equal to one of the allowed values" };
-                    if (vErrors === null) {
-                      vErrors = [err691];
-                    } else {
-                      vErrors.push(err691);
-                    }
-                    errors++;
-                  }
-                }
-                if (data279.spindle !== void 0) {
-                  let data282 = data279.spindle;
-                  if (typeof data282 !== "string") {
-                    const err692 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err692];
-                    } else {
-                      vErrors.push(err692);
-                    }
-                    errors++;
-                  }
-                  if (!(data282 === "unchanged" || data282 === "stopped")) {
-                    const err693 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
-                    if (vErrors === null) {
-                      vErrors = [err693];
-                    } else {
-                      vErrors.push(err693);
-                    }
-                    errors++;
-                  }
-                }
-                if (data279.coolant !== void 0) {
-                  let data283 = data279.coolant;
-                  if (typeof data283 !== "string") {
-                    const err694 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err694];
-                    } else {
-                      vErrors.push(err694);
-                    }
-                    errors++;
-                  }
-                  if (!(data283 === "unchanged" || data283 === "off")) {
-                    const err695 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
-                    if (vErrors === null) {
-                      vErrors = [err695];
-                    } else {
-                      vErrors.push(err695);
-                    }
-                    errors++;
-                  }
-                }
-                if (data279["length-offset"] !== void 0) {
-                  let data284 = data279["length-offset"];
-                  if (typeof data284 !== "string") {
-                    const err696 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err696];
-                    } else {
-                      vErrors.push(err696);
-                    }
-                    errors++;
-                  }
-                  if (!(data284 === "unchanged" || data284 === "active" || data284 === "cancelled")) {
-                    const err697 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                    const err697 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key46 }, message: "must NOT have additional properties" };
                     if (vErrors === null) {
                       vErrors = [err697];
                     } else {
@@ -8480,170 +8506,170 @@ var compiled = (() => {
                     errors++;
                   }
                 }
+                if (data281.does !== void 0) {
+                  let data282 = data281.does;
+                  if (typeof data282 === "string") {
+                    if (func2(data282) > 120) {
+                      const err698 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                      if (vErrors === null) {
+                        vErrors = [err698];
+                      } else {
+                        vErrors.push(err698);
+                      }
+                      errors++;
+                    }
+                    if (func2(data282) < 1) {
+                      const err699 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                      if (vErrors === null) {
+                        vErrors = [err699];
+                      } else {
+                        vErrors.push(err699);
+                      }
+                      errors++;
+                    }
+                  } else {
+                    const err700 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err700];
+                    } else {
+                      vErrors.push(err700);
+                    }
+                    errors++;
+                  }
+                }
+                if (data281.position !== void 0) {
+                  let data283 = data281.position;
+                  if (typeof data283 !== "string") {
+                    const err701 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err701];
+                    } else {
+                      vErrors.push(err701);
+                    }
+                    errors++;
+                  }
+                  if (!(data283 === "unchanged" || data283 === "unknown" || data283 === "swap-height")) {
+                    const err702 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.position.enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err702];
+                    } else {
+                      vErrors.push(err702);
+                    }
+                    errors++;
+                  }
+                }
+                if (data281.spindle !== void 0) {
+                  let data284 = data281.spindle;
+                  if (typeof data284 !== "string") {
+                    const err703 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err703];
+                    } else {
+                      vErrors.push(err703);
+                    }
+                    errors++;
+                  }
+                  if (!(data284 === "unchanged" || data284 === "stopped")) {
+                    const err704 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err704];
+                    } else {
+                      vErrors.push(err704);
+                    }
+                    errors++;
+                  }
+                }
+                if (data281.coolant !== void 0) {
+                  let data285 = data281.coolant;
+                  if (typeof data285 !== "string") {
+                    const err705 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err705];
+                    } else {
+                      vErrors.push(err705);
+                    }
+                    errors++;
+                  }
+                  if (!(data285 === "unchanged" || data285 === "off")) {
+                    const err706 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err706];
+                    } else {
+                      vErrors.push(err706);
+                    }
+                    errors++;
+                  }
+                }
+                if (data281["length-offset"] !== void 0) {
+                  let data286 = data281["length-offset"];
+                  if (typeof data286 !== "string") {
+                    const err707 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err707];
+                    } else {
+                      vErrors.push(err707);
+                    }
+                    errors++;
+                  }
+                  if (!(data286 === "unchanged" || data286 === "active" || data286 === "cancelled")) {
+                    const err708 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err708];
+                    } else {
+                      vErrors.push(err708);
+                    }
+                    errors++;
+                  }
+                }
               } else {
-                const err698 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                const err709 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                 if (vErrors === null) {
-                  vErrors = [err698];
+                  vErrors = [err709];
                 } else {
-                  vErrors.push(err698);
+                  vErrors.push(err709);
                 }
                 errors++;
               }
             }
           }
         } else {
-          const err699 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err710 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err699];
+            vErrors = [err710];
           } else {
-            vErrors.push(err699);
+            vErrors.push(err710);
           }
           errors++;
         }
       }
       if (data.idioms !== void 0) {
-        let data285 = data.idioms;
-        if (data285 && typeof data285 == "object" && !Array.isArray(data285)) {
-          for (const key47 in data285) {
+        let data287 = data.idioms;
+        if (data287 && typeof data287 == "object" && !Array.isArray(data287)) {
+          for (const key47 in data287) {
             if (!func1.call(schema31.properties.idioms.properties, key47)) {
-              const err700 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key47 }, message: "must NOT have additional properties" };
+              const err711 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key47 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err700];
+                vErrors = [err711];
               } else {
-                vErrors.push(err700);
+                vErrors.push(err711);
               }
               errors++;
             }
           }
-          if (data285.message !== void 0) {
-            let data286 = data285.message;
-            if (typeof data286 === "string") {
-              if (func2(data286) > 120) {
-                const err701 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err701];
-                } else {
-                  vErrors.push(err701);
-                }
-                errors++;
-              }
-              if (func2(data286) < 1) {
-                const err702 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err702];
-                } else {
-                  vErrors.push(err702);
-                }
-                errors++;
-              }
-            } else {
-              const err703 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err703];
-              } else {
-                vErrors.push(err703);
-              }
-              errors++;
-            }
-          }
-          if (data285["wait-signal"] !== void 0) {
-            let data287 = data285["wait-signal"];
-            if (typeof data287 === "string") {
-              if (func2(data287) > 120) {
-                const err704 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err704];
-                } else {
-                  vErrors.push(err704);
-                }
-                errors++;
-              }
-              if (func2(data287) < 1) {
-                const err705 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err705];
-                } else {
-                  vErrors.push(err705);
-                }
-                errors++;
-              }
-            } else {
-              const err706 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err706];
-              } else {
-                vErrors.push(err706);
-              }
-              errors++;
-            }
-          }
-          if (data285["output-on"] !== void 0) {
-            let data288 = data285["output-on"];
+          if (data287.message !== void 0) {
+            let data288 = data287.message;
             if (typeof data288 === "string") {
               if (func2(data288) > 120) {
-                const err707 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err712 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
-                  vErrors = [err707];
+                  vErrors = [err712];
                 } else {
-                  vErrors.push(err707);
+                  vErrors.push(err712);
                 }
                 errors++;
               }
               if (func2(data288) < 1) {
-                const err708 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err708];
-                } else {
-                  vErrors.push(err708);
-                }
-                errors++;
-              }
-            } else {
-              const err709 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err709];
-              } else {
-                vErrors.push(err709);
-              }
-              errors++;
-            }
-          }
-          if (data285["output-off"] !== void 0) {
-            let data289 = data285["output-off"];
-            if (typeof data289 === "string") {
-              if (func2(data289) > 120) {
-                const err710 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err710];
-                } else {
-                  vErrors.push(err710);
-                }
-                errors++;
-              }
-              if (func2(data289) < 1) {
-                const err711 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err711];
-                } else {
-                  vErrors.push(err711);
-                }
-                errors++;
-              }
-            } else {
-              const err712 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err712];
-              } else {
-                vErrors.push(err712);
-              }
-              errors++;
-            }
-          }
-          if (data285.release !== void 0) {
-            let data290 = data285.release;
-            if (typeof data290 === "string") {
-              if (func2(data290) > 120) {
-                const err713 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err713 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err713];
                 } else {
@@ -8651,30 +8677,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data290) < 1) {
-                const err714 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err714];
-                } else {
-                  vErrors.push(err714);
-                }
-                errors++;
-              }
             } else {
-              const err715 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err714 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err715];
+                vErrors = [err714];
               } else {
-                vErrors.push(err715);
+                vErrors.push(err714);
               }
               errors++;
             }
           }
-          if (data285.clamp !== void 0) {
-            let data291 = data285.clamp;
-            if (typeof data291 === "string") {
-              if (func2(data291) > 120) {
-                const err716 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+          if (data287["wait-signal"] !== void 0) {
+            let data289 = data287["wait-signal"];
+            if (typeof data289 === "string") {
+              if (func2(data289) > 120) {
+                const err715 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err715];
+                } else {
+                  vErrors.push(err715);
+                }
+                errors++;
+              }
+              if (func2(data289) < 1) {
+                const err716 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err716];
                 } else {
@@ -8682,30 +8708,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data291) < 1) {
-                const err717 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err717];
-                } else {
-                  vErrors.push(err717);
-                }
-                errors++;
-              }
             } else {
-              const err718 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err717 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err718];
+                vErrors = [err717];
               } else {
-                vErrors.push(err718);
+                vErrors.push(err717);
               }
               errors++;
             }
           }
-          if (data285["taper-air-on"] !== void 0) {
-            let data292 = data285["taper-air-on"];
-            if (typeof data292 === "string") {
-              if (func2(data292) > 120) {
-                const err719 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+          if (data287["output-on"] !== void 0) {
+            let data290 = data287["output-on"];
+            if (typeof data290 === "string") {
+              if (func2(data290) > 120) {
+                const err718 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err718];
+                } else {
+                  vErrors.push(err718);
+                }
+                errors++;
+              }
+              if (func2(data290) < 1) {
+                const err719 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err719];
                 } else {
@@ -8713,30 +8739,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data292) < 1) {
-                const err720 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err720];
-                } else {
-                  vErrors.push(err720);
-                }
-                errors++;
-              }
             } else {
-              const err721 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err720 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err721];
+                vErrors = [err720];
               } else {
-                vErrors.push(err721);
+                vErrors.push(err720);
               }
               errors++;
             }
           }
-          if (data285["taper-air-off"] !== void 0) {
-            let data293 = data285["taper-air-off"];
-            if (typeof data293 === "string") {
-              if (func2(data293) > 120) {
-                const err722 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+          if (data287["output-off"] !== void 0) {
+            let data291 = data287["output-off"];
+            if (typeof data291 === "string") {
+              if (func2(data291) > 120) {
+                const err721 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err721];
+                } else {
+                  vErrors.push(err721);
+                }
+                errors++;
+              }
+              if (func2(data291) < 1) {
+                const err722 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err722];
                 } else {
@@ -8744,30 +8770,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data293) < 1) {
-                const err723 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err723];
-                } else {
-                  vErrors.push(err723);
-                }
-                errors++;
-              }
             } else {
-              const err724 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err723 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err724];
+                vErrors = [err723];
               } else {
-                vErrors.push(err724);
+                vErrors.push(err723);
               }
               errors++;
             }
           }
-          if (data285["cover-open"] !== void 0) {
-            let data294 = data285["cover-open"];
-            if (typeof data294 === "string") {
-              if (func2(data294) > 120) {
-                const err725 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+          if (data287.release !== void 0) {
+            let data292 = data287.release;
+            if (typeof data292 === "string") {
+              if (func2(data292) > 120) {
+                const err724 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err724];
+                } else {
+                  vErrors.push(err724);
+                }
+                errors++;
+              }
+              if (func2(data292) < 1) {
+                const err725 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err725];
                 } else {
@@ -8775,30 +8801,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data294) < 1) {
-                const err726 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err726];
-                } else {
-                  vErrors.push(err726);
-                }
-                errors++;
-              }
             } else {
-              const err727 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err726 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err727];
+                vErrors = [err726];
               } else {
-                vErrors.push(err727);
+                vErrors.push(err726);
               }
               errors++;
             }
           }
-          if (data285["cover-close"] !== void 0) {
-            let data295 = data285["cover-close"];
-            if (typeof data295 === "string") {
-              if (func2(data295) > 120) {
-                const err728 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+          if (data287.clamp !== void 0) {
+            let data293 = data287.clamp;
+            if (typeof data293 === "string") {
+              if (func2(data293) > 120) {
+                const err727 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err727];
+                } else {
+                  vErrors.push(err727);
+                }
+                errors++;
+              }
+              if (func2(data293) < 1) {
+                const err728 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err728];
                 } else {
@@ -8806,30 +8832,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data295) < 1) {
-                const err729 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err729];
-                } else {
-                  vErrors.push(err729);
-                }
-                errors++;
-              }
             } else {
-              const err730 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err729 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err730];
+                vErrors = [err729];
               } else {
-                vErrors.push(err730);
+                vErrors.push(err729);
               }
               errors++;
             }
           }
-          if (data285["hood-up"] !== void 0) {
-            let data296 = data285["hood-up"];
-            if (typeof data296 === "string") {
-              if (func2(data296) > 120) {
-                const err731 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+          if (data287["taper-air-on"] !== void 0) {
+            let data294 = data287["taper-air-on"];
+            if (typeof data294 === "string") {
+              if (func2(data294) > 120) {
+                const err730 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err730];
+                } else {
+                  vErrors.push(err730);
+                }
+                errors++;
+              }
+              if (func2(data294) < 1) {
+                const err731 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err731];
                 } else {
@@ -8837,30 +8863,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data296) < 1) {
-                const err732 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err732];
-                } else {
-                  vErrors.push(err732);
-                }
-                errors++;
-              }
             } else {
-              const err733 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err732 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err733];
+                vErrors = [err732];
               } else {
-                vErrors.push(err733);
+                vErrors.push(err732);
               }
               errors++;
             }
           }
-          if (data285["hood-down"] !== void 0) {
-            let data297 = data285["hood-down"];
-            if (typeof data297 === "string") {
-              if (func2(data297) > 120) {
-                const err734 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+          if (data287["taper-air-off"] !== void 0) {
+            let data295 = data287["taper-air-off"];
+            if (typeof data295 === "string") {
+              if (func2(data295) > 120) {
+                const err733 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err733];
+                } else {
+                  vErrors.push(err733);
+                }
+                errors++;
+              }
+              if (func2(data295) < 1) {
+                const err734 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err734];
                 } else {
@@ -8868,30 +8894,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data297) < 1) {
-                const err735 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err735];
-                } else {
-                  vErrors.push(err735);
-                }
-                errors++;
-              }
             } else {
-              const err736 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err735 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err736];
+                vErrors = [err735];
               } else {
-                vErrors.push(err736);
+                vErrors.push(err735);
               }
               errors++;
             }
           }
-          if (data285.measure !== void 0) {
-            let data298 = data285.measure;
-            if (typeof data298 === "string") {
-              if (func2(data298) > 120) {
-                const err737 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+          if (data287["cover-open"] !== void 0) {
+            let data296 = data287["cover-open"];
+            if (typeof data296 === "string") {
+              if (func2(data296) > 120) {
+                const err736 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err736];
+                } else {
+                  vErrors.push(err736);
+                }
+                errors++;
+              }
+              if (func2(data296) < 1) {
+                const err737 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err737];
                 } else {
@@ -8899,41 +8925,39 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data298) < 1) {
-                const err738 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err738];
-                } else {
-                  vErrors.push(err738);
-                }
-                errors++;
-              }
             } else {
-              const err739 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err738 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err739];
+                vErrors = [err738];
               } else {
-                vErrors.push(err739);
+                vErrors.push(err738);
               }
               errors++;
             }
           }
-        } else {
-          const err740 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err740];
-          } else {
-            vErrors.push(err740);
-          }
-          errors++;
-        }
-      }
-      if (data.machine !== void 0) {
-        let data299 = data.machine;
-        if (data299 && typeof data299 == "object" && !Array.isArray(data299)) {
-          for (const key48 in data299) {
-            if (!func1.call(schema31.properties.machine.properties, key48)) {
-              const err741 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key48 }, message: "must NOT have additional properties" };
+          if (data287["cover-close"] !== void 0) {
+            let data297 = data287["cover-close"];
+            if (typeof data297 === "string") {
+              if (func2(data297) > 120) {
+                const err739 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err739];
+                } else {
+                  vErrors.push(err739);
+                }
+                errors++;
+              }
+              if (func2(data297) < 1) {
+                const err740 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err740];
+                } else {
+                  vErrors.push(err740);
+                }
+                errors++;
+              }
+            } else {
+              const err741 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err741];
               } else {
@@ -8942,189 +8966,176 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data299.travel !== void 0) {
-            let data300 = data299.travel;
-            if (data300 && typeof data300 == "object" && !Array.isArray(data300)) {
-              for (const key49 in data300) {
-                if (!(key49 === "x" || key49 === "y" || key49 === "z" || key49 === "a" || key49 === "b" || key49 === "c")) {
-                  const err742 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key49 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err742];
-                  } else {
-                    vErrors.push(err742);
-                  }
-                  errors++;
-                }
-              }
-              if (data300.x !== void 0) {
-                let data301 = data300.x;
-                if (Array.isArray(data301)) {
-                  if (data301.length > 2) {
-                    const err743 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err743];
-                    } else {
-                      vErrors.push(err743);
-                    }
-                    errors++;
-                  }
-                  if (data301.length < 2) {
-                    const err744 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err744];
-                    } else {
-                      vErrors.push(err744);
-                    }
-                    errors++;
-                  }
-                  const len4 = data301.length;
-                  for (let i6 = 0; i6 < len4; i6++) {
-                    let data302 = data301[i6];
-                    const _errs898 = errors;
-                    let valid244 = false;
-                    const _errs899 = errors;
-                    if (typeof data302 == "number" && isFinite(data302)) {
-                      if (data302 > 1e6 || isNaN(data302)) {
-                        const err745 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err745];
-                        } else {
-                          vErrors.push(err745);
-                        }
-                        errors++;
-                      }
-                      if (data302 < -1e6 || isNaN(data302)) {
-                        const err746 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err746];
-                        } else {
-                          vErrors.push(err746);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err747 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err747];
-                      } else {
-                        vErrors.push(err747);
-                      }
-                      errors++;
-                    }
-                    var _valid20 = _errs899 === errors;
-                    valid244 = valid244 || _valid20;
-                    const _errs901 = errors;
-                    if (typeof data302 === "string") {
-                      if (!pattern24.test(data302)) {
-                        const err748 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                        if (vErrors === null) {
-                          vErrors = [err748];
-                        } else {
-                          vErrors.push(err748);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err749 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err749];
-                      } else {
-                        vErrors.push(err749);
-                      }
-                      errors++;
-                    }
-                    var _valid20 = _errs901 === errors;
-                    valid244 = valid244 || _valid20;
-                    if (!valid244) {
-                      const err750 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                      if (vErrors === null) {
-                        vErrors = [err750];
-                      } else {
-                        vErrors.push(err750);
-                      }
-                      errors++;
-                    } else {
-                      errors = _errs898;
-                      if (vErrors !== null) {
-                        if (_errs898) {
-                          vErrors.length = _errs898;
-                        } else {
-                          vErrors = null;
-                        }
-                      }
-                    }
-                  }
+          if (data287["hood-up"] !== void 0) {
+            let data298 = data287["hood-up"];
+            if (typeof data298 === "string") {
+              if (func2(data298) > 120) {
+                const err742 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err742];
                 } else {
-                  const err751 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  vErrors.push(err742);
+                }
+                errors++;
+              }
+              if (func2(data298) < 1) {
+                const err743 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err743];
+                } else {
+                  vErrors.push(err743);
+                }
+                errors++;
+              }
+            } else {
+              const err744 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err744];
+              } else {
+                vErrors.push(err744);
+              }
+              errors++;
+            }
+          }
+          if (data287["hood-down"] !== void 0) {
+            let data299 = data287["hood-down"];
+            if (typeof data299 === "string") {
+              if (func2(data299) > 120) {
+                const err745 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err745];
+                } else {
+                  vErrors.push(err745);
+                }
+                errors++;
+              }
+              if (func2(data299) < 1) {
+                const err746 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err746];
+                } else {
+                  vErrors.push(err746);
+                }
+                errors++;
+              }
+            } else {
+              const err747 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err747];
+              } else {
+                vErrors.push(err747);
+              }
+              errors++;
+            }
+          }
+          if (data287.measure !== void 0) {
+            let data300 = data287.measure;
+            if (typeof data300 === "string") {
+              if (func2(data300) > 120) {
+                const err748 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err748];
+                } else {
+                  vErrors.push(err748);
+                }
+                errors++;
+              }
+              if (func2(data300) < 1) {
+                const err749 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err749];
+                } else {
+                  vErrors.push(err749);
+                }
+                errors++;
+              }
+            } else {
+              const err750 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err750];
+              } else {
+                vErrors.push(err750);
+              }
+              errors++;
+            }
+          }
+        } else {
+          const err751 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err751];
+          } else {
+            vErrors.push(err751);
+          }
+          errors++;
+        }
+      }
+      if (data.machine !== void 0) {
+        let data301 = data.machine;
+        if (data301 && typeof data301 == "object" && !Array.isArray(data301)) {
+          for (const key48 in data301) {
+            if (!func1.call(schema31.properties.machine.properties, key48)) {
+              const err752 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key48 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err752];
+              } else {
+                vErrors.push(err752);
+              }
+              errors++;
+            }
+          }
+          if (data301.travel !== void 0) {
+            let data302 = data301.travel;
+            if (data302 && typeof data302 == "object" && !Array.isArray(data302)) {
+              for (const key49 in data302) {
+                if (!(key49 === "x" || key49 === "y" || key49 === "z" || key49 === "a" || key49 === "b" || key49 === "c")) {
+                  const err753 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key49 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err751];
+                    vErrors = [err753];
                   } else {
-                    vErrors.push(err751);
+                    vErrors.push(err753);
                   }
                   errors++;
                 }
               }
-              if (data300.y !== void 0) {
-                let data303 = data300.y;
+              if (data302.x !== void 0) {
+                let data303 = data302.x;
                 if (Array.isArray(data303)) {
                   if (data303.length > 2) {
-                    const err752 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+                    const err754 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err752];
+                      vErrors = [err754];
                     } else {
-                      vErrors.push(err752);
+                      vErrors.push(err754);
                     }
                     errors++;
                   }
                   if (data303.length < 2) {
-                    const err753 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                    const err755 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err753];
+                      vErrors = [err755];
                     } else {
-                      vErrors.push(err753);
+                      vErrors.push(err755);
                     }
                     errors++;
                   }
-                  const len5 = data303.length;
-                  for (let i7 = 0; i7 < len5; i7++) {
-                    let data304 = data303[i7];
-                    const _errs907 = errors;
-                    let valid248 = false;
-                    const _errs908 = errors;
+                  const len4 = data303.length;
+                  for (let i6 = 0; i6 < len4; i6++) {
+                    let data304 = data303[i6];
+                    const _errs911 = errors;
+                    let valid247 = false;
+                    const _errs912 = errors;
                     if (typeof data304 == "number" && isFinite(data304)) {
                       if (data304 > 1e6 || isNaN(data304)) {
-                        const err754 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        const err756 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                         if (vErrors === null) {
-                          vErrors = [err754];
+                          vErrors = [err756];
                         } else {
-                          vErrors.push(err754);
+                          vErrors.push(err756);
                         }
                         errors++;
                       }
                       if (data304 < -1e6 || isNaN(data304)) {
-                        const err755 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err755];
-                        } else {
-                          vErrors.push(err755);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err756 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err756];
-                      } else {
-                        vErrors.push(err756);
-                      }
-                      errors++;
-                    }
-                    var _valid21 = _errs908 === errors;
-                    valid248 = valid248 || _valid21;
-                    const _errs910 = errors;
-                    if (typeof data304 === "string") {
-                      if (!pattern24.test(data304)) {
-                        const err757 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        const err757 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err757];
                         } else {
@@ -9133,7 +9144,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err758 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err758 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err758];
                       } else {
@@ -9141,21 +9152,43 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                    var _valid21 = _errs910 === errors;
-                    valid248 = valid248 || _valid21;
-                    if (!valid248) {
-                      const err759 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    var _valid22 = _errs912 === errors;
+                    valid247 = valid247 || _valid22;
+                    const _errs914 = errors;
+                    if (typeof data304 === "string") {
+                      if (!pattern25.test(data304)) {
+                        const err759 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err759];
+                        } else {
+                          vErrors.push(err759);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err760 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err759];
+                        vErrors = [err760];
                       } else {
-                        vErrors.push(err759);
+                        vErrors.push(err760);
+                      }
+                      errors++;
+                    }
+                    var _valid22 = _errs914 === errors;
+                    valid247 = valid247 || _valid22;
+                    if (!valid247) {
+                      const err761 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err761];
+                      } else {
+                        vErrors.push(err761);
                       }
                       errors++;
                     } else {
-                      errors = _errs907;
+                      errors = _errs911;
                       if (vErrors !== null) {
-                        if (_errs907) {
-                          vErrors.length = _errs907;
+                        if (_errs911) {
+                          vErrors.length = _errs911;
                         } else {
                           vErrors = null;
                         }
@@ -9163,76 +9196,54 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err760 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err762 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err760];
+                    vErrors = [err762];
                   } else {
-                    vErrors.push(err760);
+                    vErrors.push(err762);
                   }
                   errors++;
                 }
               }
-              if (data300.z !== void 0) {
-                let data305 = data300.z;
+              if (data302.y !== void 0) {
+                let data305 = data302.y;
                 if (Array.isArray(data305)) {
                   if (data305.length > 2) {
-                    const err761 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+                    const err763 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err761];
+                      vErrors = [err763];
                     } else {
-                      vErrors.push(err761);
+                      vErrors.push(err763);
                     }
                     errors++;
                   }
                   if (data305.length < 2) {
-                    const err762 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                    const err764 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err762];
+                      vErrors = [err764];
                     } else {
-                      vErrors.push(err762);
+                      vErrors.push(err764);
                     }
                     errors++;
                   }
-                  const len6 = data305.length;
-                  for (let i8 = 0; i8 < len6; i8++) {
-                    let data306 = data305[i8];
-                    const _errs916 = errors;
-                    let valid252 = false;
-                    const _errs917 = errors;
+                  const len5 = data305.length;
+                  for (let i7 = 0; i7 < len5; i7++) {
+                    let data306 = data305[i7];
+                    const _errs920 = errors;
+                    let valid251 = false;
+                    const _errs921 = errors;
                     if (typeof data306 == "number" && isFinite(data306)) {
                       if (data306 > 1e6 || isNaN(data306)) {
-                        const err763 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        const err765 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                         if (vErrors === null) {
-                          vErrors = [err763];
+                          vErrors = [err765];
                         } else {
-                          vErrors.push(err763);
+                          vErrors.push(err765);
                         }
                         errors++;
                       }
                       if (data306 < -1e6 || isNaN(data306)) {
-                        const err764 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err764];
-                        } else {
-                          vErrors.push(err764);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err765 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err765];
-                      } else {
-                        vErrors.push(err765);
-                      }
-                      errors++;
-                    }
-                    var _valid22 = _errs917 === errors;
-                    valid252 = valid252 || _valid22;
-                    const _errs919 = errors;
-                    if (typeof data306 === "string") {
-                      if (!pattern24.test(data306)) {
-                        const err766 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        const err766 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err766];
                         } else {
@@ -9241,7 +9252,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err767 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err767 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err767];
                       } else {
@@ -9249,21 +9260,43 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                    var _valid22 = _errs919 === errors;
-                    valid252 = valid252 || _valid22;
-                    if (!valid252) {
-                      const err768 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    var _valid23 = _errs921 === errors;
+                    valid251 = valid251 || _valid23;
+                    const _errs923 = errors;
+                    if (typeof data306 === "string") {
+                      if (!pattern25.test(data306)) {
+                        const err768 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err768];
+                        } else {
+                          vErrors.push(err768);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err769 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err768];
+                        vErrors = [err769];
                       } else {
-                        vErrors.push(err768);
+                        vErrors.push(err769);
+                      }
+                      errors++;
+                    }
+                    var _valid23 = _errs923 === errors;
+                    valid251 = valid251 || _valid23;
+                    if (!valid251) {
+                      const err770 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err770];
+                      } else {
+                        vErrors.push(err770);
                       }
                       errors++;
                     } else {
-                      errors = _errs916;
+                      errors = _errs920;
                       if (vErrors !== null) {
-                        if (_errs916) {
-                          vErrors.length = _errs916;
+                        if (_errs920) {
+                          vErrors.length = _errs920;
                         } else {
                           vErrors = null;
                         }
@@ -9271,146 +9304,137 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err769 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err771 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err769];
+                    vErrors = [err771];
                   } else {
-                    vErrors.push(err769);
+                    vErrors.push(err771);
                   }
                   errors++;
                 }
               }
-              if (data300.a !== void 0) {
-                let data307 = data300.a;
+              if (data302.z !== void 0) {
+                let data307 = data302.z;
                 if (Array.isArray(data307)) {
                   if (data307.length > 2) {
-                    const err770 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+                    const err772 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err770];
+                      vErrors = [err772];
                     } else {
-                      vErrors.push(err770);
+                      vErrors.push(err772);
                     }
                     errors++;
                   }
                   if (data307.length < 2) {
-                    const err771 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                    const err773 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err771];
+                      vErrors = [err773];
                     } else {
-                      vErrors.push(err771);
+                      vErrors.push(err773);
                     }
                     errors++;
                   }
-                  const len7 = data307.length;
-                  for (let i9 = 0; i9 < len7; i9++) {
-                    let data308 = data307[i9];
+                  const len6 = data307.length;
+                  for (let i8 = 0; i8 < len6; i8++) {
+                    let data308 = data307[i8];
+                    const _errs929 = errors;
+                    let valid255 = false;
+                    const _errs930 = errors;
                     if (typeof data308 == "number" && isFinite(data308)) {
-                      if (data308 > 36e6 || isNaN(data308)) {
-                        const err772 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                      if (data308 > 1e6 || isNaN(data308)) {
+                        const err774 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                         if (vErrors === null) {
-                          vErrors = [err772];
+                          vErrors = [err774];
                         } else {
-                          vErrors.push(err772);
+                          vErrors.push(err774);
                         }
                         errors++;
                       }
-                      if (data308 < -36e6 || isNaN(data308)) {
-                        const err773 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                      if (data308 < -1e6 || isNaN(data308)) {
+                        const err775 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
-                          vErrors = [err773];
+                          vErrors = [err775];
                         } else {
-                          vErrors.push(err773);
+                          vErrors.push(err775);
                         }
                         errors++;
                       }
                     } else {
-                      const err774 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err776 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err774];
+                        vErrors = [err776];
                       } else {
-                        vErrors.push(err774);
+                        vErrors.push(err776);
                       }
                       errors++;
                     }
+                    var _valid24 = _errs930 === errors;
+                    valid255 = valid255 || _valid24;
+                    const _errs932 = errors;
+                    if (typeof data308 === "string") {
+                      if (!pattern25.test(data308)) {
+                        const err777 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err777];
+                        } else {
+                          vErrors.push(err777);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err778 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err778];
+                      } else {
+                        vErrors.push(err778);
+                      }
+                      errors++;
+                    }
+                    var _valid24 = _errs932 === errors;
+                    valid255 = valid255 || _valid24;
+                    if (!valid255) {
+                      const err779 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err779];
+                      } else {
+                        vErrors.push(err779);
+                      }
+                      errors++;
+                    } else {
+                      errors = _errs929;
+                      if (vErrors !== null) {
+                        if (_errs929) {
+                          vErrors.length = _errs929;
+                        } else {
+                          vErrors = null;
+                        }
+                      }
+                    }
                   }
                 } else {
-                  const err775 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err780 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err775];
+                    vErrors = [err780];
                   } else {
-                    vErrors.push(err775);
+                    vErrors.push(err780);
                   }
                   errors++;
                 }
               }
-              if (data300.b !== void 0) {
-                let data309 = data300.b;
+              if (data302.a !== void 0) {
+                let data309 = data302.a;
                 if (Array.isArray(data309)) {
                   if (data309.length > 2) {
-                    const err776 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+                    const err781 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err776];
+                      vErrors = [err781];
                     } else {
-                      vErrors.push(err776);
+                      vErrors.push(err781);
                     }
                     errors++;
                   }
                   if (data309.length < 2) {
-                    const err777 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err777];
-                    } else {
-                      vErrors.push(err777);
-                    }
-                    errors++;
-                  }
-                  const len8 = data309.length;
-                  for (let i10 = 0; i10 < len8; i10++) {
-                    let data310 = data309[i10];
-                    if (typeof data310 == "number" && isFinite(data310)) {
-                      if (data310 > 36e6 || isNaN(data310)) {
-                        const err778 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
-                        if (vErrors === null) {
-                          vErrors = [err778];
-                        } else {
-                          vErrors.push(err778);
-                        }
-                        errors++;
-                      }
-                      if (data310 < -36e6 || isNaN(data310)) {
-                        const err779 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
-                        if (vErrors === null) {
-                          vErrors = [err779];
-                        } else {
-                          vErrors.push(err779);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err780 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err780];
-                      } else {
-                        vErrors.push(err780);
-                      }
-                      errors++;
-                    }
-                  }
-                } else {
-                  const err781 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-                  if (vErrors === null) {
-                    vErrors = [err781];
-                  } else {
-                    vErrors.push(err781);
-                  }
-                  errors++;
-                }
-              }
-              if (data300.c !== void 0) {
-                let data311 = data300.c;
-                if (Array.isArray(data311)) {
-                  if (data311.length > 2) {
-                    const err782 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+                    const err782 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
                       vErrors = [err782];
                     } else {
@@ -9418,21 +9442,21 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data311.length < 2) {
-                    const err783 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err783];
-                    } else {
-                      vErrors.push(err783);
-                    }
-                    errors++;
-                  }
-                  const len9 = data311.length;
-                  for (let i11 = 0; i11 < len9; i11++) {
-                    let data312 = data311[i11];
-                    if (typeof data312 == "number" && isFinite(data312)) {
-                      if (data312 > 36e6 || isNaN(data312)) {
-                        const err784 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                  const len7 = data309.length;
+                  for (let i9 = 0; i9 < len7; i9++) {
+                    let data310 = data309[i9];
+                    if (typeof data310 == "number" && isFinite(data310)) {
+                      if (data310 > 36e6 || isNaN(data310)) {
+                        const err783 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err783];
+                        } else {
+                          vErrors.push(err783);
+                        }
+                        errors++;
+                      }
+                      if (data310 < -36e6 || isNaN(data310)) {
+                        const err784 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
                         if (vErrors === null) {
                           vErrors = [err784];
                         } else {
@@ -9440,82 +9464,81 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                      if (data312 < -36e6 || isNaN(data312)) {
-                        const err785 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
-                        if (vErrors === null) {
-                          vErrors = [err785];
-                        } else {
-                          vErrors.push(err785);
-                        }
-                        errors++;
-                      }
                     } else {
-                      const err786 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err785 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err786];
+                        vErrors = [err785];
                       } else {
-                        vErrors.push(err786);
+                        vErrors.push(err785);
                       }
                       errors++;
                     }
                   }
                 } else {
-                  const err787 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err786 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err787];
+                    vErrors = [err786];
                   } else {
-                    vErrors.push(err787);
+                    vErrors.push(err786);
                   }
                   errors++;
                 }
               }
-            } else {
-              const err788 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err788];
-              } else {
-                vErrors.push(err788);
-              }
-              errors++;
-            }
-          }
-          if (data299.spindle !== void 0) {
-            let data313 = data299.spindle;
-            if (data313 && typeof data313 == "object" && !Array.isArray(data313)) {
-              for (const key50 in data313) {
-                if (!(key50 === "min-rpm" || key50 === "max-rpm" || key50 === "spin-up" || key50 === "spin-down" || key50 === "coast-down" || key50 === "orient")) {
-                  const err789 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key50 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err789];
-                  } else {
-                    vErrors.push(err789);
-                  }
-                  errors++;
-                }
-              }
-              if (data313["min-rpm"] !== void 0) {
-                let data314 = data313["min-rpm"];
-                if (typeof data314 == "number" && isFinite(data314)) {
-                  if (data314 > 1e6 || isNaN(data314)) {
-                    const err790 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+              if (data302.b !== void 0) {
+                let data311 = data302.b;
+                if (Array.isArray(data311)) {
+                  if (data311.length > 2) {
+                    const err787 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err790];
+                      vErrors = [err787];
                     } else {
-                      vErrors.push(err790);
+                      vErrors.push(err787);
                     }
                     errors++;
                   }
-                  if (data314 < 0 || isNaN(data314)) {
-                    const err791 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                  if (data311.length < 2) {
+                    const err788 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err791];
+                      vErrors = [err788];
                     } else {
-                      vErrors.push(err791);
+                      vErrors.push(err788);
                     }
                     errors++;
+                  }
+                  const len8 = data311.length;
+                  for (let i10 = 0; i10 < len8; i10++) {
+                    let data312 = data311[i10];
+                    if (typeof data312 == "number" && isFinite(data312)) {
+                      if (data312 > 36e6 || isNaN(data312)) {
+                        const err789 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err789];
+                        } else {
+                          vErrors.push(err789);
+                        }
+                        errors++;
+                      }
+                      if (data312 < -36e6 || isNaN(data312)) {
+                        const err790 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err790];
+                        } else {
+                          vErrors.push(err790);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err791 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err791];
+                      } else {
+                        vErrors.push(err791);
+                      }
+                      errors++;
+                    }
                   }
                 } else {
-                  const err792 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err792 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
                     vErrors = [err792];
                   } else {
@@ -9524,11 +9547,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data313["max-rpm"] !== void 0) {
-                let data315 = data313["max-rpm"];
-                if (typeof data315 == "number" && isFinite(data315)) {
-                  if (data315 > 1e6 || isNaN(data315)) {
-                    const err793 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+              if (data302.c !== void 0) {
+                let data313 = data302.c;
+                if (Array.isArray(data313)) {
+                  if (data313.length > 2) {
+                    const err793 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
                       vErrors = [err793];
                     } else {
@@ -9536,8 +9559,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data315 <= 0 || isNaN(data315)) {
-                    const err794 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                  if (data313.length < 2) {
+                    const err794 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
                       vErrors = [err794];
                     } else {
@@ -9545,95 +9568,95 @@ var compiled = (() => {
                     }
                     errors++;
                   }
+                  const len9 = data313.length;
+                  for (let i11 = 0; i11 < len9; i11++) {
+                    let data314 = data313[i11];
+                    if (typeof data314 == "number" && isFinite(data314)) {
+                      if (data314 > 36e6 || isNaN(data314)) {
+                        const err795 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err795];
+                        } else {
+                          vErrors.push(err795);
+                        }
+                        errors++;
+                      }
+                      if (data314 < -36e6 || isNaN(data314)) {
+                        const err796 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err796];
+                        } else {
+                          vErrors.push(err796);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err797 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err797];
+                      } else {
+                        vErrors.push(err797);
+                      }
+                      errors++;
+                    }
+                  }
                 } else {
-                  const err795 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err798 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err795];
+                    vErrors = [err798];
                   } else {
-                    vErrors.push(err795);
+                    vErrors.push(err798);
                   }
                   errors++;
                 }
               }
-              if (data313["spin-up"] !== void 0) {
-                let data316 = data313["spin-up"];
-                if (typeof data316 === "string") {
-                  if (!pattern88.test(data316)) {
-                    const err796 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+            } else {
+              const err799 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err799];
+              } else {
+                vErrors.push(err799);
+              }
+              errors++;
+            }
+          }
+          if (data301.spindle !== void 0) {
+            let data315 = data301.spindle;
+            if (data315 && typeof data315 == "object" && !Array.isArray(data315)) {
+              for (const key50 in data315) {
+                if (!(key50 === "min-rpm" || key50 === "max-rpm" || key50 === "spin-up" || key50 === "spin-down" || key50 === "coast-down" || key50 === "orient")) {
+                  const err800 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key50 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err800];
+                  } else {
+                    vErrors.push(err800);
+                  }
+                  errors++;
+                }
+              }
+              if (data315["min-rpm"] !== void 0) {
+                let data316 = data315["min-rpm"];
+                if (typeof data316 == "number" && isFinite(data316)) {
+                  if (data316 > 1e6 || isNaN(data316)) {
+                    const err801 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
-                      vErrors = [err796];
+                      vErrors = [err801];
                     } else {
-                      vErrors.push(err796);
+                      vErrors.push(err801);
+                    }
+                    errors++;
+                  }
+                  if (data316 < 0 || isNaN(data316)) {
+                    const err802 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err802];
+                    } else {
+                      vErrors.push(err802);
                     }
                     errors++;
                   }
                 } else {
-                  const err797 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err797];
-                  } else {
-                    vErrors.push(err797);
-                  }
-                  errors++;
-                }
-              }
-              if (data313["spin-down"] !== void 0) {
-                let data317 = data313["spin-down"];
-                if (typeof data317 === "string") {
-                  if (!pattern88.test(data317)) {
-                    const err798 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err798];
-                    } else {
-                      vErrors.push(err798);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err799 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err799];
-                  } else {
-                    vErrors.push(err799);
-                  }
-                  errors++;
-                }
-              }
-              if (data313["coast-down"] !== void 0) {
-                let data318 = data313["coast-down"];
-                if (typeof data318 === "string") {
-                  if (!pattern88.test(data318)) {
-                    const err800 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err800];
-                    } else {
-                      vErrors.push(err800);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err801 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err801];
-                  } else {
-                    vErrors.push(err801);
-                  }
-                  errors++;
-                }
-              }
-              if (data313.orient !== void 0) {
-                let data319 = data313.orient;
-                if (typeof data319 !== "string") {
-                  const err802 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err802];
-                  } else {
-                    vErrors.push(err802);
-                  }
-                  errors++;
-                }
-                if (!(data319 === "yes" || data319 === "no")) {
-                  const err803 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  const err803 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err803];
                   } else {
@@ -9642,37 +9665,29 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err804 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err804];
-              } else {
-                vErrors.push(err804);
-              }
-              errors++;
-            }
-          }
-          if (data299.signals !== void 0) {
-            let data320 = data299.signals;
-            if (data320 && typeof data320 == "object" && !Array.isArray(data320)) {
-              for (const key51 in data320) {
-                if (!(key51 === "at-speed" || key51 === "stopped" || key51 === "released" || key51 === "clamped" || key51 === "tool-present" || key51 === "air" || key51 === "hold-down")) {
-                  const err805 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key51 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err805];
-                  } else {
-                    vErrors.push(err805);
+              if (data315["max-rpm"] !== void 0) {
+                let data317 = data315["max-rpm"];
+                if (typeof data317 == "number" && isFinite(data317)) {
+                  if (data317 > 1e6 || isNaN(data317)) {
+                    const err804 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err804];
+                    } else {
+                      vErrors.push(err804);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-              }
-              if (data320["at-speed"] !== void 0) {
-                let data321 = data320["at-speed"];
-                const _errs956 = errors;
-                let valid265 = false;
-                const _errs957 = errors;
-                if (!(typeof data321 == "number" && (!(data321 % 1) && !isNaN(data321)) && isFinite(data321))) {
-                  const err806 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  if (data317 <= 0 || isNaN(data317)) {
+                    const err805 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                    if (vErrors === null) {
+                      vErrors = [err805];
+                    } else {
+                      vErrors.push(err805);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err806 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err806];
                   } else {
@@ -9680,9 +9695,12 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (typeof data321 == "number" && isFinite(data321)) {
-                  if (data321 > 9999 || isNaN(data321)) {
-                    const err807 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+              }
+              if (data315["spin-up"] !== void 0) {
+                let data318 = data315["spin-up"];
+                if (typeof data318 === "string") {
+                  if (!pattern89.test(data318)) {
+                    const err807 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
                     if (vErrors === null) {
                       vErrors = [err807];
                     } else {
@@ -9690,51 +9708,30 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data321 < 0 || isNaN(data321)) {
-                    const err808 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                } else {
+                  const err808 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err808];
+                  } else {
+                    vErrors.push(err808);
+                  }
+                  errors++;
+                }
+              }
+              if (data315["spin-down"] !== void 0) {
+                let data319 = data315["spin-down"];
+                if (typeof data319 === "string") {
+                  if (!pattern89.test(data319)) {
+                    const err809 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
                     if (vErrors === null) {
-                      vErrors = [err808];
+                      vErrors = [err809];
                     } else {
-                      vErrors.push(err808);
+                      vErrors.push(err809);
                     }
                     errors++;
                   }
-                }
-                var _valid23 = _errs957 === errors;
-                valid265 = valid265 || _valid23;
-                const _errs959 = errors;
-                if (!validate21(data321, { instancePath: instancePath + "/machine/signals/at-speed", parentData: data320, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid23 = _errs959 === errors;
-                valid265 = valid265 || _valid23;
-                if (!valid265) {
-                  const err809 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err809];
-                  } else {
-                    vErrors.push(err809);
-                  }
-                  errors++;
                 } else {
-                  errors = _errs956;
-                  if (vErrors !== null) {
-                    if (_errs956) {
-                      vErrors.length = _errs956;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
-                }
-              }
-              if (data320.stopped !== void 0) {
-                let data322 = data320.stopped;
-                const _errs961 = errors;
-                let valid266 = false;
-                const _errs962 = errors;
-                if (!(typeof data322 == "number" && (!(data322 % 1) && !isNaN(data322)) && isFinite(data322))) {
-                  const err810 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err810 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err810];
                   } else {
@@ -9742,9 +9739,12 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (typeof data322 == "number" && isFinite(data322)) {
-                  if (data322 > 9999 || isNaN(data322)) {
-                    const err811 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+              }
+              if (data315["coast-down"] !== void 0) {
+                let data320 = data315["coast-down"];
+                if (typeof data320 === "string") {
+                  if (!pattern89.test(data320)) {
+                    const err811 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
                     if (vErrors === null) {
                       vErrors = [err811];
                     } else {
@@ -9752,51 +9752,29 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data322 < 0 || isNaN(data322)) {
-                    const err812 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err812];
-                    } else {
-                      vErrors.push(err812);
-                    }
-                    errors++;
+                } else {
+                  const err812 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err812];
+                  } else {
+                    vErrors.push(err812);
                   }
+                  errors++;
                 }
-                var _valid24 = _errs962 === errors;
-                valid266 = valid266 || _valid24;
-                const _errs964 = errors;
-                if (!validate21(data322, { instancePath: instancePath + "/machine/signals/stopped", parentData: data320, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid24 = _errs964 === errors;
-                valid266 = valid266 || _valid24;
-                if (!valid266) {
-                  const err813 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              }
+              if (data315.orient !== void 0) {
+                let data321 = data315.orient;
+                if (typeof data321 !== "string") {
+                  const err813 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err813];
                   } else {
                     vErrors.push(err813);
                   }
                   errors++;
-                } else {
-                  errors = _errs961;
-                  if (vErrors !== null) {
-                    if (_errs961) {
-                      vErrors.length = _errs961;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
-              }
-              if (data320.released !== void 0) {
-                let data323 = data320.released;
-                const _errs966 = errors;
-                let valid267 = false;
-                const _errs967 = errors;
-                if (!(typeof data323 == "number" && (!(data323 % 1) && !isNaN(data323)) && isFinite(data323))) {
-                  const err814 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                if (!(data321 === "yes" || data321 === "no")) {
+                  const err814 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err814];
                   } else {
@@ -9804,71 +9782,57 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (typeof data323 == "number" && isFinite(data323)) {
-                  if (data323 > 9999 || isNaN(data323)) {
-                    const err815 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                    if (vErrors === null) {
-                      vErrors = [err815];
-                    } else {
-                      vErrors.push(err815);
-                    }
-                    errors++;
+              }
+            } else {
+              const err815 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err815];
+              } else {
+                vErrors.push(err815);
+              }
+              errors++;
+            }
+          }
+          if (data301.signals !== void 0) {
+            let data322 = data301.signals;
+            if (data322 && typeof data322 == "object" && !Array.isArray(data322)) {
+              for (const key51 in data322) {
+                if (!(key51 === "at-speed" || key51 === "stopped" || key51 === "released" || key51 === "clamped" || key51 === "tool-present" || key51 === "air" || key51 === "hold-down")) {
+                  const err816 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key51 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err816];
+                  } else {
+                    vErrors.push(err816);
                   }
-                  if (data323 < 0 || isNaN(data323)) {
-                    const err816 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err816];
-                    } else {
-                      vErrors.push(err816);
-                    }
-                    errors++;
-                  }
+                  errors++;
                 }
-                var _valid25 = _errs967 === errors;
-                valid267 = valid267 || _valid25;
+              }
+              if (data322["at-speed"] !== void 0) {
+                let data323 = data322["at-speed"];
                 const _errs969 = errors;
-                if (!validate21(data323, { instancePath: instancePath + "/machine/signals/released", parentData: data320, parentDataProperty: "released", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid25 = _errs969 === errors;
-                valid267 = valid267 || _valid25;
-                if (!valid267) {
-                  const err817 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                let valid268 = false;
+                const _errs970 = errors;
+                if (!(typeof data323 == "number" && (!(data323 % 1) && !isNaN(data323)) && isFinite(data323))) {
+                  const err817 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
                     vErrors = [err817];
                   } else {
                     vErrors.push(err817);
                   }
                   errors++;
-                } else {
-                  errors = _errs966;
-                  if (vErrors !== null) {
-                    if (_errs966) {
-                      vErrors.length = _errs966;
+                }
+                if (typeof data323 == "number" && isFinite(data323)) {
+                  if (data323 > 9999 || isNaN(data323)) {
+                    const err818 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err818];
                     } else {
-                      vErrors = null;
+                      vErrors.push(err818);
                     }
+                    errors++;
                   }
-                }
-              }
-              if (data320.clamped !== void 0) {
-                let data324 = data320.clamped;
-                const _errs971 = errors;
-                let valid268 = false;
-                const _errs972 = errors;
-                if (!(typeof data324 == "number" && (!(data324 % 1) && !isNaN(data324)) && isFinite(data324))) {
-                  const err818 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                  if (vErrors === null) {
-                    vErrors = [err818];
-                  } else {
-                    vErrors.push(err818);
-                  }
-                  errors++;
-                }
-                if (typeof data324 == "number" && isFinite(data324)) {
-                  if (data324 > 9999 || isNaN(data324)) {
-                    const err819 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                  if (data323 < 0 || isNaN(data323)) {
+                    const err819 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err819];
                     } else {
@@ -9876,61 +9840,61 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data324 < 0 || isNaN(data324)) {
-                    const err820 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err820];
-                    } else {
-                      vErrors.push(err820);
-                    }
-                    errors++;
-                  }
                 }
-                var _valid26 = _errs972 === errors;
-                valid268 = valid268 || _valid26;
-                const _errs974 = errors;
-                if (!validate21(data324, { instancePath: instancePath + "/machine/signals/clamped", parentData: data320, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
+                var _valid25 = _errs970 === errors;
+                valid268 = valid268 || _valid25;
+                const _errs972 = errors;
+                if (!validate21(data323, { instancePath: instancePath + "/machine/signals/at-speed", parentData: data322, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid26 = _errs974 === errors;
-                valid268 = valid268 || _valid26;
+                var _valid25 = _errs972 === errors;
+                valid268 = valid268 || _valid25;
                 if (!valid268) {
-                  const err821 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  const err820 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err821];
+                    vErrors = [err820];
                   } else {
-                    vErrors.push(err821);
+                    vErrors.push(err820);
                   }
                   errors++;
                 } else {
-                  errors = _errs971;
+                  errors = _errs969;
                   if (vErrors !== null) {
-                    if (_errs971) {
-                      vErrors.length = _errs971;
+                    if (_errs969) {
+                      vErrors.length = _errs969;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data320["tool-present"] !== void 0) {
-                let data325 = data320["tool-present"];
-                const _errs976 = errors;
+              if (data322.stopped !== void 0) {
+                let data324 = data322.stopped;
+                const _errs974 = errors;
                 let valid269 = false;
-                const _errs977 = errors;
-                if (!(typeof data325 == "number" && (!(data325 % 1) && !isNaN(data325)) && isFinite(data325))) {
-                  const err822 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                const _errs975 = errors;
+                if (!(typeof data324 == "number" && (!(data324 % 1) && !isNaN(data324)) && isFinite(data324))) {
+                  const err821 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err822];
+                    vErrors = [err821];
                   } else {
-                    vErrors.push(err822);
+                    vErrors.push(err821);
                   }
                   errors++;
                 }
-                if (typeof data325 == "number" && isFinite(data325)) {
-                  if (data325 > 9999 || isNaN(data325)) {
-                    const err823 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                if (typeof data324 == "number" && isFinite(data324)) {
+                  if (data324 > 9999 || isNaN(data324)) {
+                    const err822 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err822];
+                    } else {
+                      vErrors.push(err822);
+                    }
+                    errors++;
+                  }
+                  if (data324 < 0 || isNaN(data324)) {
+                    const err823 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err823];
                     } else {
@@ -9938,61 +9902,61 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data325 < 0 || isNaN(data325)) {
-                    const err824 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err824];
-                    } else {
-                      vErrors.push(err824);
-                    }
-                    errors++;
-                  }
                 }
-                var _valid27 = _errs977 === errors;
-                valid269 = valid269 || _valid27;
-                const _errs979 = errors;
-                if (!validate21(data325, { instancePath: instancePath + "/machine/signals/tool-present", parentData: data320, parentDataProperty: "tool-present", rootData, dynamicAnchors })) {
+                var _valid26 = _errs975 === errors;
+                valid269 = valid269 || _valid26;
+                const _errs977 = errors;
+                if (!validate21(data324, { instancePath: instancePath + "/machine/signals/stopped", parentData: data322, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid27 = _errs979 === errors;
-                valid269 = valid269 || _valid27;
+                var _valid26 = _errs977 === errors;
+                valid269 = valid269 || _valid26;
                 if (!valid269) {
-                  const err825 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  const err824 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err825];
+                    vErrors = [err824];
                   } else {
-                    vErrors.push(err825);
+                    vErrors.push(err824);
                   }
                   errors++;
                 } else {
-                  errors = _errs976;
+                  errors = _errs974;
                   if (vErrors !== null) {
-                    if (_errs976) {
-                      vErrors.length = _errs976;
+                    if (_errs974) {
+                      vErrors.length = _errs974;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data320.air !== void 0) {
-                let data326 = data320.air;
-                const _errs981 = errors;
+              if (data322.released !== void 0) {
+                let data325 = data322.released;
+                const _errs979 = errors;
                 let valid270 = false;
-                const _errs982 = errors;
-                if (!(typeof data326 == "number" && (!(data326 % 1) && !isNaN(data326)) && isFinite(data326))) {
-                  const err826 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                const _errs980 = errors;
+                if (!(typeof data325 == "number" && (!(data325 % 1) && !isNaN(data325)) && isFinite(data325))) {
+                  const err825 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err826];
+                    vErrors = [err825];
                   } else {
-                    vErrors.push(err826);
+                    vErrors.push(err825);
                   }
                   errors++;
                 }
-                if (typeof data326 == "number" && isFinite(data326)) {
-                  if (data326 > 9999 || isNaN(data326)) {
-                    const err827 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                if (typeof data325 == "number" && isFinite(data325)) {
+                  if (data325 > 9999 || isNaN(data325)) {
+                    const err826 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err826];
+                    } else {
+                      vErrors.push(err826);
+                    }
+                    errors++;
+                  }
+                  if (data325 < 0 || isNaN(data325)) {
+                    const err827 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err827];
                     } else {
@@ -10000,61 +9964,61 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data326 < 0 || isNaN(data326)) {
-                    const err828 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err828];
-                    } else {
-                      vErrors.push(err828);
-                    }
-                    errors++;
-                  }
                 }
-                var _valid28 = _errs982 === errors;
-                valid270 = valid270 || _valid28;
-                const _errs984 = errors;
-                if (!validate21(data326, { instancePath: instancePath + "/machine/signals/air", parentData: data320, parentDataProperty: "air", rootData, dynamicAnchors })) {
+                var _valid27 = _errs980 === errors;
+                valid270 = valid270 || _valid27;
+                const _errs982 = errors;
+                if (!validate21(data325, { instancePath: instancePath + "/machine/signals/released", parentData: data322, parentDataProperty: "released", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid28 = _errs984 === errors;
-                valid270 = valid270 || _valid28;
+                var _valid27 = _errs982 === errors;
+                valid270 = valid270 || _valid27;
                 if (!valid270) {
-                  const err829 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  const err828 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err829];
+                    vErrors = [err828];
                   } else {
-                    vErrors.push(err829);
+                    vErrors.push(err828);
                   }
                   errors++;
                 } else {
-                  errors = _errs981;
+                  errors = _errs979;
                   if (vErrors !== null) {
-                    if (_errs981) {
-                      vErrors.length = _errs981;
+                    if (_errs979) {
+                      vErrors.length = _errs979;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data320["hold-down"] !== void 0) {
-                let data327 = data320["hold-down"];
-                const _errs986 = errors;
+              if (data322.clamped !== void 0) {
+                let data326 = data322.clamped;
+                const _errs984 = errors;
                 let valid271 = false;
-                const _errs987 = errors;
-                if (!(typeof data327 == "number" && (!(data327 % 1) && !isNaN(data327)) && isFinite(data327))) {
-                  const err830 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                const _errs985 = errors;
+                if (!(typeof data326 == "number" && (!(data326 % 1) && !isNaN(data326)) && isFinite(data326))) {
+                  const err829 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err830];
+                    vErrors = [err829];
                   } else {
-                    vErrors.push(err830);
+                    vErrors.push(err829);
                   }
                   errors++;
                 }
-                if (typeof data327 == "number" && isFinite(data327)) {
-                  if (data327 > 9999 || isNaN(data327)) {
-                    const err831 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                if (typeof data326 == "number" && isFinite(data326)) {
+                  if (data326 > 9999 || isNaN(data326)) {
+                    const err830 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err830];
+                    } else {
+                      vErrors.push(err830);
+                    }
+                    errors++;
+                  }
+                  if (data326 < 0 || isNaN(data326)) {
+                    const err831 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err831];
                     } else {
@@ -10062,81 +10026,104 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data327 < 0 || isNaN(data327)) {
-                    const err832 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err832];
-                    } else {
-                      vErrors.push(err832);
-                    }
-                    errors++;
-                  }
                 }
-                var _valid29 = _errs987 === errors;
-                valid271 = valid271 || _valid29;
-                const _errs989 = errors;
-                if (!validate21(data327, { instancePath: instancePath + "/machine/signals/hold-down", parentData: data320, parentDataProperty: "hold-down", rootData, dynamicAnchors })) {
+                var _valid28 = _errs985 === errors;
+                valid271 = valid271 || _valid28;
+                const _errs987 = errors;
+                if (!validate21(data326, { instancePath: instancePath + "/machine/signals/clamped", parentData: data322, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid29 = _errs989 === errors;
-                valid271 = valid271 || _valid29;
+                var _valid28 = _errs987 === errors;
+                valid271 = valid271 || _valid28;
                 if (!valid271) {
-                  const err833 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  const err832 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err833];
+                    vErrors = [err832];
                   } else {
-                    vErrors.push(err833);
+                    vErrors.push(err832);
                   }
                   errors++;
                 } else {
-                  errors = _errs986;
+                  errors = _errs984;
                   if (vErrors !== null) {
-                    if (_errs986) {
-                      vErrors.length = _errs986;
+                    if (_errs984) {
+                      vErrors.length = _errs984;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-            } else {
-              const err834 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err834];
-              } else {
-                vErrors.push(err834);
-              }
-              errors++;
-            }
-          }
-          if (data299.waits !== void 0) {
-            let data328 = data299.waits;
-            if (data328 && typeof data328 == "object" && !Array.isArray(data328)) {
-              for (const key52 in data328) {
-                if (!(key52 === "on-timeout")) {
-                  const err835 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key52 }, message: "must NOT have additional properties" };
+              if (data322["tool-present"] !== void 0) {
+                let data327 = data322["tool-present"];
+                const _errs989 = errors;
+                let valid272 = false;
+                const _errs990 = errors;
+                if (!(typeof data327 == "number" && (!(data327 % 1) && !isNaN(data327)) && isFinite(data327))) {
+                  const err833 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err835];
+                    vErrors = [err833];
                   } else {
-                    vErrors.push(err835);
+                    vErrors.push(err833);
                   }
                   errors++;
                 }
-              }
-              if (data328["on-timeout"] !== void 0) {
-                let data329 = data328["on-timeout"];
-                if (typeof data329 !== "string") {
-                  const err836 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (typeof data327 == "number" && isFinite(data327)) {
+                  if (data327 > 9999 || isNaN(data327)) {
+                    const err834 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err834];
+                    } else {
+                      vErrors.push(err834);
+                    }
+                    errors++;
+                  }
+                  if (data327 < 0 || isNaN(data327)) {
+                    const err835 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err835];
+                    } else {
+                      vErrors.push(err835);
+                    }
+                    errors++;
+                  }
+                }
+                var _valid29 = _errs990 === errors;
+                valid272 = valid272 || _valid29;
+                const _errs992 = errors;
+                if (!validate21(data327, { instancePath: instancePath + "/machine/signals/tool-present", parentData: data322, parentDataProperty: "tool-present", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid29 = _errs992 === errors;
+                valid272 = valid272 || _valid29;
+                if (!valid272) {
+                  const err836 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err836];
                   } else {
                     vErrors.push(err836);
                   }
                   errors++;
+                } else {
+                  errors = _errs989;
+                  if (vErrors !== null) {
+                    if (_errs989) {
+                      vErrors.length = _errs989;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
-                if (!(data329 === "alarm" || data329 === "continues")) {
-                  const err837 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.waits.properties["on-timeout"].enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data322.air !== void 0) {
+                let data328 = data322.air;
+                const _errs994 = errors;
+                let valid273 = false;
+                const _errs995 = errors;
+                if (!(typeof data328 == "number" && (!(data328 % 1) && !isNaN(data328)) && isFinite(data328))) {
+                  const err837 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
                     vErrors = [err837];
                   } else {
@@ -10144,44 +10131,61 @@ var compiled = (() => {
                   }
                   errors++;
                 }
+                if (typeof data328 == "number" && isFinite(data328)) {
+                  if (data328 > 9999 || isNaN(data328)) {
+                    const err838 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err838];
+                    } else {
+                      vErrors.push(err838);
+                    }
+                    errors++;
+                  }
+                  if (data328 < 0 || isNaN(data328)) {
+                    const err839 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err839];
+                    } else {
+                      vErrors.push(err839);
+                    }
+                    errors++;
+                  }
+                }
+                var _valid30 = _errs995 === errors;
+                valid273 = valid273 || _valid30;
+                const _errs997 = errors;
+                if (!validate21(data328, { instancePath: instancePath + "/machine/signals/air", parentData: data322, parentDataProperty: "air", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid30 = _errs997 === errors;
+                valid273 = valid273 || _valid30;
+                if (!valid273) {
+                  const err840 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err840];
+                  } else {
+                    vErrors.push(err840);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs994;
+                  if (vErrors !== null) {
+                    if (_errs994) {
+                      vErrors.length = _errs994;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
               }
-            } else {
-              const err838 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err838];
-              } else {
-                vErrors.push(err838);
-              }
-              errors++;
-            }
-          }
-          if (data299.swap !== void 0) {
-            let data330 = data299.swap;
-            if (typeof data330 !== "string") {
-              const err839 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err839];
-              } else {
-                vErrors.push(err839);
-              }
-              errors++;
-            }
-            if (!(data330 === "controller" || data330 === "rack" || data330 === "operator")) {
-              const err840 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.swap.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err840];
-              } else {
-                vErrors.push(err840);
-              }
-              errors++;
-            }
-          }
-          if (data299["change-effects"] !== void 0) {
-            let data331 = data299["change-effects"];
-            if (data331 && typeof data331 == "object" && !Array.isArray(data331)) {
-              for (const key53 in data331) {
-                if (!(key53 === "position" || key53 === "spindle" || key53 === "coolant" || key53 === "length-offset")) {
-                  const err841 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key53 }, message: "must NOT have additional properties" };
+              if (data322["hold-down"] !== void 0) {
+                let data329 = data322["hold-down"];
+                const _errs999 = errors;
+                let valid274 = false;
+                const _errs1000 = errors;
+                if (!(typeof data329 == "number" && (!(data329 % 1) && !isNaN(data329)) && isFinite(data329))) {
+                  const err841 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
                     vErrors = [err841];
                   } else {
@@ -10189,53 +10193,70 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data331.position !== void 0) {
-                let data332 = data331.position;
-                if (typeof data332 !== "string") {
-                  const err842 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err842];
-                  } else {
-                    vErrors.push(err842);
+                if (typeof data329 == "number" && isFinite(data329)) {
+                  if (data329 > 9999 || isNaN(data329)) {
+                    const err842 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err842];
+                    } else {
+                      vErrors.push(err842);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data332 === "unchanged" || data332 === "unknown" || data332 === "swap-height")) {
-                  const err843 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err843];
-                  } else {
-                    vErrors.push(err843);
+                  if (data329 < 0 || isNaN(data329)) {
+                    const err843 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err843];
+                    } else {
+                      vErrors.push(err843);
+                    }
+                    errors++;
                   }
-                  errors++;
                 }
-              }
-              if (data331.spindle !== void 0) {
-                let data333 = data331.spindle;
-                if (typeof data333 !== "string") {
-                  const err844 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                var _valid31 = _errs1000 === errors;
+                valid274 = valid274 || _valid31;
+                const _errs1002 = errors;
+                if (!validate21(data329, { instancePath: instancePath + "/machine/signals/hold-down", parentData: data322, parentDataProperty: "hold-down", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid31 = _errs1002 === errors;
+                valid274 = valid274 || _valid31;
+                if (!valid274) {
+                  const err844 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err844];
                   } else {
                     vErrors.push(err844);
                   }
                   errors++;
-                }
-                if (!(data333 === "unchanged" || data333 === "stopped")) {
-                  const err845 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err845];
-                  } else {
-                    vErrors.push(err845);
+                } else {
+                  errors = _errs999;
+                  if (vErrors !== null) {
+                    if (_errs999) {
+                      vErrors.length = _errs999;
+                    } else {
+                      vErrors = null;
+                    }
                   }
-                  errors++;
                 }
               }
-              if (data331.coolant !== void 0) {
-                let data334 = data331.coolant;
-                if (typeof data334 !== "string") {
-                  const err846 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            } else {
+              const err845 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err845];
+              } else {
+                vErrors.push(err845);
+              }
+              errors++;
+            }
+          }
+          if (data301.waits !== void 0) {
+            let data330 = data301.waits;
+            if (data330 && typeof data330 == "object" && !Array.isArray(data330)) {
+              for (const key52 in data330) {
+                if (!(key52 === "on-timeout")) {
+                  const err846 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key52 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err846];
                   } else {
@@ -10243,8 +10264,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data334 === "unchanged" || data334 === "off")) {
-                  const err847 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data330["on-timeout"] !== void 0) {
+                let data331 = data330["on-timeout"];
+                if (typeof data331 !== "string") {
+                  const err847 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err847];
                   } else {
@@ -10252,11 +10276,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data331["length-offset"] !== void 0) {
-                let data335 = data331["length-offset"];
-                if (typeof data335 !== "string") {
-                  const err848 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data331 === "alarm" || data331 === "continues")) {
+                  const err848 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.waits.properties["on-timeout"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err848];
                   } else {
@@ -10264,18 +10285,21 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data335 === "unchanged" || data335 === "active" || data335 === "cancelled")) {
-                  const err849 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err849];
-                  } else {
-                    vErrors.push(err849);
-                  }
-                  errors++;
-                }
               }
             } else {
-              const err850 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err849 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err849];
+              } else {
+                vErrors.push(err849);
+              }
+              errors++;
+            }
+          }
+          if (data301.swap !== void 0) {
+            let data332 = data301.swap;
+            if (typeof data332 !== "string") {
+              const err850 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err850];
               } else {
@@ -10283,25 +10307,22 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data299["measure-effects"] !== void 0) {
-            let data336 = data299["measure-effects"];
-            if (data336 && typeof data336 == "object" && !Array.isArray(data336)) {
-              for (const key54 in data336) {
-                if (!(key54 === "position" || key54 === "spindle" || key54 === "coolant" || key54 === "length-offset")) {
-                  const err851 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key54 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err851];
-                  } else {
-                    vErrors.push(err851);
-                  }
-                  errors++;
-                }
+            if (!(data332 === "controller" || data332 === "rack" || data332 === "operator")) {
+              const err851 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.swap.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err851];
+              } else {
+                vErrors.push(err851);
               }
-              if (data336.position !== void 0) {
-                let data337 = data336.position;
-                if (typeof data337 !== "string") {
-                  const err852 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+          }
+          if (data301["change-effects"] !== void 0) {
+            let data333 = data301["change-effects"];
+            if (data333 && typeof data333 == "object" && !Array.isArray(data333)) {
+              for (const key53 in data333) {
+                if (!(key53 === "position" || key53 === "spindle" || key53 === "coolant" || key53 === "length-offset")) {
+                  const err852 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key53 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err852];
                   } else {
@@ -10309,8 +10330,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data337 === "unchanged" || data337 === "unknown" || data337 === "swap-height")) {
-                  const err853 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data333.position !== void 0) {
+                let data334 = data333.position;
+                if (typeof data334 !== "string") {
+                  const err853 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err853];
                   } else {
@@ -10318,11 +10342,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data336.spindle !== void 0) {
-                let data338 = data336.spindle;
-                if (typeof data338 !== "string") {
-                  const err854 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data334 === "unchanged" || data334 === "unknown" || data334 === "swap-height")) {
+                  const err854 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err854];
                   } else {
@@ -10330,8 +10351,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data338 === "unchanged" || data338 === "stopped")) {
-                  const err855 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data333.spindle !== void 0) {
+                let data335 = data333.spindle;
+                if (typeof data335 !== "string") {
+                  const err855 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err855];
                   } else {
@@ -10339,11 +10363,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data336.coolant !== void 0) {
-                let data339 = data336.coolant;
-                if (typeof data339 !== "string") {
-                  const err856 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data335 === "unchanged" || data335 === "stopped")) {
+                  const err856 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err856];
                   } else {
@@ -10351,8 +10372,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data339 === "unchanged" || data339 === "off")) {
-                  const err857 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data333.coolant !== void 0) {
+                let data336 = data333.coolant;
+                if (typeof data336 !== "string") {
+                  const err857 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err857];
                   } else {
@@ -10360,11 +10384,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data336["length-offset"] !== void 0) {
-                let data340 = data336["length-offset"];
-                if (typeof data340 !== "string") {
-                  const err858 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data336 === "unchanged" || data336 === "off")) {
+                  const err858 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err858];
                   } else {
@@ -10372,8 +10393,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data340 === "unchanged" || data340 === "active" || data340 === "cancelled")) {
-                  const err859 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data333["length-offset"] !== void 0) {
+                let data337 = data333["length-offset"];
+                if (typeof data337 !== "string") {
+                  const err859 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err859];
                   } else {
@@ -10381,35 +10405,32 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-            } else {
-              const err860 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err860];
-              } else {
-                vErrors.push(err860);
-              }
-              errors++;
-            }
-          }
-          if (data299.retract !== void 0) {
-            let data341 = data299.retract;
-            if (data341 && typeof data341 == "object" && !Array.isArray(data341)) {
-              for (const key55 in data341) {
-                if (!(key55 === "by" || key55 === "z" || key55 === "acts-on" || key55 === "cancel-length-first" || key55 === "intermediate" || key55 === "change-position")) {
-                  const err861 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key55 }, message: "must NOT have additional properties" };
+                if (!(data337 === "unchanged" || data337 === "active" || data337 === "cancelled")) {
+                  const err860 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
-                    vErrors = [err861];
+                    vErrors = [err860];
                   } else {
-                    vErrors.push(err861);
+                    vErrors.push(err860);
                   }
                   errors++;
                 }
               }
-              if (data341.by !== void 0) {
-                let data342 = data341.by;
-                if (typeof data342 !== "string") {
-                  const err862 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            } else {
+              const err861 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err861];
+              } else {
+                vErrors.push(err861);
+              }
+              errors++;
+            }
+          }
+          if (data301["measure-effects"] !== void 0) {
+            let data338 = data301["measure-effects"];
+            if (data338 && typeof data338 == "object" && !Array.isArray(data338)) {
+              for (const key54 in data338) {
+                if (!(key54 === "position" || key54 === "spindle" || key54 === "coolant" || key54 === "length-offset")) {
+                  const err862 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key54 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err862];
                   } else {
@@ -10417,8 +10438,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data342 === "machine-move" || data342 === "reference-return" || data342 === "clearance")) {
-                  const err863 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.by.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data338.position !== void 0) {
+                let data339 = data338.position;
+                if (typeof data339 !== "string") {
+                  const err863 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err863];
                   } else {
@@ -10426,33 +10450,29 @@ var compiled = (() => {
                   }
                   errors++;
                 }
+                if (!(data339 === "unchanged" || data339 === "unknown" || data339 === "swap-height")) {
+                  const err864 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err864];
+                  } else {
+                    vErrors.push(err864);
+                  }
+                  errors++;
+                }
               }
-              if (data341.z !== void 0) {
-                let data343 = data341.z;
-                const _errs1026 = errors;
-                let valid277 = false;
-                const _errs1027 = errors;
-                if (typeof data343 == "number" && isFinite(data343)) {
-                  if (data343 > 1e6 || isNaN(data343)) {
-                    const err864 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err864];
-                    } else {
-                      vErrors.push(err864);
-                    }
-                    errors++;
+              if (data338.spindle !== void 0) {
+                let data340 = data338.spindle;
+                if (typeof data340 !== "string") {
+                  const err865 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err865];
+                  } else {
+                    vErrors.push(err865);
                   }
-                  if (data343 < -1e6 || isNaN(data343)) {
-                    const err865 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err865];
-                    } else {
-                      vErrors.push(err865);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err866 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  errors++;
+                }
+                if (!(data340 === "unchanged" || data340 === "stopped")) {
+                  const err866 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err866];
                   } else {
@@ -10460,21 +10480,20 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid30 = _errs1027 === errors;
-                valid277 = valid277 || _valid30;
-                const _errs1029 = errors;
-                if (typeof data343 === "string") {
-                  if (!pattern24.test(data343)) {
-                    const err867 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err867];
-                    } else {
-                      vErrors.push(err867);
-                    }
-                    errors++;
+              }
+              if (data338.coolant !== void 0) {
+                let data341 = data338.coolant;
+                if (typeof data341 !== "string") {
+                  const err867 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err867];
+                  } else {
+                    vErrors.push(err867);
                   }
-                } else {
-                  const err868 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  errors++;
+                }
+                if (!(data341 === "unchanged" || data341 === "off")) {
+                  const err868 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err868];
                   } else {
@@ -10482,31 +10501,20 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid30 = _errs1029 === errors;
-                valid277 = valid277 || _valid30;
-                if (!valid277) {
-                  const err869 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              }
+              if (data338["length-offset"] !== void 0) {
+                let data342 = data338["length-offset"];
+                if (typeof data342 !== "string") {
+                  const err869 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err869];
                   } else {
                     vErrors.push(err869);
                   }
                   errors++;
-                } else {
-                  errors = _errs1026;
-                  if (vErrors !== null) {
-                    if (_errs1026) {
-                      vErrors.length = _errs1026;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
-              }
-              if (data341["acts-on"] !== void 0) {
-                let data344 = data341["acts-on"];
-                if (typeof data344 !== "string") {
-                  const err870 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data342 === "unchanged" || data342 === "active" || data342 === "cancelled")) {
+                  const err870 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err870];
                   } else {
@@ -10514,20 +10522,23 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data344 === "spindle-nose" || data344 === "tool-tip")) {
-                  const err871 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties["acts-on"].enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err871];
-                  } else {
-                    vErrors.push(err871);
-                  }
-                  errors++;
-                }
               }
-              if (data341["cancel-length-first"] !== void 0) {
-                let data345 = data341["cancel-length-first"];
-                if (typeof data345 !== "string") {
-                  const err872 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            } else {
+              const err871 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err871];
+              } else {
+                vErrors.push(err871);
+              }
+              errors++;
+            }
+          }
+          if (data301.retract !== void 0) {
+            let data343 = data301.retract;
+            if (data343 && typeof data343 == "object" && !Array.isArray(data343)) {
+              for (const key55 in data343) {
+                if (!(key55 === "by" || key55 === "z" || key55 === "acts-on" || key55 === "cancel-length-first" || key55 === "intermediate" || key55 === "change-position")) {
+                  const err872 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key55 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err872];
                   } else {
@@ -10535,8 +10546,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data345 === "yes" || data345 === "no")) {
-                  const err873 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data343.by !== void 0) {
+                let data344 = data343.by;
+                if (typeof data344 !== "string") {
+                  const err873 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err873];
                   } else {
@@ -10544,11 +10558,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data341.intermediate !== void 0) {
-                let data346 = data341.intermediate;
-                if (typeof data346 !== "string") {
-                  const err874 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data344 === "machine-move" || data344 === "reference-return" || data344 === "clearance")) {
+                  const err874 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.by.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err874];
                   } else {
@@ -10556,38 +10567,33 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data346 === "none" || data346 === "incremental-zero")) {
-                  const err875 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.intermediate.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err875];
-                  } else {
-                    vErrors.push(err875);
+              }
+              if (data343.z !== void 0) {
+                let data345 = data343.z;
+                const _errs1039 = errors;
+                let valid280 = false;
+                const _errs1040 = errors;
+                if (typeof data345 == "number" && isFinite(data345)) {
+                  if (data345 > 1e6 || isNaN(data345)) {
+                    const err875 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err875];
+                    } else {
+                      vErrors.push(err875);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-              }
-              if (data341["change-position"] !== void 0) {
-                if (!validate29(data341["change-position"], { instancePath: instancePath + "/machine/retract/change-position", parentData: data341, parentDataProperty: "change-position", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                  errors = vErrors.length;
-                }
-              }
-            } else {
-              const err876 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err876];
-              } else {
-                vErrors.push(err876);
-              }
-              errors++;
-            }
-          }
-          if (data299["length-offset"] !== void 0) {
-            let data348 = data299["length-offset"];
-            if (data348 && typeof data348 == "object" && !Array.isArray(data348)) {
-              for (const key56 in data348) {
-                if (!(key56 === "form" || key56 === "select-moves" || key56 === "cancel-moves")) {
-                  const err877 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key56 }, message: "must NOT have additional properties" };
+                  if (data345 < -1e6 || isNaN(data345)) {
+                    const err876 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err876];
+                    } else {
+                      vErrors.push(err876);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err877 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err877];
                   } else {
@@ -10595,20 +10601,21 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data348.form !== void 0) {
-                let data349 = data348.form;
-                if (typeof data349 !== "string") {
-                  const err878 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err878];
-                  } else {
-                    vErrors.push(err878);
+                var _valid32 = _errs1040 === errors;
+                valid280 = valid280 || _valid32;
+                const _errs1042 = errors;
+                if (typeof data345 === "string") {
+                  if (!pattern25.test(data345)) {
+                    const err878 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err878];
+                    } else {
+                      vErrors.push(err878);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data349 === "with-first-z" || data349 === "own-block" || data349 === "in-tool-word" || data349 === "none")) {
-                  const err879 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["length-offset"].properties.form.enum }, message: "must be equal to one of the allowed values" };
+                } else {
+                  const err879 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err879];
                   } else {
@@ -10616,20 +10623,31 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data348["select-moves"] !== void 0) {
-                let data350 = data348["select-moves"];
-                if (typeof data350 !== "string") {
-                  const err880 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                var _valid32 = _errs1042 === errors;
+                valid280 = valid280 || _valid32;
+                if (!valid280) {
+                  const err880 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err880];
                   } else {
                     vErrors.push(err880);
                   }
                   errors++;
+                } else {
+                  errors = _errs1039;
+                  if (vErrors !== null) {
+                    if (_errs1039) {
+                      vErrors.length = _errs1039;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
-                if (!(data350 === "yes" || data350 === "no")) {
-                  const err881 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data343["acts-on"] !== void 0) {
+                let data346 = data343["acts-on"];
+                if (typeof data346 !== "string") {
+                  const err881 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err881];
                   } else {
@@ -10637,11 +10655,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data348["cancel-moves"] !== void 0) {
-                let data351 = data348["cancel-moves"];
-                if (typeof data351 !== "string") {
-                  const err882 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data346 === "spindle-nose" || data346 === "tool-tip")) {
+                  const err882 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties["acts-on"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err882];
                   } else {
@@ -10649,8 +10664,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data351 === "yes" || data351 === "no")) {
-                  const err883 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data343["cancel-length-first"] !== void 0) {
+                let data347 = data343["cancel-length-first"];
+                if (typeof data347 !== "string") {
+                  const err883 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err883];
                   } else {
@@ -10658,45 +10676,45 @@ var compiled = (() => {
                   }
                   errors++;
                 }
+                if (!(data347 === "yes" || data347 === "no")) {
+                  const err884 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err884];
+                  } else {
+                    vErrors.push(err884);
+                  }
+                  errors++;
+                }
+              }
+              if (data343.intermediate !== void 0) {
+                let data348 = data343.intermediate;
+                if (typeof data348 !== "string") {
+                  const err885 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err885];
+                  } else {
+                    vErrors.push(err885);
+                  }
+                  errors++;
+                }
+                if (!(data348 === "none" || data348 === "incremental-zero")) {
+                  const err886 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.intermediate.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err886];
+                  } else {
+                    vErrors.push(err886);
+                  }
+                  errors++;
+                }
+              }
+              if (data343["change-position"] !== void 0) {
+                if (!validate29(data343["change-position"], { instancePath: instancePath + "/machine/retract/change-position", parentData: data343, parentDataProperty: "change-position", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                  errors = vErrors.length;
+                }
               }
             } else {
-              const err884 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err884];
-              } else {
-                vErrors.push(err884);
-              }
-              errors++;
-            }
-          }
-          if (data299.lengths !== void 0) {
-            let data352 = data299.lengths;
-            if (typeof data352 !== "string") {
-              const err885 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err885];
-              } else {
-                vErrors.push(err885);
-              }
-              errors++;
-            }
-            if (!(data352 === "table" || data352 === "measured" || data352 === "operator")) {
-              const err886 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.lengths.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err886];
-              } else {
-                vErrors.push(err886);
-              }
-              errors++;
-            }
-          }
-          if (data299.drawbar !== void 0) {
-            let data353 = data299.drawbar;
-            const _errs1053 = errors;
-            let valid282 = false;
-            const _errs1054 = errors;
-            if (typeof data353 !== "string") {
-              const err887 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err887 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err887];
               } else {
@@ -10704,22 +10722,25 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("none" !== data353) {
-              const err888 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err888];
-              } else {
-                vErrors.push(err888);
+          }
+          if (data301["length-offset"] !== void 0) {
+            let data350 = data301["length-offset"];
+            if (data350 && typeof data350 == "object" && !Array.isArray(data350)) {
+              for (const key56 in data350) {
+                if (!(key56 === "form" || key56 === "select-moves" || key56 === "cancel-moves")) {
+                  const err888 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key56 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err888];
+                  } else {
+                    vErrors.push(err888);
+                  }
+                  errors++;
+                }
               }
-              errors++;
-            }
-            var _valid31 = _errs1054 === errors;
-            valid282 = valid282 || _valid31;
-            const _errs1056 = errors;
-            if (data353 && typeof data353 == "object" && !Array.isArray(data353)) {
-              for (const key57 in data353) {
-                if (!(key57 === "travels" || key57 === "taper-air")) {
-                  const err889 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key57 }, message: "must NOT have additional properties" };
+              if (data350.form !== void 0) {
+                let data351 = data350.form;
+                if (typeof data351 !== "string") {
+                  const err889 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err889];
                   } else {
@@ -10727,11 +10748,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data353.travels !== void 0) {
-                let data354 = data353.travels;
-                if (typeof data354 !== "string") {
-                  const err890 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data351 === "with-first-z" || data351 === "own-block" || data351 === "in-tool-word" || data351 === "none")) {
+                  const err890 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["length-offset"].properties.form.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err890];
                   } else {
@@ -10739,8 +10757,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data354 === "clamped" || data354 === "released")) {
-                  const err891 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.drawbar.anyOf[1].properties.travels.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data350["select-moves"] !== void 0) {
+                let data352 = data350["select-moves"];
+                if (typeof data352 !== "string") {
+                  const err891 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err891];
                   } else {
@@ -10748,11 +10769,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data353["taper-air"] !== void 0) {
-                let data355 = data353["taper-air"];
-                if (typeof data355 !== "string") {
-                  const err892 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data352 === "yes" || data352 === "no")) {
+                  const err892 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err892];
                   } else {
@@ -10760,8 +10778,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data355 === "yes" || data355 === "no")) {
-                  const err893 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data350["cancel-moves"] !== void 0) {
+                let data353 = data350["cancel-moves"];
+                if (typeof data353 !== "string") {
+                  const err893 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err893];
                   } else {
@@ -10769,44 +10790,30 @@ var compiled = (() => {
                   }
                   errors++;
                 }
+                if (!(data353 === "yes" || data353 === "no")) {
+                  const err894 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err894];
+                  } else {
+                    vErrors.push(err894);
+                  }
+                  errors++;
+                }
               }
             } else {
-              const err894 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err894];
-              } else {
-                vErrors.push(err894);
-              }
-              errors++;
-            }
-            var _valid31 = _errs1056 === errors;
-            valid282 = valid282 || _valid31;
-            if (!valid282) {
-              const err895 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              const err895 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err895];
               } else {
                 vErrors.push(err895);
               }
               errors++;
-            } else {
-              errors = _errs1053;
-              if (vErrors !== null) {
-                if (_errs1053) {
-                  vErrors.length = _errs1053;
-                } else {
-                  vErrors = null;
-                }
-              }
             }
           }
-          if (data299.rack !== void 0) {
-            let data356 = data299.rack;
-            const _errs1065 = errors;
-            let valid285 = false;
-            const _errs1066 = errors;
-            if (typeof data356 !== "string") {
-              const err896 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data301.lengths !== void 0) {
+            let data354 = data301.lengths;
+            if (typeof data354 !== "string") {
+              const err896 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err896];
               } else {
@@ -10814,8 +10821,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("none" !== data356) {
-              const err897 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+            if (!(data354 === "table" || data354 === "measured" || data354 === "operator")) {
+              const err897 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.lengths.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err897];
               } else {
@@ -10823,34 +10830,37 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid32 = _errs1066 === errors;
-            valid285 = valid285 || _valid32;
-            const _errs1068 = errors;
-            if (data356 && typeof data356 == "object" && !Array.isArray(data356)) {
-              for (const key58 in data356) {
-                if (!func1.call(schema31.properties.machine.properties.rack.anyOf[1].properties, key58)) {
-                  const err898 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key58 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err898];
-                  } else {
-                    vErrors.push(err898);
-                  }
-                  errors++;
-                }
+          }
+          if (data301.drawbar !== void 0) {
+            let data355 = data301.drawbar;
+            const _errs1066 = errors;
+            let valid285 = false;
+            const _errs1067 = errors;
+            if (typeof data355 !== "string") {
+              const err898 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err898];
+              } else {
+                vErrors.push(err898);
               }
-              if (data356.style !== void 0) {
-                let data357 = data356.style;
-                if (typeof data357 !== "string") {
-                  const err899 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err899];
-                  } else {
-                    vErrors.push(err899);
-                  }
-                  errors++;
-                }
-                if (!(data357 === "drop-in" || data357 === "slide-in")) {
-                  const err900 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.style.enum }, message: "must be equal to one of the allowed values" };
+              errors++;
+            }
+            if ("none" !== data355) {
+              const err899 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err899];
+              } else {
+                vErrors.push(err899);
+              }
+              errors++;
+            }
+            var _valid33 = _errs1067 === errors;
+            valid285 = valid285 || _valid33;
+            const _errs1069 = errors;
+            if (data355 && typeof data355 == "object" && !Array.isArray(data355)) {
+              for (const key57 in data355) {
+                if (!(key57 === "travels" || key57 === "taper-air")) {
+                  const err900 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key57 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err900];
                   } else {
@@ -10859,32 +10869,31 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data356["clear-z"] !== void 0) {
-                let data358 = data356["clear-z"];
-                const _errs1075 = errors;
-                let valid288 = false;
-                const _errs1076 = errors;
-                if (typeof data358 == "number" && isFinite(data358)) {
-                  if (data358 > 1e6 || isNaN(data358)) {
-                    const err901 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err901];
-                    } else {
-                      vErrors.push(err901);
-                    }
-                    errors++;
+              if (data355.travels !== void 0) {
+                let data356 = data355.travels;
+                if (typeof data356 !== "string") {
+                  const err901 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err901];
+                  } else {
+                    vErrors.push(err901);
                   }
-                  if (data358 < -1e6 || isNaN(data358)) {
-                    const err902 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err902];
-                    } else {
-                      vErrors.push(err902);
-                    }
-                    errors++;
+                  errors++;
+                }
+                if (!(data356 === "clamped" || data356 === "released")) {
+                  const err902 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.drawbar.anyOf[1].properties.travels.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err902];
+                  } else {
+                    vErrors.push(err902);
                   }
-                } else {
-                  const err903 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  errors++;
+                }
+              }
+              if (data355["taper-air"] !== void 0) {
+                let data357 = data355["taper-air"];
+                if (typeof data357 !== "string") {
+                  const err903 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err903];
                   } else {
@@ -10892,75 +10901,76 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid33 = _errs1076 === errors;
-                valid288 = valid288 || _valid33;
-                const _errs1078 = errors;
-                if (typeof data358 === "string") {
-                  if (!pattern24.test(data358)) {
-                    const err904 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err904];
-                    } else {
-                      vErrors.push(err904);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err905 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data357 === "yes" || data357 === "no")) {
+                  const err904 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
-                    vErrors = [err905];
+                    vErrors = [err904];
                   } else {
-                    vErrors.push(err905);
+                    vErrors.push(err904);
                   }
                   errors++;
-                }
-                var _valid33 = _errs1078 === errors;
-                valid288 = valid288 || _valid33;
-                if (!valid288) {
-                  const err906 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err906];
-                  } else {
-                    vErrors.push(err906);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1075;
-                  if (vErrors !== null) {
-                    if (_errs1075) {
-                      vErrors.length = _errs1075;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data356["pocket-z"] !== void 0) {
-                let data359 = data356["pocket-z"];
-                const _errs1082 = errors;
-                let valid290 = false;
-                const _errs1083 = errors;
-                if (typeof data359 == "number" && isFinite(data359)) {
-                  if (data359 > 1e6 || isNaN(data359)) {
-                    const err907 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err907];
-                    } else {
-                      vErrors.push(err907);
-                    }
-                    errors++;
-                  }
-                  if (data359 < -1e6 || isNaN(data359)) {
-                    const err908 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err908];
-                    } else {
-                      vErrors.push(err908);
-                    }
-                    errors++;
-                  }
+            } else {
+              const err905 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err905];
+              } else {
+                vErrors.push(err905);
+              }
+              errors++;
+            }
+            var _valid33 = _errs1069 === errors;
+            valid285 = valid285 || _valid33;
+            if (!valid285) {
+              const err906 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err906];
+              } else {
+                vErrors.push(err906);
+              }
+              errors++;
+            } else {
+              errors = _errs1066;
+              if (vErrors !== null) {
+                if (_errs1066) {
+                  vErrors.length = _errs1066;
                 } else {
-                  const err909 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data301.rack !== void 0) {
+            let data358 = data301.rack;
+            const _errs1078 = errors;
+            let valid288 = false;
+            const _errs1079 = errors;
+            if (typeof data358 !== "string") {
+              const err907 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err907];
+              } else {
+                vErrors.push(err907);
+              }
+              errors++;
+            }
+            if ("none" !== data358) {
+              const err908 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err908];
+              } else {
+                vErrors.push(err908);
+              }
+              errors++;
+            }
+            var _valid34 = _errs1079 === errors;
+            valid288 = valid288 || _valid34;
+            const _errs1081 = errors;
+            if (data358 && typeof data358 == "object" && !Array.isArray(data358)) {
+              for (const key58 in data358) {
+                if (!func1.call(schema31.properties.machine.properties.rack.anyOf[1].properties, key58)) {
+                  const err909 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key58 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err909];
                   } else {
@@ -10968,21 +10978,20 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid34 = _errs1083 === errors;
-                valid290 = valid290 || _valid34;
-                const _errs1085 = errors;
-                if (typeof data359 === "string") {
-                  if (!pattern24.test(data359)) {
-                    const err910 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err910];
-                    } else {
-                      vErrors.push(err910);
-                    }
-                    errors++;
+              }
+              if (data358.style !== void 0) {
+                let data359 = data358.style;
+                if (typeof data359 !== "string") {
+                  const err910 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err910];
+                  } else {
+                    vErrors.push(err910);
                   }
-                } else {
-                  const err911 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  errors++;
+                }
+                if (!(data359 === "drop-in" || data359 === "slide-in")) {
+                  const err911 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.style.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err911];
                   } else {
@@ -10990,35 +10999,24 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid34 = _errs1085 === errors;
-                valid290 = valid290 || _valid34;
-                if (!valid290) {
-                  const err912 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err912];
-                  } else {
-                    vErrors.push(err912);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1082;
-                  if (vErrors !== null) {
-                    if (_errs1082) {
-                      vErrors.length = _errs1082;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
-                }
               }
-              if (data356["descend-from"] !== void 0) {
-                let data360 = data356["descend-from"];
+              if (data358["clear-z"] !== void 0) {
+                let data360 = data358["clear-z"];
+                const _errs1088 = errors;
+                let valid291 = false;
                 const _errs1089 = errors;
-                let valid292 = false;
-                const _errs1090 = errors;
                 if (typeof data360 == "number" && isFinite(data360)) {
                   if (data360 > 1e6 || isNaN(data360)) {
-                    const err913 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    const err912 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err912];
+                    } else {
+                      vErrors.push(err912);
+                    }
+                    errors++;
+                  }
+                  if (data360 < -1e6 || isNaN(data360)) {
+                    const err913 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err913];
                     } else {
@@ -11026,75 +11024,75 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data360 < -1e6 || isNaN(data360)) {
-                    const err914 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err914];
-                    } else {
-                      vErrors.push(err914);
-                    }
-                    errors++;
-                  }
                 } else {
-                  const err915 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err914 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
-                    vErrors = [err915];
+                    vErrors = [err914];
                   } else {
-                    vErrors.push(err915);
+                    vErrors.push(err914);
                   }
                   errors++;
                 }
-                var _valid35 = _errs1090 === errors;
-                valid292 = valid292 || _valid35;
-                const _errs1092 = errors;
+                var _valid35 = _errs1089 === errors;
+                valid291 = valid291 || _valid35;
+                const _errs1091 = errors;
                 if (typeof data360 === "string") {
-                  if (!pattern24.test(data360)) {
-                    const err916 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                  if (!pattern25.test(data360)) {
+                    const err915 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                     if (vErrors === null) {
-                      vErrors = [err916];
+                      vErrors = [err915];
                     } else {
-                      vErrors.push(err916);
+                      vErrors.push(err915);
                     }
                     errors++;
                   }
                 } else {
-                  const err917 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err916 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err916];
+                  } else {
+                    vErrors.push(err916);
+                  }
+                  errors++;
+                }
+                var _valid35 = _errs1091 === errors;
+                valid291 = valid291 || _valid35;
+                if (!valid291) {
+                  const err917 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err917];
                   } else {
                     vErrors.push(err917);
                   }
                   errors++;
-                }
-                var _valid35 = _errs1092 === errors;
-                valid292 = valid292 || _valid35;
-                if (!valid292) {
-                  const err918 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err918];
-                  } else {
-                    vErrors.push(err918);
-                  }
-                  errors++;
                 } else {
-                  errors = _errs1089;
+                  errors = _errs1088;
                   if (vErrors !== null) {
-                    if (_errs1089) {
-                      vErrors.length = _errs1089;
+                    if (_errs1088) {
+                      vErrors.length = _errs1088;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data356["descend-feed"] !== void 0) {
-                let data361 = data356["descend-feed"];
+              if (data358["pocket-z"] !== void 0) {
+                let data361 = data358["pocket-z"];
+                const _errs1095 = errors;
+                let valid293 = false;
                 const _errs1096 = errors;
-                let valid294 = false;
-                const _errs1097 = errors;
                 if (typeof data361 == "number" && isFinite(data361)) {
                   if (data361 > 1e6 || isNaN(data361)) {
-                    const err919 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    const err918 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err918];
+                    } else {
+                      vErrors.push(err918);
+                    }
+                    errors++;
+                  }
+                  if (data361 < -1e6 || isNaN(data361)) {
+                    const err919 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err919];
                     } else {
@@ -11102,183 +11100,121 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data361 <= 0 || isNaN(data361)) {
-                    const err920 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err920];
-                    } else {
-                      vErrors.push(err920);
-                    }
-                    errors++;
-                  }
                 } else {
-                  const err921 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err920 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
-                    vErrors = [err921];
+                    vErrors = [err920];
                   } else {
-                    vErrors.push(err921);
+                    vErrors.push(err920);
                   }
                   errors++;
                 }
-                var _valid36 = _errs1097 === errors;
-                valid294 = valid294 || _valid36;
-                const _errs1099 = errors;
+                var _valid36 = _errs1096 === errors;
+                valid293 = valid293 || _valid36;
+                const _errs1098 = errors;
                 if (typeof data361 === "string") {
-                  if (!pattern97.test(data361)) {
-                    const err922 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                  if (!pattern25.test(data361)) {
+                    const err921 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                     if (vErrors === null) {
-                      vErrors = [err922];
+                      vErrors = [err921];
                     } else {
-                      vErrors.push(err922);
+                      vErrors.push(err921);
                     }
                     errors++;
                   }
                 } else {
-                  const err923 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err922 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err922];
+                  } else {
+                    vErrors.push(err922);
+                  }
+                  errors++;
+                }
+                var _valid36 = _errs1098 === errors;
+                valid293 = valid293 || _valid36;
+                if (!valid293) {
+                  const err923 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err923];
                   } else {
                     vErrors.push(err923);
                   }
                   errors++;
-                }
-                var _valid36 = _errs1099 === errors;
-                valid294 = valid294 || _valid36;
-                if (!valid294) {
-                  const err924 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err924];
-                  } else {
-                    vErrors.push(err924);
-                  }
-                  errors++;
                 } else {
-                  errors = _errs1096;
+                  errors = _errs1095;
                   if (vErrors !== null) {
-                    if (_errs1096) {
-                      vErrors.length = _errs1096;
+                    if (_errs1095) {
+                      vErrors.length = _errs1095;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data356.pockets !== void 0) {
-                let data362 = data356.pockets;
+              if (data358["descend-from"] !== void 0) {
+                let data362 = data358["descend-from"];
                 const _errs1102 = errors;
                 let valid295 = false;
                 const _errs1103 = errors;
-                if (data362 && typeof data362 == "object" && !Array.isArray(data362)) {
-                  for (const key59 in data362) {
-                    if (!(key59 === "first" || key59 === "pitch" || key59 === "count")) {
-                      const err925 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key59 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err925];
-                      } else {
-                        vErrors.push(err925);
-                      }
-                      errors++;
+                if (typeof data362 == "number" && isFinite(data362)) {
+                  if (data362 > 1e6 || isNaN(data362)) {
+                    const err924 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err924];
+                    } else {
+                      vErrors.push(err924);
                     }
+                    errors++;
                   }
-                  if (data362.first !== void 0) {
-                    if (!validate31(data362.first, { instancePath: instancePath + "/machine/rack/pockets/first", parentData: data362, parentDataProperty: "first", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-                      errors = vErrors.length;
+                  if (data362 < -1e6 || isNaN(data362)) {
+                    const err925 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err925];
+                    } else {
+                      vErrors.push(err925);
                     }
-                  }
-                  if (data362.pitch !== void 0) {
-                    if (!validate31(data362.pitch, { instancePath: instancePath + "/machine/rack/pockets/pitch", parentData: data362, parentDataProperty: "pitch", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-                      errors = vErrors.length;
-                    }
-                  }
-                  if (data362.count !== void 0) {
-                    let data365 = data362.count;
-                    if (!(typeof data365 == "number" && (!(data365 % 1) && !isNaN(data365)) && isFinite(data365))) {
-                      const err926 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                      if (vErrors === null) {
-                        vErrors = [err926];
-                      } else {
-                        vErrors.push(err926);
-                      }
-                      errors++;
-                    }
-                    if (typeof data365 == "number" && isFinite(data365)) {
-                      if (data365 > 200 || isNaN(data365)) {
-                        const err927 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/maximum", keyword: "maximum", params: { comparison: "<=", limit: 200 }, message: "must be <= 200" };
-                        if (vErrors === null) {
-                          vErrors = [err927];
-                        } else {
-                          vErrors.push(err927);
-                        }
-                        errors++;
-                      }
-                      if (data365 < 1 || isNaN(data365)) {
-                        const err928 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1" };
-                        if (vErrors === null) {
-                          vErrors = [err928];
-                        } else {
-                          vErrors.push(err928);
-                        }
-                        errors++;
-                      }
-                    }
+                    errors++;
                   }
                 } else {
-                  const err929 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err926 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
-                    vErrors = [err929];
+                    vErrors = [err926];
                   } else {
-                    vErrors.push(err929);
+                    vErrors.push(err926);
                   }
                   errors++;
                 }
                 var _valid37 = _errs1103 === errors;
                 valid295 = valid295 || _valid37;
-                const _errs1110 = errors;
-                if (Array.isArray(data362)) {
-                  if (data362.length > 200) {
-                    const err930 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 200 }, message: "must NOT have more than 200 items" };
+                const _errs1105 = errors;
+                if (typeof data362 === "string") {
+                  if (!pattern25.test(data362)) {
+                    const err927 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                     if (vErrors === null) {
-                      vErrors = [err930];
+                      vErrors = [err927];
                     } else {
-                      vErrors.push(err930);
+                      vErrors.push(err927);
                     }
                     errors++;
-                  }
-                  if (data362.length < 1) {
-                    const err931 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
-                    if (vErrors === null) {
-                      vErrors = [err931];
-                    } else {
-                      vErrors.push(err931);
-                    }
-                    errors++;
-                  }
-                  const len10 = data362.length;
-                  for (let i12 = 0; i12 < len10; i12++) {
-                    if (!validate31(data362[i12], { instancePath: instancePath + "/machine/rack/pockets/" + i12, parentData: data362, parentDataProperty: i12, rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-                      errors = vErrors.length;
-                    }
                   }
                 } else {
-                  const err932 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err928 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err932];
+                    vErrors = [err928];
                   } else {
-                    vErrors.push(err932);
+                    vErrors.push(err928);
                   }
                   errors++;
                 }
-                var _valid37 = _errs1110 === errors;
+                var _valid37 = _errs1105 === errors;
                 valid295 = valid295 || _valid37;
                 if (!valid295) {
-                  const err933 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  const err929 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err933];
+                    vErrors = [err929];
                   } else {
-                    vErrors.push(err933);
+                    vErrors.push(err929);
                   }
                   errors++;
                 } else {
@@ -11292,48 +11228,91 @@ var compiled = (() => {
                   }
                 }
               }
-              if (data356.zone !== void 0) {
-                let data367 = data356.zone;
-                if (data367 && typeof data367 == "object" && !Array.isArray(data367)) {
-                  for (const key60 in data367) {
-                    if (!(key60 === "min" || key60 === "max")) {
-                      const err934 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key60 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err934];
-                      } else {
-                        vErrors.push(err934);
-                      }
-                      errors++;
+              if (data358["descend-feed"] !== void 0) {
+                let data363 = data358["descend-feed"];
+                const _errs1109 = errors;
+                let valid297 = false;
+                const _errs1110 = errors;
+                if (typeof data363 == "number" && isFinite(data363)) {
+                  if (data363 > 1e6 || isNaN(data363)) {
+                    const err930 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err930];
+                    } else {
+                      vErrors.push(err930);
                     }
+                    errors++;
                   }
-                  if (data367.min !== void 0) {
-                    if (!validate29(data367.min, { instancePath: instancePath + "/machine/rack/zone/min", parentData: data367, parentDataProperty: "min", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                      errors = vErrors.length;
+                  if (data363 <= 0 || isNaN(data363)) {
+                    const err931 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                    if (vErrors === null) {
+                      vErrors = [err931];
+                    } else {
+                      vErrors.push(err931);
                     }
-                  }
-                  if (data367.max !== void 0) {
-                    if (!validate29(data367.max, { instancePath: instancePath + "/machine/rack/zone/max", parentData: data367, parentDataProperty: "max", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                      errors = vErrors.length;
-                    }
+                    errors++;
                   }
                 } else {
-                  const err935 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err932 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err932];
+                  } else {
+                    vErrors.push(err932);
+                  }
+                  errors++;
+                }
+                var _valid38 = _errs1110 === errors;
+                valid297 = valid297 || _valid38;
+                const _errs1112 = errors;
+                if (typeof data363 === "string") {
+                  if (!pattern9.test(data363)) {
+                    const err933 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err933];
+                    } else {
+                      vErrors.push(err933);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err934 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err934];
+                  } else {
+                    vErrors.push(err934);
+                  }
+                  errors++;
+                }
+                var _valid38 = _errs1112 === errors;
+                valid297 = valid297 || _valid38;
+                if (!valid297) {
+                  const err935 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err935];
                   } else {
                     vErrors.push(err935);
                   }
                   errors++;
+                } else {
+                  errors = _errs1109;
+                  if (vErrors !== null) {
+                    if (_errs1109) {
+                      vErrors.length = _errs1109;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-              if (data356.slide !== void 0) {
-                let data370 = data356.slide;
-                if (data370 && typeof data370 == "object" && !Array.isArray(data370)) {
-                  for (const key61 in data370) {
-                    if (!(key61 === "direction" || key61 === "distance" || key61 === "feed")) {
-                      const err936 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key61 }, message: "must NOT have additional properties" };
+              if (data358.pockets !== void 0) {
+                let data364 = data358.pockets;
+                const _errs1115 = errors;
+                let valid298 = false;
+                const _errs1116 = errors;
+                if (data364 && typeof data364 == "object" && !Array.isArray(data364)) {
+                  for (const key59 in data364) {
+                    if (!(key59 === "first" || key59 === "pitch" || key59 === "count")) {
+                      const err936 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key59 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
                         vErrors = [err936];
                       } else {
@@ -11342,10 +11321,22 @@ var compiled = (() => {
                       errors++;
                     }
                   }
-                  if (data370.direction !== void 0) {
-                    let data371 = data370.direction;
-                    if (typeof data371 !== "string") {
-                      const err937 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (data364.first !== void 0) {
+                    if (!validate31(data364.first, { instancePath: instancePath + "/machine/rack/pockets/first", parentData: data364, parentDataProperty: "first", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                  if (data364.pitch !== void 0) {
+                    if (!validate31(data364.pitch, { instancePath: instancePath + "/machine/rack/pockets/pitch", parentData: data364, parentDataProperty: "pitch", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                  if (data364.count !== void 0) {
+                    let data367 = data364.count;
+                    if (!(typeof data367 == "number" && (!(data367 % 1) && !isNaN(data367)) && isFinite(data367))) {
+                      const err937 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                       if (vErrors === null) {
                         vErrors = [err937];
                       } else {
@@ -11353,24 +11344,18 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                    if (!(data371 === "+x" || data371 === "-x" || data371 === "+y" || data371 === "-y")) {
-                      const err938 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.slide.properties.direction.enum }, message: "must be equal to one of the allowed values" };
-                      if (vErrors === null) {
-                        vErrors = [err938];
-                      } else {
-                        vErrors.push(err938);
+                    if (typeof data367 == "number" && isFinite(data367)) {
+                      if (data367 > 200 || isNaN(data367)) {
+                        const err938 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/maximum", keyword: "maximum", params: { comparison: "<=", limit: 200 }, message: "must be <= 200" };
+                        if (vErrors === null) {
+                          vErrors = [err938];
+                        } else {
+                          vErrors.push(err938);
+                        }
+                        errors++;
                       }
-                      errors++;
-                    }
-                  }
-                  if (data370.distance !== void 0) {
-                    let data372 = data370.distance;
-                    const _errs1125 = errors;
-                    let valid302 = false;
-                    const _errs1126 = errors;
-                    if (typeof data372 == "number" && isFinite(data372)) {
-                      if (data372 > 1e6 || isNaN(data372)) {
-                        const err939 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                      if (data367 < 1 || isNaN(data367)) {
+                        const err939 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1" };
                         if (vErrors === null) {
                           vErrors = [err939];
                         } else {
@@ -11378,93 +11363,118 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                      if (data372 < -1e6 || isNaN(data372)) {
-                        const err940 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err940];
-                        } else {
-                          vErrors.push(err940);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err941 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err941];
-                      } else {
-                        vErrors.push(err941);
-                      }
-                      errors++;
-                    }
-                    var _valid38 = _errs1126 === errors;
-                    valid302 = valid302 || _valid38;
-                    const _errs1128 = errors;
-                    if (typeof data372 === "string") {
-                      if (!pattern24.test(data372)) {
-                        const err942 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                        if (vErrors === null) {
-                          vErrors = [err942];
-                        } else {
-                          vErrors.push(err942);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err943 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err943];
-                      } else {
-                        vErrors.push(err943);
-                      }
-                      errors++;
-                    }
-                    var _valid38 = _errs1128 === errors;
-                    valid302 = valid302 || _valid38;
-                    if (!valid302) {
-                      const err944 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                      if (vErrors === null) {
-                        vErrors = [err944];
-                      } else {
-                        vErrors.push(err944);
-                      }
-                      errors++;
-                    } else {
-                      errors = _errs1125;
-                      if (vErrors !== null) {
-                        if (_errs1125) {
-                          vErrors.length = _errs1125;
-                        } else {
-                          vErrors = null;
-                        }
-                      }
                     }
                   }
-                  if (data370.feed !== void 0) {
-                    let data373 = data370.feed;
-                    const _errs1132 = errors;
-                    let valid304 = false;
-                    const _errs1133 = errors;
-                    if (typeof data373 == "number" && isFinite(data373)) {
-                      if (data373 > 1e6 || isNaN(data373)) {
-                        const err945 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err945];
-                        } else {
-                          vErrors.push(err945);
-                        }
-                        errors++;
-                      }
-                      if (data373 <= 0 || isNaN(data373)) {
-                        const err946 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                        if (vErrors === null) {
-                          vErrors = [err946];
-                        } else {
-                          vErrors.push(err946);
-                        }
-                        errors++;
-                      }
+                } else {
+                  const err940 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  if (vErrors === null) {
+                    vErrors = [err940];
+                  } else {
+                    vErrors.push(err940);
+                  }
+                  errors++;
+                }
+                var _valid39 = _errs1116 === errors;
+                valid298 = valid298 || _valid39;
+                const _errs1123 = errors;
+                if (Array.isArray(data364)) {
+                  if (data364.length > 200) {
+                    const err941 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 200 }, message: "must NOT have more than 200 items" };
+                    if (vErrors === null) {
+                      vErrors = [err941];
                     } else {
-                      const err947 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      vErrors.push(err941);
+                    }
+                    errors++;
+                  }
+                  if (data364.length < 1) {
+                    const err942 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+                    if (vErrors === null) {
+                      vErrors = [err942];
+                    } else {
+                      vErrors.push(err942);
+                    }
+                    errors++;
+                  }
+                  const len10 = data364.length;
+                  for (let i12 = 0; i12 < len10; i12++) {
+                    if (!validate31(data364[i12], { instancePath: instancePath + "/machine/rack/pockets/" + i12, parentData: data364, parentDataProperty: i12, rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                } else {
+                  const err943 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  if (vErrors === null) {
+                    vErrors = [err943];
+                  } else {
+                    vErrors.push(err943);
+                  }
+                  errors++;
+                }
+                var _valid39 = _errs1123 === errors;
+                valid298 = valid298 || _valid39;
+                if (!valid298) {
+                  const err944 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err944];
+                  } else {
+                    vErrors.push(err944);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1115;
+                  if (vErrors !== null) {
+                    if (_errs1115) {
+                      vErrors.length = _errs1115;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data358.zone !== void 0) {
+                let data369 = data358.zone;
+                if (data369 && typeof data369 == "object" && !Array.isArray(data369)) {
+                  for (const key60 in data369) {
+                    if (!(key60 === "min" || key60 === "max")) {
+                      const err945 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key60 }, message: "must NOT have additional properties" };
+                      if (vErrors === null) {
+                        vErrors = [err945];
+                      } else {
+                        vErrors.push(err945);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data369.min !== void 0) {
+                    if (!validate29(data369.min, { instancePath: instancePath + "/machine/rack/zone/min", parentData: data369, parentDataProperty: "min", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                  if (data369.max !== void 0) {
+                    if (!validate29(data369.max, { instancePath: instancePath + "/machine/rack/zone/max", parentData: data369, parentDataProperty: "max", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                } else {
+                  const err946 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  if (vErrors === null) {
+                    vErrors = [err946];
+                  } else {
+                    vErrors.push(err946);
+                  }
+                  errors++;
+                }
+              }
+              if (data358.slide !== void 0) {
+                let data372 = data358.slide;
+                if (data372 && typeof data372 == "object" && !Array.isArray(data372)) {
+                  for (const key61 in data372) {
+                    if (!(key61 === "direction" || key61 === "distance" || key61 === "feed")) {
+                      const err947 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key61 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
                         vErrors = [err947];
                       } else {
@@ -11472,21 +11482,20 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                    var _valid39 = _errs1133 === errors;
-                    valid304 = valid304 || _valid39;
-                    const _errs1135 = errors;
-                    if (typeof data373 === "string") {
-                      if (!pattern97.test(data373)) {
-                        const err948 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
-                        if (vErrors === null) {
-                          vErrors = [err948];
-                        } else {
-                          vErrors.push(err948);
-                        }
-                        errors++;
+                  }
+                  if (data372.direction !== void 0) {
+                    let data373 = data372.direction;
+                    if (typeof data373 !== "string") {
+                      const err948 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err948];
+                      } else {
+                        vErrors.push(err948);
                       }
-                    } else {
-                      const err949 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      errors++;
+                    }
+                    if (!(data373 === "+x" || data373 === "-x" || data373 === "+y" || data373 === "-y")) {
+                      const err949 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.slide.properties.direction.enum }, message: "must be equal to one of the allowed values" };
                       if (vErrors === null) {
                         vErrors = [err949];
                       } else {
@@ -11494,21 +11503,153 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                    var _valid39 = _errs1135 === errors;
-                    valid304 = valid304 || _valid39;
-                    if (!valid304) {
-                      const err950 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  }
+                  if (data372.distance !== void 0) {
+                    let data374 = data372.distance;
+                    const _errs1138 = errors;
+                    let valid305 = false;
+                    const _errs1139 = errors;
+                    if (typeof data374 == "number" && isFinite(data374)) {
+                      if (data374 > 1e6 || isNaN(data374)) {
+                        const err950 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err950];
+                        } else {
+                          vErrors.push(err950);
+                        }
+                        errors++;
+                      }
+                      if (data374 < -1e6 || isNaN(data374)) {
+                        const err951 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err951];
+                        } else {
+                          vErrors.push(err951);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err952 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err950];
+                        vErrors = [err952];
                       } else {
-                        vErrors.push(err950);
+                        vErrors.push(err952);
+                      }
+                      errors++;
+                    }
+                    var _valid40 = _errs1139 === errors;
+                    valid305 = valid305 || _valid40;
+                    const _errs1141 = errors;
+                    if (typeof data374 === "string") {
+                      if (!pattern25.test(data374)) {
+                        const err953 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err953];
+                        } else {
+                          vErrors.push(err953);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err954 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err954];
+                      } else {
+                        vErrors.push(err954);
+                      }
+                      errors++;
+                    }
+                    var _valid40 = _errs1141 === errors;
+                    valid305 = valid305 || _valid40;
+                    if (!valid305) {
+                      const err955 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err955];
+                      } else {
+                        vErrors.push(err955);
                       }
                       errors++;
                     } else {
-                      errors = _errs1132;
+                      errors = _errs1138;
                       if (vErrors !== null) {
-                        if (_errs1132) {
-                          vErrors.length = _errs1132;
+                        if (_errs1138) {
+                          vErrors.length = _errs1138;
+                        } else {
+                          vErrors = null;
+                        }
+                      }
+                    }
+                  }
+                  if (data372.feed !== void 0) {
+                    let data375 = data372.feed;
+                    const _errs1145 = errors;
+                    let valid307 = false;
+                    const _errs1146 = errors;
+                    if (typeof data375 == "number" && isFinite(data375)) {
+                      if (data375 > 1e6 || isNaN(data375)) {
+                        const err956 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err956];
+                        } else {
+                          vErrors.push(err956);
+                        }
+                        errors++;
+                      }
+                      if (data375 <= 0 || isNaN(data375)) {
+                        const err957 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                        if (vErrors === null) {
+                          vErrors = [err957];
+                        } else {
+                          vErrors.push(err957);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err958 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err958];
+                      } else {
+                        vErrors.push(err958);
+                      }
+                      errors++;
+                    }
+                    var _valid41 = _errs1146 === errors;
+                    valid307 = valid307 || _valid41;
+                    const _errs1148 = errors;
+                    if (typeof data375 === "string") {
+                      if (!pattern9.test(data375)) {
+                        const err959 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                        if (vErrors === null) {
+                          vErrors = [err959];
+                        } else {
+                          vErrors.push(err959);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err960 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err960];
+                      } else {
+                        vErrors.push(err960);
+                      }
+                      errors++;
+                    }
+                    var _valid41 = _errs1148 === errors;
+                    valid307 = valid307 || _valid41;
+                    if (!valid307) {
+                      const err961 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err961];
+                      } else {
+                        vErrors.push(err961);
+                      }
+                      errors++;
+                    } else {
+                      errors = _errs1145;
+                      if (vErrors !== null) {
+                        if (_errs1145) {
+                          vErrors.length = _errs1145;
                         } else {
                           vErrors = null;
                         }
@@ -11516,139 +11657,7 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err951 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-                  if (vErrors === null) {
-                    vErrors = [err951];
-                  } else {
-                    vErrors.push(err951);
-                  }
-                  errors++;
-                }
-              }
-              if (data356.widest !== void 0) {
-                let data374 = data356.widest;
-                const _errs1139 = errors;
-                let valid306 = false;
-                const _errs1140 = errors;
-                if (typeof data374 == "number" && isFinite(data374)) {
-                  if (data374 > 1e6 || isNaN(data374)) {
-                    const err952 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err952];
-                    } else {
-                      vErrors.push(err952);
-                    }
-                    errors++;
-                  }
-                  if (data374 < 0 || isNaN(data374)) {
-                    const err953 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err953];
-                    } else {
-                      vErrors.push(err953);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err954 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err954];
-                  } else {
-                    vErrors.push(err954);
-                  }
-                  errors++;
-                }
-                var _valid40 = _errs1140 === errors;
-                valid306 = valid306 || _valid40;
-                const _errs1142 = errors;
-                if (typeof data374 === "string") {
-                  if (!pattern22.test(data374)) {
-                    const err955 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err955];
-                    } else {
-                      vErrors.push(err955);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err956 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err956];
-                  } else {
-                    vErrors.push(err956);
-                  }
-                  errors++;
-                }
-                var _valid40 = _errs1142 === errors;
-                valid306 = valid306 || _valid40;
-                if (!valid306) {
-                  const err957 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err957];
-                  } else {
-                    vErrors.push(err957);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1139;
-                  if (vErrors !== null) {
-                    if (_errs1139) {
-                      vErrors.length = _errs1139;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
-                }
-              }
-              if (data356.longest !== void 0) {
-                let data375 = data356.longest;
-                const _errs1146 = errors;
-                let valid308 = false;
-                const _errs1147 = errors;
-                if (typeof data375 == "number" && isFinite(data375)) {
-                  if (data375 > 1e6 || isNaN(data375)) {
-                    const err958 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err958];
-                    } else {
-                      vErrors.push(err958);
-                    }
-                    errors++;
-                  }
-                  if (data375 < 0 || isNaN(data375)) {
-                    const err959 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err959];
-                    } else {
-                      vErrors.push(err959);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err960 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err960];
-                  } else {
-                    vErrors.push(err960);
-                  }
-                  errors++;
-                }
-                var _valid41 = _errs1147 === errors;
-                valid308 = valid308 || _valid41;
-                const _errs1149 = errors;
-                if (typeof data375 === "string") {
-                  if (!pattern22.test(data375)) {
-                    const err961 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err961];
-                    } else {
-                      vErrors.push(err961);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err962 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err962 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
                     vErrors = [err962];
                   } else {
@@ -11656,40 +11665,33 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid41 = _errs1149 === errors;
-                valid308 = valid308 || _valid41;
-                if (!valid308) {
-                  const err963 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err963];
-                  } else {
-                    vErrors.push(err963);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1146;
-                  if (vErrors !== null) {
-                    if (_errs1146) {
-                      vErrors.length = _errs1146;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
-                }
               }
-              if (data356.cover !== void 0) {
-                let data376 = data356.cover;
-                if (typeof data376 !== "string") {
-                  const err964 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err964];
-                  } else {
-                    vErrors.push(err964);
+              if (data358.widest !== void 0) {
+                let data376 = data358.widest;
+                const _errs1152 = errors;
+                let valid309 = false;
+                const _errs1153 = errors;
+                if (typeof data376 == "number" && isFinite(data376)) {
+                  if (data376 > 1e6 || isNaN(data376)) {
+                    const err963 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err963];
+                    } else {
+                      vErrors.push(err963);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data376 === "yes" || data376 === "no")) {
-                  const err965 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (data376 < 0 || isNaN(data376)) {
+                    const err964 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err964];
+                    } else {
+                      vErrors.push(err964);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err965 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err965];
                   } else {
@@ -11697,195 +11699,193 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data356["at-end"] !== void 0) {
-                let data377 = data356["at-end"];
-                if (data377 && typeof data377 == "object" && !Array.isArray(data377)) {
-                  for (const key62 in data377) {
-                    if (!(key62 === "tool")) {
-                      const err966 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key62 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err966];
-                      } else {
-                        vErrors.push(err966);
-                      }
-                      errors++;
-                    }
-                  }
-                  if (data377.tool !== void 0) {
-                    let data378 = data377.tool;
-                    if (typeof data378 !== "string") {
-                      const err967 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err967];
-                      } else {
-                        vErrors.push(err967);
-                      }
-                      errors++;
-                    }
-                    if (!(data378 === "return" || data378 === "keep")) {
-                      const err968 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties["at-end"].properties.tool.enum }, message: "must be equal to one of the allowed values" };
-                      if (vErrors === null) {
-                        vErrors = [err968];
-                      } else {
-                        vErrors.push(err968);
-                      }
-                      errors++;
-                    }
-                  }
-                } else {
-                  const err969 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-                  if (vErrors === null) {
-                    vErrors = [err969];
-                  } else {
-                    vErrors.push(err969);
-                  }
-                  errors++;
-                }
-              }
-            } else {
-              const err970 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err970];
-              } else {
-                vErrors.push(err970);
-              }
-              errors++;
-            }
-            var _valid32 = _errs1068 === errors;
-            valid285 = valid285 || _valid32;
-            if (!valid285) {
-              const err971 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err971];
-              } else {
-                vErrors.push(err971);
-              }
-              errors++;
-            } else {
-              errors = _errs1065;
-              if (vErrors !== null) {
-                if (_errs1065) {
-                  vErrors.length = _errs1065;
-                } else {
-                  vErrors = null;
-                }
-              }
-            }
-          }
-          if (data299.park !== void 0) {
-            if (!validate31(data299.park, { instancePath: instancePath + "/machine/park", parentData: data299, parentDataProperty: "park", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-              errors = vErrors.length;
-            }
-          }
-          if (data299.outputs !== void 0) {
-            let data380 = data299.outputs;
-            if (data380 && typeof data380 == "object" && !Array.isArray(data380)) {
-              for (const key63 in data380) {
-                if (!pattern103.test(key63)) {
-                  const err972 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key63 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err972];
-                  } else {
-                    vErrors.push(err972);
-                  }
-                  errors++;
-                }
-              }
-              for (const key64 in data380) {
-                if (pattern103.test(key64)) {
-                  let data381 = data380[key64];
-                  if (data381 && typeof data381 == "object" && !Array.isArray(data381)) {
-                    for (const key65 in data381) {
-                      if (!(key65 === "number" || key65 === "during")) {
-                        const err973 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key65 }, message: "must NOT have additional properties" };
-                        if (vErrors === null) {
-                          vErrors = [err973];
-                        } else {
-                          vErrors.push(err973);
-                        }
-                        errors++;
-                      }
-                    }
-                    if (data381.number !== void 0) {
-                      let data382 = data381.number;
-                      if (!(typeof data382 == "number" && (!(data382 % 1) && !isNaN(data382)) && isFinite(data382))) {
-                        const err974 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                        if (vErrors === null) {
-                          vErrors = [err974];
-                        } else {
-                          vErrors.push(err974);
-                        }
-                        errors++;
-                      }
-                      if (typeof data382 == "number" && isFinite(data382)) {
-                        if (data382 > 9999 || isNaN(data382)) {
-                          const err975 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                          if (vErrors === null) {
-                            vErrors = [err975];
-                          } else {
-                            vErrors.push(err975);
-                          }
-                          errors++;
-                        }
-                        if (data382 < 0 || isNaN(data382)) {
-                          const err976 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                          if (vErrors === null) {
-                            vErrors = [err976];
-                          } else {
-                            vErrors.push(err976);
-                          }
-                          errors++;
-                        }
-                      }
-                    }
-                    if (data381.during !== void 0) {
-                      let data383 = data381.during;
-                      if (typeof data383 !== "string") {
-                        const err977 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                        if (vErrors === null) {
-                          vErrors = [err977];
-                        } else {
-                          vErrors.push(err977);
-                        }
-                        errors++;
-                      }
-                      if (!(data383 === "cutting" || data383 === "program")) {
-                        const err978 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.outputs.patternProperties["^[a-z][a-z0-9-]{0,30}$"].properties.during.enum }, message: "must be equal to one of the allowed values" };
-                        if (vErrors === null) {
-                          vErrors = [err978];
-                        } else {
-                          vErrors.push(err978);
-                        }
-                        errors++;
-                      }
-                    }
-                  } else {
-                    const err979 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                var _valid42 = _errs1153 === errors;
+                valid309 = valid309 || _valid42;
+                const _errs1155 = errors;
+                if (typeof data376 === "string") {
+                  if (!pattern23.test(data376)) {
+                    const err966 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                     if (vErrors === null) {
-                      vErrors = [err979];
+                      vErrors = [err966];
                     } else {
-                      vErrors.push(err979);
+                      vErrors.push(err966);
                     }
                     errors++;
                   }
+                } else {
+                  const err967 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err967];
+                  } else {
+                    vErrors.push(err967);
+                  }
+                  errors++;
+                }
+                var _valid42 = _errs1155 === errors;
+                valid309 = valid309 || _valid42;
+                if (!valid309) {
+                  const err968 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err968];
+                  } else {
+                    vErrors.push(err968);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1152;
+                  if (vErrors !== null) {
+                    if (_errs1152) {
+                      vErrors.length = _errs1152;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data358.longest !== void 0) {
+                let data377 = data358.longest;
+                const _errs1159 = errors;
+                let valid311 = false;
+                const _errs1160 = errors;
+                if (typeof data377 == "number" && isFinite(data377)) {
+                  if (data377 > 1e6 || isNaN(data377)) {
+                    const err969 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err969];
+                    } else {
+                      vErrors.push(err969);
+                    }
+                    errors++;
+                  }
+                  if (data377 < 0 || isNaN(data377)) {
+                    const err970 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err970];
+                    } else {
+                      vErrors.push(err970);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err971 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err971];
+                  } else {
+                    vErrors.push(err971);
+                  }
+                  errors++;
+                }
+                var _valid43 = _errs1160 === errors;
+                valid311 = valid311 || _valid43;
+                const _errs1162 = errors;
+                if (typeof data377 === "string") {
+                  if (!pattern23.test(data377)) {
+                    const err972 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err972];
+                    } else {
+                      vErrors.push(err972);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err973 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err973];
+                  } else {
+                    vErrors.push(err973);
+                  }
+                  errors++;
+                }
+                var _valid43 = _errs1162 === errors;
+                valid311 = valid311 || _valid43;
+                if (!valid311) {
+                  const err974 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err974];
+                  } else {
+                    vErrors.push(err974);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1159;
+                  if (vErrors !== null) {
+                    if (_errs1159) {
+                      vErrors.length = _errs1159;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data358.cover !== void 0) {
+                let data378 = data358.cover;
+                if (typeof data378 !== "string") {
+                  const err975 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err975];
+                  } else {
+                    vErrors.push(err975);
+                  }
+                  errors++;
+                }
+                if (!(data378 === "yes" || data378 === "no")) {
+                  const err976 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err976];
+                  } else {
+                    vErrors.push(err976);
+                  }
+                  errors++;
+                }
+              }
+              if (data358["at-end"] !== void 0) {
+                let data379 = data358["at-end"];
+                if (data379 && typeof data379 == "object" && !Array.isArray(data379)) {
+                  for (const key62 in data379) {
+                    if (!(key62 === "tool")) {
+                      const err977 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key62 }, message: "must NOT have additional properties" };
+                      if (vErrors === null) {
+                        vErrors = [err977];
+                      } else {
+                        vErrors.push(err977);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data379.tool !== void 0) {
+                    let data380 = data379.tool;
+                    if (typeof data380 !== "string") {
+                      const err978 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err978];
+                      } else {
+                        vErrors.push(err978);
+                      }
+                      errors++;
+                    }
+                    if (!(data380 === "return" || data380 === "keep")) {
+                      const err979 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties["at-end"].properties.tool.enum }, message: "must be equal to one of the allowed values" };
+                      if (vErrors === null) {
+                        vErrors = [err979];
+                      } else {
+                        vErrors.push(err979);
+                      }
+                      errors++;
+                    }
+                  }
+                } else {
+                  const err980 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  if (vErrors === null) {
+                    vErrors = [err980];
+                  } else {
+                    vErrors.push(err980);
+                  }
+                  errors++;
                 }
               }
             } else {
-              const err980 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err980];
-              } else {
-                vErrors.push(err980);
-              }
-              errors++;
-            }
-          }
-          if (data299.hood !== void 0) {
-            let data384 = data299.hood;
-            if (typeof data384 !== "string") {
-              const err981 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err981 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err981];
               } else {
@@ -11893,75 +11893,98 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data384 === "yes" || data384 === "no")) {
-              const err982 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+            var _valid34 = _errs1081 === errors;
+            valid288 = valid288 || _valid34;
+            if (!valid288) {
+              const err982 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err982];
               } else {
                 vErrors.push(err982);
               }
               errors++;
+            } else {
+              errors = _errs1078;
+              if (vErrors !== null) {
+                if (_errs1078) {
+                  vErrors.length = _errs1078;
+                } else {
+                  vErrors = null;
+                }
+              }
             }
           }
-          if (data299["keep-out"] !== void 0) {
-            let data385 = data299["keep-out"];
-            if (Array.isArray(data385)) {
-              if (data385.length > 50) {
-                const err983 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/maxItems", keyword: "maxItems", params: { limit: 50 }, message: "must NOT have more than 50 items" };
-                if (vErrors === null) {
-                  vErrors = [err983];
-                } else {
-                  vErrors.push(err983);
+          if (data301.park !== void 0) {
+            if (!validate31(data301.park, { instancePath: instancePath + "/machine/park", parentData: data301, parentDataProperty: "park", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
+              errors = vErrors.length;
+            }
+          }
+          if (data301.outputs !== void 0) {
+            let data382 = data301.outputs;
+            if (data382 && typeof data382 == "object" && !Array.isArray(data382)) {
+              for (const key63 in data382) {
+                if (!pattern104.test(key63)) {
+                  const err983 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key63 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err983];
+                  } else {
+                    vErrors.push(err983);
+                  }
+                  errors++;
                 }
-                errors++;
               }
-              const len11 = data385.length;
-              for (let i13 = 0; i13 < len11; i13++) {
-                let data386 = data385[i13];
-                if (data386 && typeof data386 == "object" && !Array.isArray(data386)) {
-                  if (data386.name === void 0) {
-                    const err984 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'" };
-                    if (vErrors === null) {
-                      vErrors = [err984];
-                    } else {
-                      vErrors.push(err984);
-                    }
-                    errors++;
-                  }
-                  if (data386.min === void 0) {
-                    const err985 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "min" }, message: "must have required property 'min'" };
-                    if (vErrors === null) {
-                      vErrors = [err985];
-                    } else {
-                      vErrors.push(err985);
-                    }
-                    errors++;
-                  }
-                  if (data386.max === void 0) {
-                    const err986 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "max" }, message: "must have required property 'max'" };
-                    if (vErrors === null) {
-                      vErrors = [err986];
-                    } else {
-                      vErrors.push(err986);
-                    }
-                    errors++;
-                  }
-                  for (const key66 in data386) {
-                    if (!(key66 === "name" || key66 === "min" || key66 === "max")) {
-                      const err987 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key66 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err987];
-                      } else {
-                        vErrors.push(err987);
+              for (const key64 in data382) {
+                if (pattern104.test(key64)) {
+                  let data383 = data382[key64];
+                  if (data383 && typeof data383 == "object" && !Array.isArray(data383)) {
+                    for (const key65 in data383) {
+                      if (!(key65 === "number" || key65 === "during")) {
+                        const err984 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key65 }, message: "must NOT have additional properties" };
+                        if (vErrors === null) {
+                          vErrors = [err984];
+                        } else {
+                          vErrors.push(err984);
+                        }
+                        errors++;
                       }
-                      errors++;
                     }
-                  }
-                  if (data386.name !== void 0) {
-                    let data387 = data386.name;
-                    if (typeof data387 === "string") {
-                      if (func2(data387) > 60) {
-                        const err988 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 60 }, message: "must NOT have more than 60 characters" };
+                    if (data383.number !== void 0) {
+                      let data384 = data383.number;
+                      if (!(typeof data384 == "number" && (!(data384 % 1) && !isNaN(data384)) && isFinite(data384))) {
+                        const err985 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                        if (vErrors === null) {
+                          vErrors = [err985];
+                        } else {
+                          vErrors.push(err985);
+                        }
+                        errors++;
+                      }
+                      if (typeof data384 == "number" && isFinite(data384)) {
+                        if (data384 > 9999 || isNaN(data384)) {
+                          const err986 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                          if (vErrors === null) {
+                            vErrors = [err986];
+                          } else {
+                            vErrors.push(err986);
+                          }
+                          errors++;
+                        }
+                        if (data384 < 0 || isNaN(data384)) {
+                          const err987 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                          if (vErrors === null) {
+                            vErrors = [err987];
+                          } else {
+                            vErrors.push(err987);
+                          }
+                          errors++;
+                        }
+                      }
+                    }
+                    if (data383.during !== void 0) {
+                      let data385 = data383.during;
+                      if (typeof data385 !== "string") {
+                        const err988 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                         if (vErrors === null) {
                           vErrors = [err988];
                         } else {
@@ -11969,8 +11992,8 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                      if (func2(data387) < 1) {
-                        const err989 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                      if (!(data385 === "cutting" || data385 === "program")) {
+                        const err989 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.outputs.patternProperties["^[a-z][a-z0-9-]{0,30}$"].properties.during.enum }, message: "must be equal to one of the allowed values" };
                         if (vErrors === null) {
                           vErrors = [err989];
                         } else {
@@ -11978,40 +12001,32 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                    } else {
-                      const err990 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err990];
-                      } else {
-                        vErrors.push(err990);
-                      }
-                      errors++;
                     }
-                  }
-                  if (data386.min !== void 0) {
-                    if (!validate29(data386.min, { instancePath: instancePath + "/machine/keep-out/" + i13 + "/min", parentData: data386, parentDataProperty: "min", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                      errors = vErrors.length;
-                    }
-                  }
-                  if (data386.max !== void 0) {
-                    if (!validate29(data386.max, { instancePath: instancePath + "/machine/keep-out/" + i13 + "/max", parentData: data386, parentDataProperty: "max", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                      errors = vErrors.length;
-                    }
-                  }
-                } else {
-                  const err991 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-                  if (vErrors === null) {
-                    vErrors = [err991];
                   } else {
-                    vErrors.push(err991);
+                    const err990 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                    if (vErrors === null) {
+                      vErrors = [err990];
+                    } else {
+                      vErrors.push(err990);
+                    }
+                    errors++;
                   }
-                  errors++;
                 }
               }
             } else {
-              const err992 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+              const err991 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err991];
+              } else {
+                vErrors.push(err991);
+              }
+              errors++;
+            }
+          }
+          if (data301.hood !== void 0) {
+            let data386 = data301.hood;
+            if (typeof data386 !== "string") {
+              const err992 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err992];
               } else {
@@ -12019,47 +12034,43 @@ var compiled = (() => {
               }
               errors++;
             }
+            if (!(data386 === "yes" || data386 === "no")) {
+              const err993 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err993];
+              } else {
+                vErrors.push(err993);
+              }
+              errors++;
+            }
           }
-          if (data299.tapping !== void 0) {
-            let data390 = data299.tapping;
-            if (data390 && typeof data390 == "object" && !Array.isArray(data390)) {
-              for (const key67 in data390) {
-                if (!(key67 === "kind" || key67 === "reversal" || key67 === "longhand")) {
-                  const err993 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key67 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err993];
-                  } else {
-                    vErrors.push(err993);
-                  }
-                  errors++;
+          if (data301["keep-out"] !== void 0) {
+            let data387 = data301["keep-out"];
+            if (Array.isArray(data387)) {
+              if (data387.length > 50) {
+                const err994 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/maxItems", keyword: "maxItems", params: { limit: 50 }, message: "must NOT have more than 50 items" };
+                if (vErrors === null) {
+                  vErrors = [err994];
+                } else {
+                  vErrors.push(err994);
                 }
+                errors++;
               }
-              if (data390.kind !== void 0) {
-                let data391 = data390.kind;
-                if (typeof data391 !== "string") {
-                  const err994 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err994];
-                  } else {
-                    vErrors.push(err994);
+              const len11 = data387.length;
+              for (let i13 = 0; i13 < len11; i13++) {
+                let data388 = data387[i13];
+                if (data388 && typeof data388 == "object" && !Array.isArray(data388)) {
+                  if (data388.name === void 0) {
+                    const err995 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'" };
+                    if (vErrors === null) {
+                      vErrors = [err995];
+                    } else {
+                      vErrors.push(err995);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data391 === "none" || data391 === "floating" || data391 === "synchronised")) {
-                  const err995 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.tapping.properties.kind.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err995];
-                  } else {
-                    vErrors.push(err995);
-                  }
-                  errors++;
-                }
-              }
-              if (data390.reversal !== void 0) {
-                let data392 = data390.reversal;
-                if (typeof data392 === "string") {
-                  if (!pattern88.test(data392)) {
-                    const err996 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                  if (data388.min === void 0) {
+                    const err996 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "min" }, message: "must have required property 'min'" };
                     if (vErrors === null) {
                       vErrors = [err996];
                     } else {
@@ -12067,87 +12078,95 @@ var compiled = (() => {
                     }
                     errors++;
                   }
+                  if (data388.max === void 0) {
+                    const err997 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "max" }, message: "must have required property 'max'" };
+                    if (vErrors === null) {
+                      vErrors = [err997];
+                    } else {
+                      vErrors.push(err997);
+                    }
+                    errors++;
+                  }
+                  for (const key66 in data388) {
+                    if (!(key66 === "name" || key66 === "min" || key66 === "max")) {
+                      const err998 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key66 }, message: "must NOT have additional properties" };
+                      if (vErrors === null) {
+                        vErrors = [err998];
+                      } else {
+                        vErrors.push(err998);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data388.name !== void 0) {
+                    let data389 = data388.name;
+                    if (typeof data389 === "string") {
+                      if (func2(data389) > 60) {
+                        const err999 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 60 }, message: "must NOT have more than 60 characters" };
+                        if (vErrors === null) {
+                          vErrors = [err999];
+                        } else {
+                          vErrors.push(err999);
+                        }
+                        errors++;
+                      }
+                      if (func2(data389) < 1) {
+                        const err1000 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                        if (vErrors === null) {
+                          vErrors = [err1000];
+                        } else {
+                          vErrors.push(err1000);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err1001 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err1001];
+                      } else {
+                        vErrors.push(err1001);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data388.min !== void 0) {
+                    if (!validate29(data388.min, { instancePath: instancePath + "/machine/keep-out/" + i13 + "/min", parentData: data388, parentDataProperty: "min", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                  if (data388.max !== void 0) {
+                    if (!validate29(data388.max, { instancePath: instancePath + "/machine/keep-out/" + i13 + "/max", parentData: data388, parentDataProperty: "max", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
+                    }
+                  }
                 } else {
-                  const err997 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1002 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
-                    vErrors = [err997];
+                    vErrors = [err1002];
                   } else {
-                    vErrors.push(err997);
-                  }
-                  errors++;
-                }
-              }
-              if (data390.longhand !== void 0) {
-                let data393 = data390.longhand;
-                if (typeof data393 !== "string") {
-                  const err998 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err998];
-                  } else {
-                    vErrors.push(err998);
-                  }
-                  errors++;
-                }
-                if (!(data393 === "yes" || data393 === "no")) {
-                  const err999 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err999];
-                  } else {
-                    vErrors.push(err999);
+                    vErrors.push(err1002);
                   }
                   errors++;
                 }
               }
             } else {
-              const err1000 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err1003 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/type", keyword: "type", params: { type: "array" }, message: "must be array" };
               if (vErrors === null) {
-                vErrors = [err1000];
+                vErrors = [err1003];
               } else {
-                vErrors.push(err1000);
+                vErrors.push(err1003);
               }
               errors++;
             }
           }
-          if (data299.feed !== void 0) {
-            let data394 = data299.feed;
-            if (data394 && typeof data394 == "object" && !Array.isArray(data394)) {
-              for (const key68 in data394) {
-                if (!(key68 === "least" || key68 === "most")) {
-                  const err1001 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key68 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err1001];
-                  } else {
-                    vErrors.push(err1001);
-                  }
-                  errors++;
-                }
-              }
-              if (data394.least !== void 0) {
-                let data395 = data394.least;
-                const _errs1198 = errors;
-                let valid322 = false;
-                const _errs1199 = errors;
-                if (typeof data395 == "number" && isFinite(data395)) {
-                  if (data395 > 1e6 || isNaN(data395)) {
-                    const err1002 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1002];
-                    } else {
-                      vErrors.push(err1002);
-                    }
-                    errors++;
-                  }
-                  if (data395 <= 0 || isNaN(data395)) {
-                    const err1003 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1003];
-                    } else {
-                      vErrors.push(err1003);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1004 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+          if (data301.tapping !== void 0) {
+            let data392 = data301.tapping;
+            if (data392 && typeof data392 == "object" && !Array.isArray(data392)) {
+              for (const key67 in data392) {
+                if (!(key67 === "kind" || key67 === "reversal" || key67 === "longhand")) {
+                  const err1004 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key67 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err1004];
                   } else {
@@ -12155,21 +12174,20 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid42 = _errs1199 === errors;
-                valid322 = valid322 || _valid42;
-                const _errs1201 = errors;
-                if (typeof data395 === "string") {
-                  if (!pattern97.test(data395)) {
-                    const err1005 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
-                    if (vErrors === null) {
-                      vErrors = [err1005];
-                    } else {
-                      vErrors.push(err1005);
-                    }
-                    errors++;
+              }
+              if (data392.kind !== void 0) {
+                let data393 = data392.kind;
+                if (typeof data393 !== "string") {
+                  const err1005 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1005];
+                  } else {
+                    vErrors.push(err1005);
                   }
-                } else {
-                  const err1006 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  errors++;
+                }
+                if (!(data393 === "none" || data393 === "floating" || data393 === "synchronised")) {
+                  const err1006 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.tapping.properties.kind.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1006];
                   } else {
@@ -12177,53 +12195,42 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid42 = _errs1201 === errors;
-                valid322 = valid322 || _valid42;
-                if (!valid322) {
-                  const err1007 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              }
+              if (data392.reversal !== void 0) {
+                let data394 = data392.reversal;
+                if (typeof data394 === "string") {
+                  if (!pattern89.test(data394)) {
+                    const err1007 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1007];
+                    } else {
+                      vErrors.push(err1007);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1008 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err1007];
+                    vErrors = [err1008];
                   } else {
-                    vErrors.push(err1007);
+                    vErrors.push(err1008);
                   }
                   errors++;
-                } else {
-                  errors = _errs1198;
-                  if (vErrors !== null) {
-                    if (_errs1198) {
-                      vErrors.length = _errs1198;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data394.most !== void 0) {
-                let data396 = data394.most;
-                const _errs1205 = errors;
-                let valid324 = false;
-                const _errs1206 = errors;
-                if (typeof data396 == "number" && isFinite(data396)) {
-                  if (data396 > 1e6 || isNaN(data396)) {
-                    const err1008 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1008];
-                    } else {
-                      vErrors.push(err1008);
-                    }
-                    errors++;
+              if (data392.longhand !== void 0) {
+                let data395 = data392.longhand;
+                if (typeof data395 !== "string") {
+                  const err1009 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1009];
+                  } else {
+                    vErrors.push(err1009);
                   }
-                  if (data396 <= 0 || isNaN(data396)) {
-                    const err1009 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1009];
-                    } else {
-                      vErrors.push(err1009);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1010 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  errors++;
+                }
+                if (!(data395 === "yes" || data395 === "no")) {
+                  const err1010 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1010];
                   } else {
@@ -12231,21 +12238,23 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid43 = _errs1206 === errors;
-                valid324 = valid324 || _valid43;
-                const _errs1208 = errors;
-                if (typeof data396 === "string") {
-                  if (!pattern97.test(data396)) {
-                    const err1011 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
-                    if (vErrors === null) {
-                      vErrors = [err1011];
-                    } else {
-                      vErrors.push(err1011);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1012 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              }
+            } else {
+              const err1011 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err1011];
+              } else {
+                vErrors.push(err1011);
+              }
+              errors++;
+            }
+          }
+          if (data301.feed !== void 0) {
+            let data396 = data301.feed;
+            if (data396 && typeof data396 == "object" && !Array.isArray(data396)) {
+              for (const key68 in data396) {
+                if (!(key68 === "least" || key68 === "most")) {
+                  const err1012 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key68 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err1012];
                   } else {
@@ -12253,43 +12262,33 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid43 = _errs1208 === errors;
-                valid324 = valid324 || _valid43;
-                if (!valid324) {
-                  const err1013 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err1013];
-                  } else {
-                    vErrors.push(err1013);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1205;
-                  if (vErrors !== null) {
-                    if (_errs1205) {
-                      vErrors.length = _errs1205;
+              }
+              if (data396.least !== void 0) {
+                let data397 = data396.least;
+                const _errs1211 = errors;
+                let valid325 = false;
+                const _errs1212 = errors;
+                if (typeof data397 == "number" && isFinite(data397)) {
+                  if (data397 > 1e6 || isNaN(data397)) {
+                    const err1013 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1013];
                     } else {
-                      vErrors = null;
+                      vErrors.push(err1013);
                     }
+                    errors++;
                   }
-                }
-              }
-            } else {
-              const err1014 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1014];
-              } else {
-                vErrors.push(err1014);
-              }
-              errors++;
-            }
-          }
-          if (data299["work-zero"] !== void 0) {
-            let data397 = data299["work-zero"];
-            if (data397 && typeof data397 == "object" && !Array.isArray(data397)) {
-              for (const key69 in data397) {
-                if (!pattern108.test(key69)) {
-                  const err1015 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key69 }, message: "must NOT have additional properties" };
+                  if (data397 <= 0 || isNaN(data397)) {
+                    const err1014 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                    if (vErrors === null) {
+                      vErrors = [err1014];
+                    } else {
+                      vErrors.push(err1014);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1015 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1015];
                   } else {
@@ -12297,158 +12296,127 @@ var compiled = (() => {
                   }
                   errors++;
                 }
+                var _valid44 = _errs1212 === errors;
+                valid325 = valid325 || _valid44;
+                const _errs1214 = errors;
+                if (typeof data397 === "string") {
+                  if (!pattern9.test(data397)) {
+                    const err1016 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1016];
+                    } else {
+                      vErrors.push(err1016);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1017 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1017];
+                  } else {
+                    vErrors.push(err1017);
+                  }
+                  errors++;
+                }
+                var _valid44 = _errs1214 === errors;
+                valid325 = valid325 || _valid44;
+                if (!valid325) {
+                  const err1018 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1018];
+                  } else {
+                    vErrors.push(err1018);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1211;
+                  if (vErrors !== null) {
+                    if (_errs1211) {
+                      vErrors.length = _errs1211;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
               }
-              for (const key70 in data397) {
-                if (pattern108.test(key70)) {
-                  if (!validate29(data397[key70], { instancePath: instancePath + "/machine/work-zero/" + key70.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data397, parentDataProperty: key70, rootData, dynamicAnchors })) {
-                    vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                    errors = vErrors.length;
+              if (data396.most !== void 0) {
+                let data398 = data396.most;
+                const _errs1218 = errors;
+                let valid327 = false;
+                const _errs1219 = errors;
+                if (typeof data398 == "number" && isFinite(data398)) {
+                  if (data398 > 1e6 || isNaN(data398)) {
+                    const err1019 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1019];
+                    } else {
+                      vErrors.push(err1019);
+                    }
+                    errors++;
+                  }
+                  if (data398 <= 0 || isNaN(data398)) {
+                    const err1020 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                    if (vErrors === null) {
+                      vErrors = [err1020];
+                    } else {
+                      vErrors.push(err1020);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1021 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err1021];
+                  } else {
+                    vErrors.push(err1021);
+                  }
+                  errors++;
+                }
+                var _valid45 = _errs1219 === errors;
+                valid327 = valid327 || _valid45;
+                const _errs1221 = errors;
+                if (typeof data398 === "string") {
+                  if (!pattern9.test(data398)) {
+                    const err1022 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1022];
+                    } else {
+                      vErrors.push(err1022);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1023 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1023];
+                  } else {
+                    vErrors.push(err1023);
+                  }
+                  errors++;
+                }
+                var _valid45 = _errs1221 === errors;
+                valid327 = valid327 || _valid45;
+                if (!valid327) {
+                  const err1024 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1024];
+                  } else {
+                    vErrors.push(err1024);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1218;
+                  if (vErrors !== null) {
+                    if (_errs1218) {
+                      vErrors.length = _errs1218;
+                    } else {
+                      vErrors = null;
+                    }
                   }
                 }
               }
             } else {
-              const err1016 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1016];
-              } else {
-                vErrors.push(err1016);
-              }
-              errors++;
-            }
-          }
-        } else {
-          const err1017 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err1017];
-          } else {
-            vErrors.push(err1017);
-          }
-          errors++;
-        }
-      }
-      if (data.confirm !== void 0) {
-        let data399 = data.confirm;
-        if (data399 && typeof data399 == "object" && !Array.isArray(data399)) {
-          for (const key71 in data399) {
-            if (!(key71 === "at-speed" || key71 === "stopped" || key71 === "released" || key71 === "clamped" || key71 === "air")) {
-              const err1018 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key71 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err1018];
-              } else {
-                vErrors.push(err1018);
-              }
-              errors++;
-            }
-          }
-          if (data399["at-speed"] !== void 0) {
-            let data400 = data399["at-speed"];
-            const _errs1218 = errors;
-            let valid327 = false;
-            const _errs1219 = errors;
-            if (typeof data400 !== "string") {
-              const err1019 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err1019];
-              } else {
-                vErrors.push(err1019);
-              }
-              errors++;
-            }
-            if ("operator" !== data400) {
-              const err1020 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err1020];
-              } else {
-                vErrors.push(err1020);
-              }
-              errors++;
-            }
-            var _valid44 = _errs1219 === errors;
-            valid327 = valid327 || _valid44;
-            const _errs1221 = errors;
-            if (!validate41(data400, { instancePath: instancePath + "/confirm/at-speed", parentData: data399, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid44 = _errs1221 === errors;
-            valid327 = valid327 || _valid44;
-            if (!valid327) {
-              const err1021 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1021];
-              } else {
-                vErrors.push(err1021);
-              }
-              errors++;
-            } else {
-              errors = _errs1218;
-              if (vErrors !== null) {
-                if (_errs1218) {
-                  vErrors.length = _errs1218;
-                } else {
-                  vErrors = null;
-                }
-              }
-            }
-          }
-          if (data399.stopped !== void 0) {
-            let data401 = data399.stopped;
-            const _errs1223 = errors;
-            let valid328 = false;
-            const _errs1224 = errors;
-            if (typeof data401 !== "string") {
-              const err1022 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err1022];
-              } else {
-                vErrors.push(err1022);
-              }
-              errors++;
-            }
-            if ("operator" !== data401) {
-              const err1023 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err1023];
-              } else {
-                vErrors.push(err1023);
-              }
-              errors++;
-            }
-            var _valid45 = _errs1224 === errors;
-            valid328 = valid328 || _valid45;
-            const _errs1226 = errors;
-            if (!validate41(data401, { instancePath: instancePath + "/confirm/stopped", parentData: data399, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid45 = _errs1226 === errors;
-            valid328 = valid328 || _valid45;
-            if (!valid328) {
-              const err1024 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1024];
-              } else {
-                vErrors.push(err1024);
-              }
-              errors++;
-            } else {
-              errors = _errs1223;
-              if (vErrors !== null) {
-                if (_errs1223) {
-                  vErrors.length = _errs1223;
-                } else {
-                  vErrors = null;
-                }
-              }
-            }
-          }
-          if (data399.released !== void 0) {
-            let data402 = data399.released;
-            const _errs1228 = errors;
-            let valid329 = false;
-            const _errs1229 = errors;
-            if (typeof data402 !== "string") {
-              const err1025 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err1025 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err1025];
               } else {
@@ -12456,59 +12424,55 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("operator" !== data402) {
-              const err1026 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err1026];
-              } else {
-                vErrors.push(err1026);
+          }
+          if (data301["work-zero"] !== void 0) {
+            let data399 = data301["work-zero"];
+            if (data399 && typeof data399 == "object" && !Array.isArray(data399)) {
+              for (const key69 in data399) {
+                if (!pattern109.test(key69)) {
+                  const err1026 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key69 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err1026];
+                  } else {
+                    vErrors.push(err1026);
+                  }
+                  errors++;
+                }
               }
-              errors++;
-            }
-            var _valid46 = _errs1229 === errors;
-            valid329 = valid329 || _valid46;
-            const _errs1231 = errors;
-            if (!validate41(data402, { instancePath: instancePath + "/confirm/released", parentData: data399, parentDataProperty: "released", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid46 = _errs1231 === errors;
-            valid329 = valid329 || _valid46;
-            if (!valid329) {
-              const err1027 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              for (const key70 in data399) {
+                if (pattern109.test(key70)) {
+                  if (!validate29(data399[key70], { instancePath: instancePath + "/machine/work-zero/" + key70.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data399, parentDataProperty: key70, rootData, dynamicAnchors })) {
+                    vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                    errors = vErrors.length;
+                  }
+                }
+              }
+            } else {
+              const err1027 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err1027];
               } else {
                 vErrors.push(err1027);
               }
               errors++;
-            } else {
-              errors = _errs1228;
-              if (vErrors !== null) {
-                if (_errs1228) {
-                  vErrors.length = _errs1228;
-                } else {
-                  vErrors = null;
-                }
-              }
             }
           }
-          if (data399.clamped !== void 0) {
-            let data403 = data399.clamped;
-            const _errs1233 = errors;
-            let valid330 = false;
-            const _errs1234 = errors;
-            if (typeof data403 !== "string") {
-              const err1028 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err1028];
-              } else {
-                vErrors.push(err1028);
-              }
-              errors++;
-            }
-            if ("operator" !== data403) {
-              const err1029 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+        } else {
+          const err1028 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err1028];
+          } else {
+            vErrors.push(err1028);
+          }
+          errors++;
+        }
+      }
+      if (data.confirm !== void 0) {
+        let data401 = data.confirm;
+        if (data401 && typeof data401 == "object" && !Array.isArray(data401)) {
+          for (const key71 in data401) {
+            if (!(key71 === "at-speed" || key71 === "stopped" || key71 === "released" || key71 === "clamped" || key71 === "air")) {
+              const err1029 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key71 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err1029];
               } else {
@@ -12516,41 +12480,23 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid47 = _errs1234 === errors;
-            valid330 = valid330 || _valid47;
-            const _errs1236 = errors;
-            if (!validate41(data403, { instancePath: instancePath + "/confirm/clamped", parentData: data399, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid47 = _errs1236 === errors;
-            valid330 = valid330 || _valid47;
-            if (!valid330) {
-              const err1030 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+          }
+          if (data401["at-speed"] !== void 0) {
+            let data402 = data401["at-speed"];
+            const _errs1231 = errors;
+            let valid330 = false;
+            const _errs1232 = errors;
+            if (typeof data402 !== "string") {
+              const err1030 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err1030];
               } else {
                 vErrors.push(err1030);
               }
               errors++;
-            } else {
-              errors = _errs1233;
-              if (vErrors !== null) {
-                if (_errs1233) {
-                  vErrors.length = _errs1233;
-                } else {
-                  vErrors = null;
-                }
-              }
             }
-          }
-          if (data399.air !== void 0) {
-            let data404 = data399.air;
-            const _errs1238 = errors;
-            let valid331 = false;
-            const _errs1239 = errors;
-            if (typeof data404 !== "string") {
-              const err1031 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if ("operator" !== data402) {
+              const err1031 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err1031];
               } else {
@@ -12558,37 +12504,232 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("operator" !== data404) {
-              const err1032 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+            var _valid46 = _errs1232 === errors;
+            valid330 = valid330 || _valid46;
+            const _errs1234 = errors;
+            if (!validate41(data402, { instancePath: instancePath + "/confirm/at-speed", parentData: data401, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid46 = _errs1234 === errors;
+            valid330 = valid330 || _valid46;
+            if (!valid330) {
+              const err1032 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err1032];
               } else {
                 vErrors.push(err1032);
               }
               errors++;
+            } else {
+              errors = _errs1231;
+              if (vErrors !== null) {
+                if (_errs1231) {
+                  vErrors.length = _errs1231;
+                } else {
+                  vErrors = null;
+                }
+              }
             }
-            var _valid48 = _errs1239 === errors;
-            valid331 = valid331 || _valid48;
-            const _errs1241 = errors;
-            if (!validate41(data404, { instancePath: instancePath + "/confirm/air", parentData: data399, parentDataProperty: "air", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid48 = _errs1241 === errors;
-            valid331 = valid331 || _valid48;
-            if (!valid331) {
-              const err1033 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+          }
+          if (data401.stopped !== void 0) {
+            let data403 = data401.stopped;
+            const _errs1236 = errors;
+            let valid331 = false;
+            const _errs1237 = errors;
+            if (typeof data403 !== "string") {
+              const err1033 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err1033];
               } else {
                 vErrors.push(err1033);
               }
               errors++;
+            }
+            if ("operator" !== data403) {
+              const err1034 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1034];
+              } else {
+                vErrors.push(err1034);
+              }
+              errors++;
+            }
+            var _valid47 = _errs1237 === errors;
+            valid331 = valid331 || _valid47;
+            const _errs1239 = errors;
+            if (!validate41(data403, { instancePath: instancePath + "/confirm/stopped", parentData: data401, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid47 = _errs1239 === errors;
+            valid331 = valid331 || _valid47;
+            if (!valid331) {
+              const err1035 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1035];
+              } else {
+                vErrors.push(err1035);
+              }
+              errors++;
             } else {
-              errors = _errs1238;
+              errors = _errs1236;
               if (vErrors !== null) {
-                if (_errs1238) {
-                  vErrors.length = _errs1238;
+                if (_errs1236) {
+                  vErrors.length = _errs1236;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data401.released !== void 0) {
+            let data404 = data401.released;
+            const _errs1241 = errors;
+            let valid332 = false;
+            const _errs1242 = errors;
+            if (typeof data404 !== "string") {
+              const err1036 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1036];
+              } else {
+                vErrors.push(err1036);
+              }
+              errors++;
+            }
+            if ("operator" !== data404) {
+              const err1037 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1037];
+              } else {
+                vErrors.push(err1037);
+              }
+              errors++;
+            }
+            var _valid48 = _errs1242 === errors;
+            valid332 = valid332 || _valid48;
+            const _errs1244 = errors;
+            if (!validate41(data404, { instancePath: instancePath + "/confirm/released", parentData: data401, parentDataProperty: "released", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid48 = _errs1244 === errors;
+            valid332 = valid332 || _valid48;
+            if (!valid332) {
+              const err1038 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1038];
+              } else {
+                vErrors.push(err1038);
+              }
+              errors++;
+            } else {
+              errors = _errs1241;
+              if (vErrors !== null) {
+                if (_errs1241) {
+                  vErrors.length = _errs1241;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data401.clamped !== void 0) {
+            let data405 = data401.clamped;
+            const _errs1246 = errors;
+            let valid333 = false;
+            const _errs1247 = errors;
+            if (typeof data405 !== "string") {
+              const err1039 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1039];
+              } else {
+                vErrors.push(err1039);
+              }
+              errors++;
+            }
+            if ("operator" !== data405) {
+              const err1040 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1040];
+              } else {
+                vErrors.push(err1040);
+              }
+              errors++;
+            }
+            var _valid49 = _errs1247 === errors;
+            valid333 = valid333 || _valid49;
+            const _errs1249 = errors;
+            if (!validate41(data405, { instancePath: instancePath + "/confirm/clamped", parentData: data401, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid49 = _errs1249 === errors;
+            valid333 = valid333 || _valid49;
+            if (!valid333) {
+              const err1041 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1041];
+              } else {
+                vErrors.push(err1041);
+              }
+              errors++;
+            } else {
+              errors = _errs1246;
+              if (vErrors !== null) {
+                if (_errs1246) {
+                  vErrors.length = _errs1246;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data401.air !== void 0) {
+            let data406 = data401.air;
+            const _errs1251 = errors;
+            let valid334 = false;
+            const _errs1252 = errors;
+            if (typeof data406 !== "string") {
+              const err1042 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1042];
+              } else {
+                vErrors.push(err1042);
+              }
+              errors++;
+            }
+            if ("operator" !== data406) {
+              const err1043 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1043];
+              } else {
+                vErrors.push(err1043);
+              }
+              errors++;
+            }
+            var _valid50 = _errs1252 === errors;
+            valid334 = valid334 || _valid50;
+            const _errs1254 = errors;
+            if (!validate41(data406, { instancePath: instancePath + "/confirm/air", parentData: data401, parentDataProperty: "air", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid50 = _errs1254 === errors;
+            valid334 = valid334 || _valid50;
+            if (!valid334) {
+              const err1044 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1044];
+              } else {
+                vErrors.push(err1044);
+              }
+              errors++;
+            } else {
+              errors = _errs1251;
+              if (vErrors !== null) {
+                if (_errs1251) {
+                  vErrors.length = _errs1251;
                 } else {
                   vErrors = null;
                 }
@@ -12596,21 +12737,21 @@ var compiled = (() => {
             }
           }
         } else {
-          const err1034 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err1045 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err1034];
+            vErrors = [err1045];
           } else {
-            vErrors.push(err1034);
+            vErrors.push(err1045);
           }
           errors++;
         }
       }
     } else {
-      const err1035 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+      const err1046 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
       if (vErrors === null) {
-        vErrors = [err1035];
+        vErrors = [err1046];
       } else {
-        vErrors.push(err1035);
+        vErrors.push(err1046);
       }
       errors++;
     }

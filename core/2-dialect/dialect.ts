@@ -6,6 +6,7 @@ import type {
   CycleKind,
   MachineFacts,
   ModeStep,
+  PerUnit,
   Plane,
   UnitSystem,
 } from "#base";
@@ -132,6 +133,8 @@ export interface Format {
     /** Whether a move in machine coordinates leaves the work offset suspended until one is stated anew. */
     readonly machineMoveLasts: "block" | "until-work-offset";
     readonly rapidAxes: "together" | "one-at-a-time";
+    /** Feed of the lines that are rapids, by the units of the program, atoms a minute; null where there are rapids. */
+    readonly rapidFeed: PerUnit | null;
     /** The most axes that one block may move. */
     readonly axesAtOnce: number;
     /** Letters of the axes. */
@@ -140,6 +143,7 @@ export interface Format {
     readonly inverseTimeUnit: "per-minute" | "per-second" | undefined;
   };
   readonly unitsIn: "job" | UnitSystem;
+  readonly unitsStated: "first-block" | "with-modes";
   readonly distance: "absolute" | "incremental";
   readonly codes: Codes;
   readonly arc: {

@@ -1,7 +1,8 @@
-import type { ArcCapabilities, Capabilities, CycleCapabilities, PerUnit } from "#base";
-import { atomsPerUnit, inverseTimeUnit, microsecondsPerSecond, milliPerRpm } from "#base";
+import type { ArcCapabilities, Capabilities, CycleCapabilities } from "#base";
+import { inverseTimeUnit, microsecondsPerSecond, milliPerRpm } from "#base";
 import { declaredWords } from "./code-keys.ts";
 import { arcForm, arcPlanes, largestSweep } from "./resolve-format.ts";
+import { increment, rapidFeed, unitGrid } from "./rapid-feed.ts";
 import type { NumberKey } from "./resolve-numbers.ts";
 import { decimalsOf } from "./resolve-numbers.ts";
 import type { TreeNode } from "./tree.ts";
@@ -25,6 +26,8 @@ export function resolveCapabilities(tree: TreeNode): Capabilities {
     rapids: word<"straight" | "dog-leg">(tree, "motion.rapids"),
     axesOfRapid:
       word(tree, "motion.rapid-axes") === "one-at-a-time" ? 1 : number(tree, "motion.axes-at-once"),
+    rapidFeed: rapidFeed(tree),
+    unitsStated: word<"first-block" | "with-modes">(tree, "units.stated"),
     axesAtOnce: number(tree, "motion.axes-at-once"),
     arcs: resolveArcs(tree),
     cycles: resolveCycleCapabilities(tree),
@@ -34,11 +37,6 @@ export function resolveCapabilities(tree: TreeNode): Capabilities {
   };
 }
 
-/** Least increment of an address: 3 decimals of 1 mm -> 10,000 atoms. Never below one base unit. */
-function increment(decimals: number | undefined, unit: number): number | undefined {
-  return decimals === undefined ? undefined : Math.max(1, Math.round(unit / 10 ** decimals));
-}
-
 function grid(tree: TreeNode, key: NumberKey, unit: number): number | undefined {
   return increment(decimalsOf(tree, key), unit);
 }
@@ -46,12 +44,6 @@ function grid(tree: TreeNode, key: NumberKey, unit: number): number | undefined 
 /** Base units in 1 of the inverse time word. */
 export function inverseTimeOf(tree: TreeNode): number {
   return word(tree, "feed.inverse-time-unit") === "per-second" ? 60 * inverseTimeUnit : inverseTimeUnit;
-}
-
-function unitGrid(tree: TreeNode, key: NumberKey): PerUnit | undefined {
-  const mm = increment(decimalsOf(tree, key, "mm"), atomsPerUnit.mm);
-  const inch = increment(decimalsOf(tree, key, "inch"), atomsPerUnit.inch);
-  return mm === undefined || inch === undefined ? undefined : { mm, inch };
 }
 
 /** Grid of a time in microseconds, by its decimals and the key of its unit. */

@@ -144,3 +144,14 @@ export function tooManyAxes(most: number, offset: number): Finding {
     "motion.axes-at-once",
   );
 }
+
+/** A feed that the controller would take for a rapid, or that is in a mode in which rapids have no number. */
+export function asFastAsRapid(offset: number): Finding {
+  return refusal(
+    "lower/rapid-feed",
+    "the controller runs rapids as lines at a feed a minute, and this feed is as fast as that or of another mode",
+    "lower the feed below `motion.rapid-feed`, and state it a minute",
+    offset,
+    "motion.rapid-feed",
+  );
+}

@@ -79,12 +79,14 @@ export const plain: Format = {
   modal: { motion: "modal", axes: "changed", arcEnd: "changed", arcCentre: "both", feed: "modal" },
   motion: {
     letters: { x: "X", y: "Y", z: "Z", a: "A", b: "B", c: "C" },
+    rapidFeed: null,
     rapidAxes: "together",
     axesAtOnce: 6,
     machineMoveLasts: "block",
     inverseTimeUnit: "per-minute",
   },
   unitsIn: "job",
+  unitsStated: "with-modes",
   distance: "absolute",
   codes: {
     rapid: code("G0"),

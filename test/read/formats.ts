@@ -120,12 +120,14 @@ export const format: Format = {
   modal: { motion: "modal", axes: "changed", arcEnd: "changed", arcCentre: "non-zero", feed: "modal" },
   motion: {
     letters: { x: "X", y: "Y", z: "Z", a: "A", b: "B", c: "C" },
+    rapidFeed: null,
     rapidAxes: "together",
     axesAtOnce: 6,
     machineMoveLasts: "block",
     inverseTimeUnit: "per-minute",
   },
   unitsIn: "job",
+  unitsStated: "with-modes",
   distance: "absolute",
   codes,
   arc: {

@@ -86,6 +86,8 @@ export function capabilitiesOf(
     speedGrid: 1000,
     dwellGrid: 10_000,
     rapids: "dog-leg",
+    rapidFeed: null,
+    unitsStated: "with-modes",
     axesOfRapid: 6,
     axesAtOnce: 6,
     arcs: {

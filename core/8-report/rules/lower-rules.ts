@@ -5,6 +5,7 @@ export const lowerRules = {
   "lower/word": "The dialect has a word for what the job asks for.",
   "lower/units": "The program can be written in one of the units that the dialect can say.",
   "lower/feed-mode": "The dialect can say the feed mode of the operation, or it can be converted.",
+  "lower/rapid-feed": "Where rapids are lines at a feed, no feed of the job is as fast, or of another mode.",
   "lower/rotary": "The machine has the rotary axes that the job moves.",
   "lower/compensation": "The dialect can say the compensation that the job asks for.",
   "lower/cycle": "A cycle fits the controller's own, or can be written longhand.",

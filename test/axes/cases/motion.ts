@@ -85,6 +85,22 @@ export const cases: readonly AxisCase[] = [
     oneTakes: "a rapid of one axis is a rapid there, too",
   },
   {
+    axis: 61,
+    title: "rapids by G0, or lines at the feed of a rapid",
+    base: "rs274ngc",
+    one: "motion: { rapid: G0, rapid-feed: none }",
+    other: "motion: { rapid: none, rapid-feed: 6000 }",
+  },
+  {
+    axis: 61,
+    title: "a feed below that of a rapid, or as fast: the job's F900 would be a rapid",
+    base: "rs274ngc",
+    both: "dwell: { code: G4 }",
+    one: "motion: { rapid: none, rapid-feed: 6000 }",
+    other: "motion: { rapid: none, rapid-feed: 900 }",
+    otherRefuses: "lower/rapid-feed",
+  },
+  {
     axis: 62,
     title: "three axes at once, or two: rapids are split",
     base: "rs274ngc",
