@@ -990,6 +990,12 @@ export type DwellWord = string;
  */
 export type DwellUnit = "s" | "ms";
 /**
+ * apart: a dwell has a block of its own; with-start: the one that follows a start of the spindle shares its block, on a control that starts before it dwells.
+ *
+ * If wrong: the control dwells before it starts the spindle, or skips one of the two: the cut begins at low speed.
+ */
+export type BlockOfADwell = "apart" | "with-start";
+/**
  * Words for compensation by the tool's radius, or none.
  */
 export type CutterRadiusCompensation =
@@ -2623,6 +2629,7 @@ export interface Dwell1 {
   code?: DwellCode;
   word?: DwellWord;
   unit?: DwellUnit;
+  blocks?: BlockOfADwell;
 }
 /**
  * Words that put an end to what an earlier program may have left in force.

@@ -121,7 +121,7 @@ var compiled = (() => {
     validateDialect: () => validateDialect
   });
   var validateDialect = validate20;
-  var schema31 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://tapewright.invalid/schemas/dialect.schema.json", "title": "Dialect", "description": "What one controller and its machine want. A file states only what differs from the one that it extends; a key that no file of the chain states is never guessed: what needs it is refused.", "type": "object", "additionalProperties": false, "required": ["dialect"], "properties": { "dialect": { "title": "Name of the dialect", "description": "The name that programs, set-up sheets and findings quote. Lower case, words joined by hyphens; the file is called NAME.dialect.yaml.\n\nIf wrong: the program on the machine cannot be traced to the file that shaped it.", "type": "string", "pattern": "^[a-z0-9]+(-[a-z0-9]+)*$", "maxLength": 40, "examples": ["quarry-router"] }, "title": { "title": "Title", "description": "One line for people: which controller or machine this is.\n\nIf wrong: an operator picks the dialect of another machine.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["Six-pocket router at the quarry workshop"] }, "extends": { "title": "Extends", "description": "The dialect whose values hold wherever this file states none: the name of a shipped dialect, or a file in the same folder or below (its name ends with .yaml). Mappings are merged key by key; lists, single values and `none` replace.\n\nIf wrong: words of another controller are inherited that this one rejects or takes for something else.", "type": "string", "minLength": 1, "maxLength": 200, "examples": ["explicit-words", "base/workshop.dialect.yaml"] }, "sources": { "title": "Sources", "description": "Where the facts of this file come from: standard and section, manual and page, or what was tried at the machine.\n\nIf wrong: nobody can tell later which value was read and which was guessed.", "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 300 }, "examples": [["NISTIR 6556, The NIST RS274/NGC Interpreter, version 3, 17 August 2000"]] }, "file": { "title": "File", "description": "The frame of the program text: file name ending, line ends, the marks at its start and end.", "type": "object", "additionalProperties": false, "properties": { "extension": { "title": "File name ending", "description": "Ending of the program file, without the dot.\n\nIf wrong: the controller does not list the file, or opens it as something else.", "type": "string", "pattern": "^[A-Za-z0-9]{1,8}$", "examples": ["nc"] }, "line-end": { "title": "Line end", "description": "What ends a line: lf (line feed), crlf (carriage return and line feed) or cr (carriage return).\n\nIf wrong: the whole file is read as one block, or each second line as an empty one.", "type": "string", "enum": ["lf", "crlf", "cr"], "examples": ["lf"] }, "last-line-end": { "title": "Line end after the last line", "description": "Whether the last line is ended, too.\n\nIf wrong: the last block, the end of the program, is ignored.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "end-of-block": { "title": "End-of-block mark", "description": "A visible mark at the end of each block: none, semicolon or asterisk.\n\nIf wrong: `;` starts a comment on some controllers, so that the rest of the block is dropped; `*` is an error on others.", "type": "string", "enum": ["none", "semicolon", "asterisk"], "examples": ["none"] }, "delimiter": { "title": "Program delimiter", "description": "Whether a line with `%` alone stands first and last.\n\nIf wrong: the controller finds no start or no end of the program and refuses the transfer.", "type": "string", "enum": ["none", "percent"], "examples": ["percent"] }, "program-number": { "title": "Program number", "description": "How the program is identified by a number of its own, or none. Where it is stated, a job must have a number in the range.", "anyOf": [{ "title": "None", "description": "Programs have no number; the file name tells them apart.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "letter": { "title": "Letter of the program number", "description": "The address of the number.\n\nIf wrong: the line is refused, or a program of another number is overwritten.", "type": "string", "enum": ["O", ":", "%"], "examples": ["O"] }, "digits": { "title": "Digits of the program number", "description": "Least digits; zeros are put in front.\n\nUnit: digits.\n\nIf wrong: the controller takes the program for another one, or refuses it.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [4] }, "from": { "title": "Lowest program number", "description": "Lowest number that is free for programs.\n\nUnit: program number.\n\nIf wrong: a program that the builder protects is overwritten, or the transfer is refused.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [1] }, "to": { "title": "Highest program number", "description": "Highest number that is free for programs; many controls keep the 8000s or 9000s to themselves.\n\nUnit: program number.\n\nIf wrong: a cycle or macro of the builder is overwritten.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [7999] } } }], "examples": ["none", { "letter": "O", "digits": 4, "from": 1, "to": 7999 }] }, "characters": { "title": "Characters", "description": "What the text may hold: upper (capital letters, digits and the marks of the code, in comments, too), ascii, or utf-8 (any character in comments).\n\nIf wrong: the block is rejected, or the comment on the screen is garbled so that an instruction to the operator is lost.", "type": "string", "enum": ["upper", "ascii", "utf-8"], "examples": ["upper"] } }, "examples": [{ "extension": "nc", "line-end": "lf", "delimiter": "percent" }] }, "comments": { "title": "Comments", "description": "How text for people is set apart from the code.", "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Comment style", "description": "parentheses: ( ... ); semicolon: from ; to the end of the line; none: the controller takes no comments, and messages to the operator cannot be written.\n\nIf wrong: the text is executed as code, or the block alarms.", "type": "string", "enum": ["parentheses", "semicolon", "none"], "examples": ["parentheses"] }, "longest": { "title": "Longest comment", "description": "Most characters of one comment, its marks not counted. Longer text is cut.\n\nUnit: characters.\n\nIf wrong: the block alarms, or the end of an instruction to the operator is missing.", "type": "integer", "minimum": 8, "maximum": 200, "examples": [60] } }, "examples": [{ "style": "parentheses", "longest": 60 }] }, "blocks": { "title": "Blocks", "description": "How words make up a block and blocks follow one another.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Block numbers", "description": "Which blocks have a number (N word), or none.", "anyOf": [{ "title": "None", "description": "No block has a number.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Numbered blocks", "description": "all: every block; sections: only the first block of each operation.\n\nIf wrong: block search and restart do not find the place.", "type": "string", "enum": ["all", "sections"], "examples": ["all"] }, "start": { "title": "First block number", "description": "Number of the first numbered block, and of the first one after the highest was reached.\n\nUnit: block number.\n\nIf wrong: a number that the controller reserves is used.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [10] }, "step": { "title": "Step of block numbers", "description": "Difference from one numbered block to the next.\n\nUnit: block numbers.\n\nIf wrong: no free numbers for a block put in at the machine.", "type": "integer", "minimum": 1, "maximum": 1e3, "examples": [10] }, "to": { "title": "Highest block number", "description": "After it numbers begin again at the first.\n\nUnit: block number.\n\nIf wrong: the controller alarms in the middle of the program.", "type": "integer", "minimum": 1, "maximum": 99999999, "examples": [99990] }, "width": { "title": "Digits of block numbers", "description": "Least digits, zeros put in front; 0: as many as needed.\n\nUnit: digits.\n\nIf wrong: the number is not recognised.", "type": "integer", "minimum": 0, "maximum": 8, "examples": [0] } } }], "examples": ["none", { "on": "all", "start": 10, "step": 10, "to": 99990, "width": 0 }] }, "separator": { "title": "Separator", "description": "What stands between two words: none, blank or tab.\n\nIf wrong: words that run together are misread, or a blank counts against the length of the block.", "type": "string", "enum": ["none", "blank", "tab"], "examples": ["blank"] }, "order": { "title": "Word order", "description": "Letters in the order in which a block has them, each once. Every letter that the dialect writes must stand here.\n\nIf wrong: a controller with a fixed order ignores or misreads the word that stands in the wrong place.", "type": "array", "minItems": 3, "maxItems": 26, "uniqueItems": true, "items": { "$ref": "#/$defs/letter" }, "examples": [["N", "G", "X", "Y", "Z", "A", "B", "C", "I", "J", "K", "R", "P", "Q", "F", "S", "T", "H", "D", "M"]] }, "longest": { "title": "Longest block", "description": "Most characters of a block, its line end not counted, or none.\n\nUnit: characters.\n\nIf wrong: the block is cut short: in the worst case a coordinate loses its last digits and the axis goes to another place without an alarm.", "anyOf": [{ "title": "None", "description": "Any length.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 20, "maximum": 4e3 }], "examples": [80] }, "g-words": { "title": "G words in a block", "description": "one: a single G word; any: one of each modal group.\n\nIf wrong: the last one wins without a word, or the block alarms.", "type": "string", "enum": ["one", "any"], "examples": ["any"] }, "m-words": { "title": "M words in a block", "description": "Most M words in one block.\n\nUnit: words.\n\nIf wrong: only the first or the last one acts: coolant or spindle is missing.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [1] }, "modes": { "title": "Modes in a block", "description": "together: modes that are set one after another share a block (as far as g-words allows); apart: each has a block of its own.\n\nIf wrong: a mode is dropped: the program runs in the wrong plane, units or offset.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "delete": { "title": "Block delete", "description": "Whether the controller understands `/` at the start of a block. Programs are written without it; it is accepted in programs that are read.\n\nIf wrong: a block that should be skipped is executed, or the other way round.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "stops-act": { "title": "When stops act", "description": "Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. They are written in blocks of their own; this decides what a program from elsewhere means.\n\nIf wrong: the spindle stops and the tool is then driven through the material.", "type": "string", "enum": ["before-motion", "after-motion"], "examples": ["after-motion"] } }, "examples": [{ "number": "none", "separator": "blank", "longest": 80, "g-words": "any", "m-words": 1 }] }, "numbers": { "title": "Numbers", "description": "How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros` and `digits` hold for all; a single address may state its own.", "type": "object", "additionalProperties": false, "properties": { "point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "length": { "title": "Axis words", "description": "Numbers of X Y Z, and of the levels and pecks of cycles. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "arc-centre": { "title": "Arc centre and radius words", "description": "Numbers of I J K and of the radius. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "angle": { "title": "Rotary words", "description": "Numbers of A B C. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of an angle in degrees.\n\nIf wrong: the rotary axis stands short of or past its place.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the rotary axis stands short of or past its place.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [3] }, "feed-per-minute": { "title": "Feed per minute", "description": "Numbers of F in feed per minute. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 1, "inch": 2 }] }, "feed-per-revolution": { "title": "Feed per revolution", "description": "Numbers of F in feed per revolution. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "inverse-time": { "title": "Inverse-time feed", "description": "Numbers of F in inverse time. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a feed in 1/min.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [4] }, "speed": { "title": "Spindle speed", "description": "Numbers of S. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a speed in rpm.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [0] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [0] }, "dwell": { "title": "Dwell", "description": "Number of the dwell, counted in `dwell.unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `dwell.unit`.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "cycle-dwell": { "title": "Dwell in a cycle", "description": "Number of the dwell at the bottom of a hole, counted in `cycles.words.dwell-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `cycles.words.dwell-unit`.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "timeout": { "title": "Timeout of a wait", "description": "Number of the timeout, counted in `wait.timeout-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `wait.timeout-unit`.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [1] }, "code-width": { "title": "Least digits of codes", "description": "Least digits of codes and of tool and offset numbers; zeros are put in front: 2 writes G00, M06, T01.", "type": "object", "additionalProperties": false, "properties": { "G": { "title": "Digits of G words", "description": "Least digits of a G code before its point.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "M": { "title": "Digits of M words", "description": "Least digits of an M code.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "T": { "title": "Digits of T words", "description": "Least digits of a tool number.\n\nUnit: digits.\n\nIf wrong: a number with too few digits selects another tool or carries no offset.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "H": { "title": "Digits of H words", "description": "Least digits of the number of a length offset.\n\nUnit: digits.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "D": { "title": "Digits of D words", "description": "Least digits of the number of a radius offset.\n\nUnit: digits.\n\nIf wrong: the radius of another tool acts, and the contour is gouged.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] } }, "examples": [{ "G": 2, "M": 2, "T": 2, "H": 2, "D": 2 }] } }, "examples": [{ "point": "always", "trailing-zeros": "keep", "length": { "mm": 3, "inch": 4 } }] }, "modal": { "title": "Modal words", "description": "Which words are repeated although they have not changed.", "type": "object", "additionalProperties": false, "properties": { "motion": { "title": "Motion word", "description": "modal: written when the kind of motion changes; each-block: in every block with axis words.\n\nIf wrong: without its motion word a block does nothing, or is run as the last motion: a rapid where a feed was meant.", "type": "string", "enum": ["modal", "each-block"], "examples": ["modal"] }, "axes": { "title": "Axis words", "description": "changed: only axes that move; all: every axis whose place is known.\n\nIf wrong: an axis left out is taken as 0 or stays where it was.", "type": "string", "enum": ["changed", "all"], "examples": ["changed"] }, "arc-end": { "title": "End of an arc", "description": "changed: only the end coordinates that differ; both: both axes of the plane.\n\nIf wrong: the arc is refused, or ends at another place.", "type": "string", "enum": ["changed", "both"], "examples": ["changed"] }, "arc-centre": { "title": "Zeros in an arc centre", "description": "non-zero: a centre word of 0 is left out; both: both are written.\n\nIf wrong: `centre missing` alarm, or the last centre is used and the arc runs wild.", "type": "string", "enum": ["non-zero", "both"], "examples": ["both"] }, "feed": { "title": "Feed word", "description": "modal: when the feed changes; after-rapid: also in the first feed block after a rapid; each-block: in every feed block.\n\nIf wrong: the block alarms for want of a feed, or an old feed is used.", "type": "string", "enum": ["modal", "after-rapid", "each-block"], "examples": ["modal"] } }, "examples": [{ "motion": "modal", "axes": "changed", "arc-end": "changed", "arc-centre": "both", "feed": "modal" }] }, "axes": { "title": "Letters of the axes", "description": "The letters by which the controller knows the axes of ISO 841, where Z is the axis of the spindle.", "type": "object", "additionalProperties": false, "axes": [56], "properties": { "x": { "title": "Letter of X", "description": "Letter of the linear axis X of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["X"] }, "y": { "title": "Letter of Y", "description": "Letter of the linear axis Y of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["Y"] }, "z": { "title": "Letter of Z", "description": "Letter of the linear axis Z of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["Z"] }, "a": { "title": "Letter of A", "description": "Letter of the rotary axis A of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["A"] }, "b": { "title": "Letter of B", "description": "Letter of the rotary axis B of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["B"] }, "c": { "title": "Letter of C", "description": "Letter of the rotary axis C of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["C"] } }, "examples": [{ "x": "X", "y": "Y", "z": "W" }] }, "motion": { "title": "Straight motion", "description": "Rapid and straight motion.", "type": "object", "additionalProperties": false, "properties": { "rapid": { "title": "Rapid", "description": "Code of the rapid.\n\nIf wrong: a rapid is run as a feed, or a feed as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G0"] }, "line": { "title": "Straight line at feed", "description": "Code of a straight line at feed.\n\nIf wrong: a feed is run as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G1"] }, "rapids": { "title": "Path of a rapid", "description": "straight: all axes arrive together on a straight path; dog-leg: each runs at its own rate. With dog-leg, a rapid that changes Z and X or Y is split: rising Z first, falling Z last.\n\nIf wrong: on a dog-leg the tool sweeps through a clamp that lies beside the straight path.", "type": "string", "enum": ["straight", "dog-leg"], "examples": ["dog-leg"] }, "rapid-axes": { "title": "Axes of a rapid", "description": "together: a rapid moves all its axes in one block; one-at-a-time: each has a block of its own, rising Z first, falling Z last. Between the holes of a fixed cycle the controller moves as it does.\n\nIf wrong: the tool sweeps through a clamp on a path that nobody has looked at.", "type": "string", "enum": ["together", "one-at-a-time"], "axes": [60], "examples": ["together"] }, "axes-at-once": { "title": "Axes that move at once", "description": "The most axes that one block may move. A job with a line or a helix that moves more is refused; rapids are split, rising Z first, falling Z last.\n\nUnit: axes.\n\nIf wrong: the block alarms, or an axis is left behind and the tool cuts elsewhere.", "type": "integer", "minimum": 2, "maximum": 6, "axes": [62], "examples": [3] }, "rapid-feed": { "title": "Rapid as a feed", "description": "For a controller without rapids (`rapid: none`): the feed of the straight lines that take their place, or none. A line at exactly this feed is a rapid; a job with a feed as fast is refused, and so is one with feeds other than a minute.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: rapids creep, or the tool is dragged through the work at the speed of a rapid.", "anyOf": [{ "type": "string", "const": "none" }, { "$ref": "#/$defs/feed" }], "axes": [61], "examples": ["none", 6e3] }, "machine-move-lasts": { "title": "How long a move in machine coordinates lasts", "description": "block: the code of `machine-move` acts in its own block alone; until-work-offset: it suspends the work offset, and all motion is in machine coordinates until a work offset is stated anew.\n\nIf wrong: the tool goes to places of the work as if they were places of the machine.", "type": "string", "enum": ["block", "until-work-offset"], "axes": [52], "examples": ["block"] } }, "examples": [{ "rapid": "G0", "line": "G1", "rapids": "dog-leg" }] }, "units": { "title": "Units", "description": "Words for the units of the program.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Millimetres", "description": "Code for millimetres, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G21", "none"] }, "inch": { "title": "Inches", "description": "Code for inches, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G20", "none"] }, "programs-in": { "title": "Units of programs", "description": "job: a program is in the units of its job; mm or inch: always in these.\n\nIf wrong: everything is 25.4 times too small or too large.", "type": "string", "enum": ["job", "mm", "inch"], "examples": ["job"] }, "stated": { "title": "Where units are stated", "description": "with-modes: in the first block or any other, with other modes; first-block: alone in the first block of the program, and nowhere else.\n\nIf wrong: the block alarms, or offsets are taken in the other units.", "type": "string", "enum": ["with-modes", "first-block"], "axes": [49], "examples": ["with-modes"] } }, "examples": [{ "mm": "G21", "inch": "G20", "programs-in": "job" }] }, "plane": { "title": "Planes", "description": "Words that select the plane of arcs, cycles and compensation.", "type": "object", "additionalProperties": false, "properties": { "xy": { "title": "XY plane", "description": "Code of the XY plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G17"] }, "zx": { "title": "ZX plane", "description": "Code of the ZX plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G18"] }, "yz": { "title": "YZ plane", "description": "Code of the YZ plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G19"] } }, "examples": [{ "xy": "G17", "zx": "G18", "yz": "G19" }] }, "distance": { "title": "Absolute and incremental", "description": "Words for absolute and incremental coordinates.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute", "description": "Code for absolute coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "$ref": "#/$defs/codeOrNone", "examples": ["G90"] }, "incremental": { "title": "Incremental", "description": "Code for incremental coordinates.\n\nIf wrong: distances are taken as places.", "$ref": "#/$defs/codeOrNone", "examples": ["G91"] }, "programs-in": { "title": "Coordinates of programs", "description": "Whether programs are written with absolute or incremental coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "type": "string", "enum": ["absolute", "incremental"], "examples": ["absolute"] } }, "examples": [{ "absolute": "G90", "incremental": "G91", "programs-in": "absolute" }] }, "arc": { "title": "Arcs", "description": "Circular motion.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Arc clockwise", "description": "Code of an arc clockwise seen from the + end of the axis across the plane.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G2"] }, "ccw": { "title": "Arc counter-clockwise", "description": "Code of an arc counter-clockwise.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G3"] }, "form": { "title": "Form of an arc", "description": "incremental-centre: I J K from the start point; absolute-centre: I J K as coordinates; radius: a radius word, negative above 180 degrees; none: arcs are not understood, and chords take their place.\n\nIf wrong: the centre lies elsewhere: a wild circle through work and clamps.", "type": "string", "enum": ["incremental-centre", "absolute-centre", "radius", "none"], "examples": ["incremental-centre"] }, "centre-words": { "title": "Arc centre modes", "description": "Words that choose absolute or incremental arc centres, where the controller has them.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute arc centres", "description": "Code for absolute arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G90.1"] }, "incremental": { "title": "Incremental arc centres", "description": "Code for incremental arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G91.1"] } }, "examples": [{ "absolute": "none", "incremental": "none" }] }, "radius-word": { "title": "Radius word", "description": "Letter of the radius, where `form` is radius.\n\nIf wrong: the arc is refused.", "$ref": "#/$defs/letter", "examples": ["R"] }, "planes": { "title": "Planes with arcs", "description": "The planes in which arcs are understood. Arcs in others become chords, or are refused.\n\nIf wrong: the block alarms, or the arc is cut in another plane.", "type": "array", "maxItems": 3, "uniqueItems": true, "items": { "type": "string", "enum": ["xy", "zx", "yz"] }, "examples": [["xy", "zx", "yz"]] }, "largest-sweep": { "title": "Largest sweep", "description": "Largest sweep of an arc in one block; larger ones are split.\n\nUnit: degrees.\n\nIf wrong: the arc takes the short way instead of the long one.", "type": "number", "exclusiveMinimum": 0, "maximum": 360, "examples": [360] }, "full-circle": { "title": "Full circle", "description": "Whether one block can be a full circle.\n\nIf wrong: nothing is cut, or a whole circle where nothing was meant.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "helix": { "title": "Helix", "description": "Whether the third axis may move during an arc.\n\nIf wrong: the third axis plunges before or after the arc.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "turns-word": { "title": "Turns word", "description": "Letter of the word for the number of turns of a helix, or none: one turn a block.\n\nIf wrong: the helix is cut with one turn and a steep plunge.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "feed-along": { "title": "Feed on a helix", "description": "What F means on a helix: path, the speed along the helix; circle, the speed along its circle seen from above.\n\nIf wrong: the tool moves up to several times faster than meant on a steep helix.", "type": "string", "enum": ["path", "circle"], "examples": ["path"] }, "smallest-radius": { "title": "Smallest radius", "description": "Arcs with a smaller radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms or becomes a dwell mark.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 0.05] }, "largest-radius": { "title": "Largest radius", "description": "Arcs with a larger radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 5e3] }, "tolerance": { "title": "Radius tolerance", "description": "How far the radius at the start and at the end of an arc may differ before the controller alarms.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Tolerance in millimetres", "description": "In a program in millimetres.\n\nUnit: mm.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 10, "examples": [2e-3] }, "inch": { "title": "Tolerance in inches", "description": "In a program in inches.\n\nUnit: inch.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 1, "examples": [2e-4] }, "relative": { "title": "Relative tolerance", "description": "As a share of the radius; the larger of the two holds. 0: none.\n\nUnit: share of the radius (0.001 is 0.1 %).\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 0.01, "examples": [0] } }, "examples": [{ "mm": 2e-3, "inch": 2e-4, "relative": 0 }] }, "chord-tolerance": { "title": "Chord tolerance", "description": "Largest distance between a chord and its arc, where chords take the place of an arc.\n\nUnit: mm, or with `in`.\n\nIf wrong: flats are seen on curves, or the blocks come faster than the controller reads them and the motion stutters.", "$ref": "#/$defs/length", "examples": [0.01] } }, "examples": [{ "cw": "G2", "ccw": "G3", "form": "incremental-centre", "helix": "yes", "feed-along": "path" }] }, "path": { "title": "Path modes", "description": "Words for how corners are taken.", "type": "object", "additionalProperties": false, "properties": { "exact": { "title": "Exact path", "description": "Code for the exact path.\n\nIf wrong: corners are rounded.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61"] }, "stop": { "title": "Exact stop", "description": "Code for a stop at each corner.\n\nIf wrong: dwell marks at each corner, or rounded corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61.1", "none"] }, "blend": { "title": "Continuous path", "description": "Code for blending corners at speed.\n\nIf wrong: the motion stutters and burns the edge.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G64"] }, "tolerance-word": { "title": "Blend tolerance word", "description": "Letter of the tolerance with the continuous path, or none.\n\nIf wrong: corners are cut further than allowed.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "look-ahead": { "title": "Look-ahead", "description": "Codes that turn looking ahead over many blocks on, for operations that are blended, and off, for those on the exact path; or none.", "anyOf": [{ "title": "None", "description": "The control looks ahead by itself, or not at all.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Look-ahead on", "description": "Code that turns look-ahead on.\n\nIf wrong: the motion stutters, or details are rounded off.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G5.1 Q1"] }, "off": { "title": "Look-ahead off", "description": "Code that turns look-ahead off.\n\nIf wrong: details are rounded off.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G5.1 Q0"] } } }], "axes": [77], "examples": ["none", { "on": "G5.1 Q1", "off": "G5.1 Q0" }] } }, "examples": [{ "exact": "G61", "stop": "none", "blend": "G64" }] }, "feed": { "title": "Feed modes", "description": "Words for what F means.", "type": "object", "additionalProperties": false, "properties": { "per-minute": { "title": "Feed per minute", "description": "Code for feed in length units a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["G94"] }, "per-revolution": { "title": "Feed per revolution", "description": "Code for feed in length units a revolution, or none: the feed is worked out a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G95"] }, "inverse-time": { "title": "Inverse time", "description": "Code for feed in 1/minutes a block, or none.\n\nIf wrong: the tool moves at a wildly wrong feed.", "$ref": "#/$defs/codeOrNone", "examples": ["G93", "none"] }, "inverse-time-unit": { "title": "Unit of inverse time", "description": "What F counts in inverse time: per-minute: 1/minutes; per-second: 1/seconds.\n\nIf wrong: the tool moves 60 times too fast or too slow.", "type": "string", "enum": ["per-minute", "per-second"], "axes": [72], "examples": ["per-minute"] } }, "examples": [{ "per-minute": "G94", "per-revolution": "none", "inverse-time": "none" }] }, "dwell": { "title": "Dwell", "description": "A pause of a set time.", "type": "object", "additionalProperties": false, "properties": { "code": { "title": "Dwell code", "description": "Code of the dwell.\n\nIf wrong: there is no pause: the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/codeOrNone", "examples": ["G4"] }, "word": { "title": "Dwell word", "description": "Letter of the time.\n\nIf wrong: the dwell alarms or is skipped; the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/letter", "examples": ["P"] }, "unit": { "title": "Dwell unit", "description": "What the time is counted in.\n\nUnit: s or ms.\n\nIf wrong: 500 becomes 500 seconds, or 0.5 becomes nothing and the cut begins at low speed.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "code": "G4", "word": "P", "unit": "s" }] }, "compensation": { "title": "Cutter radius compensation", "description": "Words for compensation by the tool's radius, or none.", "anyOf": [{ "title": "None", "description": "The controller does not compensate.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "off": { "title": "Compensation off", "description": "Code that ends compensation.\n\nIf wrong: the next motion is offset by the radius.", "$ref": "#/$defs/codeOrNone", "examples": ["G40"] }, "left": { "title": "Compensation left", "description": "Code for the tool left of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G41"] }, "right": { "title": "Compensation right", "description": "Code for the tool right of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G42"] }, "word": { "title": "Radius offset word", "description": "Letter of the number of the radius offset, or none where the tool in the spindle decides.\n\nIf wrong: the radius of another tool acts.", "$ref": "#/$defs/letterOrNone", "examples": ["D"] }, "corner-feed": { "title": "Feed at inside corners", "description": "Codes that turn the slowing at inside corners on, where compensation begins, and off, where it has ended; or none.", "anyOf": [{ "title": "None", "description": "There are no words for it.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Slow at inside corners", "description": "Code that has the feed lowered at inside corners.\n\nIf wrong: the tool digs in at inside corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G62"] }, "off": { "title": "Feed as stated", "description": "Code that ends the slowing.\n\nIf wrong: later contours are cut slower than meant.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G63"] } } }], "axes": [78], "examples": ["none", { "on": "G62", "off": "G63" }] } } }], "examples": ["none", { "off": "G40", "left": "G41", "right": "G42", "word": "D" }] }, "length-offset": { "title": "Tool length offset", "description": "Words that make the length of the tool act, or none.", "anyOf": [{ "title": "None", "description": "No word makes a tool length act; the operator sets Z.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Length offset on", "description": "Code that makes a length offset act.\n\nIf wrong: the tool is driven into the work by its length.", "$ref": "#/$defs/codeOrNone", "examples": ["G43", "none"] }, "off": { "title": "Length offset off", "description": "Code that cancels it.\n\nIf wrong: the length of the last tool still acts for the next one.", "$ref": "#/$defs/codeOrNone", "examples": ["G49", "none"] }, "word": { "title": "Length offset word", "description": "Letter of the number of the length offset.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "$ref": "#/$defs/letter", "examples": ["H"] } } }], "examples": ["none", { "on": "G43", "off": "G49", "word": "H" }] }, "work-offset": { "title": "Work offsets", "description": "Codes of the work offsets 1 to 9 in order, or none. A number behind the end of the list cannot be said.\n\nIf wrong: the work is cut at the place of another set-up.", "anyOf": [{ "title": "None", "description": "There are no words for work offsets; the operator sets the origin.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 9, "items": { "$ref": "#/$defs/codeWithWordOrNone" } }], "examples": ["none", ["G54", "G55", "G56", "G57", "G58", "G59"]] }, "machine-move": { "title": "Move in machine coordinates", "description": "Code for a move in machine coordinates, in the same block as the motion code, or none. It acts in its own block alone.\n\nIf wrong: the retract goes to a place in work coordinates: into the work, or past the travel.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G53", "none"] }, "reference-return": { "title": "Return to the reference position", "description": "Code of the return to the reference position, or none.\n\nIf wrong: an intermediate point is taken for the target: a diagonal through the work.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G28", "none"] }, "cancel": { "title": "Cancelling", "description": "Words that put an end to what an earlier program may have left in force.", "type": "object", "additionalProperties": false, "properties": { "cycles": { "title": "Cycles off", "description": "Code that ends fixed cycles.\n\nIf wrong: a hole is drilled at every place that follows.", "$ref": "#/$defs/codeOrNone", "examples": ["G80"] }, "local-shift": { "title": "Local shift off", "description": "Code that cancels a shift of the origin, or none.\n\nIf wrong: the work is cut at a shifted place.", "$ref": "#/$defs/codeOrNone", "examples": ["G92.2", "none"] }, "rotation": { "title": "Rotation off", "description": "Code that cancels a rotation, or none.\n\nIf wrong: the work is cut rotated.", "$ref": "#/$defs/codeOrNone", "examples": ["G69", "none"] }, "scale": { "title": "Scale off", "description": "Code that cancels scaling and mirroring, or none.\n\nIf wrong: the work is cut at another size or mirrored.", "$ref": "#/$defs/codeOrNone", "examples": ["G50", "none"] }, "overrides": { "title": "Overrides on", "description": "Code that makes the feed and speed overrides act, or none.\n\nIf wrong: the override knob is dead while the program is proved out.", "$ref": "#/$defs/codeOrNone", "examples": ["M48", "none"] } }, "examples": [{ "cycles": "G80", "local-shift": "none", "rotation": "none", "scale": "none", "overrides": "M48" }] }, "cycles": { "title": "Fixed cycles", "description": "Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.", "anyOf": [{ "title": "None", "description": "The controller has no fixed cycles.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "drill": { "title": "Drill", "description": "Feed in, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G81"] }, "dwell": { "title": "Drill with dwell", "description": "Feed in, dwell, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G82"] }, "peck": { "title": "Peck", "description": "Pecks with a rapid out of the hole after each, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G83"] }, "chip-break": { "title": "Chip-breaking", "description": "Pecks with a small back-off, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G73", "none"] }, "tap": { "title": "Tap right-hand", "description": "Feed in, reverse, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G84"] }, "tap-left": { "title": "Tap left-hand", "description": "The same with a left-hand tap, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G74", "none"] }, "ream": { "title": "Ream", "description": "Feed in, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G85"] }, "bore-dwell": { "title": "Bore with dwell", "description": "Feed in, dwell, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G89"] }, "bore-stop": { "title": "Bore with spindle stop", "description": "Feed in, dwell, spindle stop, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G86", "none"] }, "bore-manual": { "title": "Bore with manual retract", "description": "Feed in, dwell, spindle stop, program stop, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G88", "none"] }, "return": { "title": "Level between holes", "description": "Words that choose the level to which the tool goes between holes.", "type": "object", "additionalProperties": false, "properties": { "initial": { "title": "Initial level", "description": "Code for the level at which the tool stood before the first hole, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G98", "none"] }, "retract": { "title": "Retract level", "description": "Code for the retract level of the cycle, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G99", "none"] }, "without": { "title": "Level without a word", "description": "The level between holes where there is no word, or none where both words are there.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "type": "string", "enum": ["retract", "initial", "none"], "examples": ["none"] } }, "examples": [{ "initial": "G98", "retract": "G99", "without": "none" }] }, "back-off": { "title": "Back-off", "description": "How far the controller's own cycle backs off. A job that asks for another back-off is written longhand.", "type": "object", "additionalProperties": false, "properties": { "peck": { "title": "Back-off of pecks", "description": "How far above the last depth the rapid back into the hole ends.\n\nUnit: mm, or with `in`.\n\nIf wrong: the drill is driven into the bottom at rapid and breaks.", "$ref": "#/$defs/length", "examples": [0.254] }, "chip-break": { "title": "Back-off of chip-breaking", "description": "How far the drill is withdrawn between two pecks.\n\nUnit: mm, or with `in`.\n\nIf wrong: the chip does not break.", "$ref": "#/$defs/length", "examples": [0.254] } }, "examples": [{ "peck": 0.254, "chip-break": 0.254 }] }, "levels": { "title": "Depth and retract level", "description": "absolute: Z and R are coordinates; relative: Z counts from R, and R from the initial level.\n\nIf wrong: the depth is doubled, or the hole is drilled in the air.", "type": "string", "enum": ["absolute", "relative"], "examples": ["absolute"] }, "words": { "title": "Words of a cycle", "description": "Letters of the values of a cycle.", "type": "object", "additionalProperties": false, "properties": { "retract": { "title": "Retract level word", "description": "Letter of the retract level.\n\nIf wrong: feed begins at another height: a rapid into the work.", "$ref": "#/$defs/letter", "examples": ["R"] }, "peck": { "title": "Peck word", "description": "Letter of the depth of one peck.\n\nIf wrong: the hole is drilled in one go and the drill breaks.", "$ref": "#/$defs/letter", "examples": ["Q"] }, "dwell": { "title": "Dwell word", "description": "Letter of the dwell at depth.\n\nIf wrong: no dwell at depth, or a very long one.", "$ref": "#/$defs/letter", "examples": ["P"] }, "dwell-unit": { "title": "Unit of the dwell", "description": "What the dwell in a cycle is counted in.\n\nUnit: s or ms.\n\nIf wrong: no dwell at depth, or a very long one.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "retract": "R", "peck": "Q", "dwell": "P", "dwell-unit": "s" }] }, "repeat": { "title": "Later holes", "description": "positions: later holes state their place alone; all: each states the words of the cycle again.\n\nIf wrong: later holes are missing or have another depth.", "type": "string", "enum": ["positions", "all"], "examples": ["positions"] }, "ended-by": { "title": "End of a cycle", "description": "any-motion: a motion word ends the cycle, too; cancel-code: its own code alone. The code is always written; this decides what a program from elsewhere means.\n\nIf wrong: a hole is drilled at every place that follows.", "type": "string", "enum": ["any-motion", "cancel-code"], "examples": ["cancel-code"] } } }], "examples": ["none", { "drill": "G81", "peck": "G83", "return": { "initial": "G98", "retract": "G99", "without": "none" } }] }, "spindle": { "title": "Spindle", "description": "Words for the spindle.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Spindle clockwise", "description": "Code that starts the spindle clockwise, as for a right-hand tool.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M3"] }, "ccw": { "title": "Spindle counter-clockwise", "description": "Code that starts it counter-clockwise, or none.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M4", "none"] }, "stop": { "title": "Spindle stop", "description": "Code that stops the spindle.\n\nIf wrong: the spindle runs on into the swap or past the end of the program.", "$ref": "#/$defs/codeOrNone", "examples": ["M5"] }, "orient": { "title": "Spindle orientation", "description": "Code that stops the spindle at its swap angle, or none.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["M19", "none"] }, "order": { "title": "Order of speed and start", "description": "speed-first: the S word before the start word; start-first: the start word before the S word. It holds in a block, whatever `blocks.order` says, and from block to block.\n\nIf wrong: the spindle starts at the last speed, or the speed is ignored.", "type": "string", "enum": ["speed-first", "start-first"], "examples": ["speed-first"] }, "blocks": { "title": "Speed and start in a block", "description": "together: one block; apart: one block each.\n\nIf wrong: one of the two is ignored.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] } }, "examples": [{ "cw": "M3", "ccw": "M4", "stop": "M5", "order": "speed-first", "blocks": "together" }] }, "coolant": { "title": "Coolant", "description": "Words for coolant and air.", "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist", "description": "Code that turns mist on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M7", "none"] }, "flood": { "title": "Flood", "description": "Code that turns flood coolant on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M8", "none"] }, "air": { "title": "Air", "description": "Code that turns air on, or none.\n\nIf wrong: chips stay in the cut.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool", "description": "Code that turns coolant through the tool on, or none.\n\nIf wrong: a deep hole is drilled dry.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "off": { "title": "All off", "description": "Code that turns all of them off.\n\nIf wrong: coolant runs during the swap, into the taper and the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["M9"] } }, "examples": [{ "mist": "M7", "flood": "M8", "air": "none", "through-tool": "none", "off": "M9" }] }, "tools": { "title": "Tools", "description": "Words for selecting and changing tools.", "type": "object", "additionalProperties": false, "properties": { "change": { "title": "Tool change", "description": "Code of the controller's own tool change, or none.\n\nIf wrong: the tool is not changed, and the next operation runs with the last one.", "$ref": "#/$defs/codeOrNone", "examples": ["M6", "none"] }, "blocks": { "title": "Selection and change in a block", "description": "together: T and the change code share a block; apart: one block each.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "order": { "title": "Order of selection and change", "description": "select-first: T before the change code; change-first: the change code first.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["select-first", "change-first"], "examples": ["select-first"] }, "preselect": { "title": "Preselection", "description": "Whether the next tool is selected right after each change, so that the changer gets it ready.\n\nIf wrong: the changer takes the wrong tool at the next change.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "change": "M6", "blocks": "together", "order": "select-first", "preselect": "no" }] }, "stops": { "title": "Stops and end", "description": "Words that stop and end the program.", "type": "object", "additionalProperties": false, "properties": { "stop": { "title": "Program stop", "description": "Code of a stop that the operator ends.\n\nIf wrong: the program runs on while a hand is in the machine.", "$ref": "#/$defs/codeOrNone", "examples": ["M0"] }, "optional": { "title": "Optional stop", "description": "Code of a stop that acts when its switch is on, or none.\n\nIf wrong: the program runs on although a check was meant.", "$ref": "#/$defs/codeOrNone", "examples": ["M1", "none"] }, "end": { "title": "End of program", "description": "Code of the end of the program.\n\nIf wrong: the controller alarms, does not rewind, or moves a pallet.", "$ref": "#/$defs/codeOrNone", "examples": ["M30", "M2"] } }, "examples": [{ "stop": "M0", "optional": "M1", "end": "M30" }] }, "wait": { "title": "Values of a wait", "description": "Numbers that a wait on a signal says.", "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Level on", "description": "Number for a signal that is on.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "off": { "title": "Level off", "description": "Number for a signal that is off.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [0] }, "timeout-unit": { "title": "Unit of the timeout", "description": "What the timeout is counted in.\n\nUnit: s or ms.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "on": 1, "off": 0, "timeout-unit": "s" }] }, "codes": { "title": "Codes of the builder", "description": "What further codes do that a program from elsewhere may hold: what they are for, and their effects. They are read, not written.", "type": "object", "additionalProperties": false, "patternProperties": { "^[GM]\\d{1,3}$": { "title": "One code", "description": "A code with no meaning of its own in the standards, and what it leaves behind.", "type": "object", "additionalProperties": false, "properties": { "does": { "title": "What it does", "description": "In words, for findings and the set-up sheet.\n\nIf wrong: the operator does not know what is switched.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["chip conveyor on"] }, "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" }] } }, "examples": [{ "M27": { "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" } }] }, "idioms": { "title": "Idioms", "description": "How this controller says one action: literal words and {{name}} for the whole number of a word. One code each; beside it may stand P Q R L E I J K.", "type": "object", "additionalProperties": false, "properties": { "message": { "title": "Message to the operator", "description": "A whole comment with a mark of its own, so that a message is told from a remark, or none. It may name {{text}} (must).\n\nIf wrong: the operator does not see what is asked of them.", "$ref": "#/$defs/template", "examples": ["(MSG, {{text}})"] }, "wait-signal": { "title": "Wait on a signal", "description": "Waits until an input has a level, or none. It may name {{signal}} (must), {{level}} (without it every signal is waited for until it is on) and {{timeout}} (without it the wait lasts for ever).\n\nIf wrong: the program does not wait: the tool cuts before the spindle is up to speed, or swaps while it turns.", "$ref": "#/$defs/template", "examples": ["M94 P{{signal}} R{{level}} Q{{timeout}}"] }, "output-on": { "title": "Output on", "description": "Switches an output on, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M95 P{{output}}"] }, "output-off": { "title": "Output off", "description": "Switches an output off, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M96 P{{output}}"] }, "release": { "title": "Release the tool", "description": "Opens the drawbar, or none. It names no value.\n\nIf wrong: the tool drops, or is pulled out of the rack with its fork.", "$ref": "#/$defs/template", "examples": ["M21"] }, "clamp": { "title": "Clamp the tool", "description": "Closes the drawbar, or none. It names no value.\n\nIf wrong: the spindle starts with a loose tool.", "$ref": "#/$defs/template", "examples": ["M22"] }, "taper-air-on": { "title": "Taper air on", "description": "Blows the taper clean, or none. It names no value.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/template", "examples": ["M25"] }, "taper-air-off": { "title": "Taper air off", "description": "Ends it, or none. It names no value.\n\nIf wrong: air blows on during the cut.", "$ref": "#/$defs/template", "examples": ["M26"] }, "cover-open": { "title": "Open the rack's cover", "description": "Opens the cover of the rack, or none. It names no value.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/template", "examples": ["M27"] }, "cover-close": { "title": "Close the rack's cover", "description": "Closes the cover of the rack, or none. It names no value.\n\nIf wrong: chips fill the pockets.", "$ref": "#/$defs/template", "examples": ["M28"] }, "hood-up": { "title": "Dust hood up", "description": "Lifts the dust hood, or none. It names no value.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/template", "examples": ["M23"] }, "hood-down": { "title": "Dust hood down", "description": "Lowers the dust hood, or none. It names no value.\n\nIf wrong: dust is not drawn off.", "$ref": "#/$defs/template", "examples": ["M24"] }, "measure": { "title": "Measure the tool", "description": "Has the controller measure the tool's length and make it its length offset, or none. It names no value.\n\nIf wrong: the length of the last measurement acts.", "$ref": "#/$defs/template", "examples": ["M29"] } }, "examples": [{ "wait-signal": "M94 P{{signal}} R{{level}} Q{{timeout}}", "release": "M21", "clamp": "M22" }] }, "machine": { "title": "Machine", "description": "Facts of this machine, in its own leaf. A key is needed when a job needs it.", "type": "object", "additionalProperties": false, "properties": { "travel": { "title": "Travel", "description": "Where each axis can go, machine coordinates. Rotary axes are allowed only where they stand here.", "type": "object", "additionalProperties": false, "properties": { "x": { "title": "Travel of X", "description": "Least and greatest place of X in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "y": { "title": "Travel of Y", "description": "Least and greatest place of Y in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "z": { "title": "Travel of Z", "description": "Least and greatest place of Z in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "a": { "title": "Travel of A", "description": "Least and greatest place of A in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "b": { "title": "Travel of B", "description": "Least and greatest place of B in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "c": { "title": "Travel of C", "description": "Least and greatest place of C in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] } }, "examples": [{ "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }] }, "spindle": { "title": "Spindle of the machine", "description": "What the spindle and its drive can do.", "type": "object", "additionalProperties": false, "properties": { "min-rpm": { "title": "Lowest speed", "description": "Lowest speed that the spindle may run at.\n\nUnit: rpm.\n\nIf wrong: the spindle overheats, or does not turn.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [6e3] }, "max-rpm": { "title": "Highest speed", "description": "Highest speed.\n\nUnit: rpm.\n\nIf wrong: the speed is cut without a word and the feed is too fast for it.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [24e3] }, "spin-up": { "title": "Time to come up to speed", "description": "Time from standstill to the highest speed.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "spin-down": { "title": "Time to stop", "description": "Time from the highest speed to standstill by the drive.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped while the spindle turns.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "coast-down": { "title": "Time to coast down", "description": "The same in free run, with the drive tripped.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "$ref": "#/$defs/time", "examples": ["25 s"] }, "orient": { "title": "Orientation before a swap", "description": "Whether the spindle must be oriented before a swap.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "min-rpm": 6e3, "max-rpm": 24e3, "spin-up": "6 s", "spin-down": "6 s", "coast-down": "25 s" }] }, "signals": { "title": "Signals", "description": "Inputs that the program can wait on.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "At speed", "description": "The drive reports that the spindle is at its speed: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [{ "input": 4, "settle": "0.3 s" }] }, "stopped": { "title": "Stopped", "description": "The drive or a sensor reports standstill: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool is swapped while the spindle turns.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [5] }, "released": { "title": "Released", "description": "The drawbar is open: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [8] }, "clamped": { "title": "Clamped", "description": "The drawbar is closed with a tool in it: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [7] }, "tool-present": { "title": "Tool present", "description": "A tool is in the spindle: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the program goes on without a tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [9] }, "air": { "title": "Air pressure", "description": "There is enough air to work the drawbar: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [6] }, "hold-down": { "title": "Hold-down", "description": "Vacuum or clamps hold the work: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the work comes loose in the cut.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [10] } }, "examples": [{ "at-speed": { "input": 4, "settle": "0.3 s" }, "stopped": 5 }] }, "waits": { "title": "Waits", "description": "What a wait does when its time is up.", "type": "object", "additionalProperties": false, "properties": { "on-timeout": { "title": "On timeout", "description": "alarm: the program stops; continues: it goes on as if the signal had come, so that such a wait confirms nothing.\n\nIf wrong: a fault of the spindle or the air goes unseen and the program runs on.", "type": "string", "enum": ["alarm", "continues"], "examples": ["alarm"] } }, "examples": [{ "on-timeout": "alarm" }] }, "swap": { "title": "Swap style", "description": "controller: the controller changes tools by itself; rack: the program drives to the pockets and works the drawbar; operator: the program stops and asks for the tool.\n\nIf wrong: the program waits for a change that never comes, or drives to a rack that is not there.", "type": "string", "enum": ["controller", "rack", "operator"], "examples": ["rack"] }, "change-effects": { "title": "Effects of the tool change", "description": "What the controller's own tool change does besides changing the tool. Needed where `swap` is controller.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unchanged", "spindle": "stopped", "coolant": "unchanged", "length-offset": "unchanged" }] }, "measure-effects": { "title": "Effects of measuring", "description": "What the controller's measurement of a tool does. Needed where `lengths` is measured.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unknown", "spindle": "stopped", "coolant": "unchanged", "length-offset": "active" }] }, "retract": { "title": "Retract to swap height", "description": "How Z goes up to the swap height.", "type": "object", "additionalProperties": false, "properties": { "by": { "title": "Retract by", "description": "machine-move: a rapid in machine coordinates; reference-return: the return to the reference position; clearance: the clearance of the job (operator swaps only).\n\nIf wrong: the tool is dragged across the work, or driven past the travel.", "type": "string", "enum": ["machine-move", "reference-return", "clearance"], "examples": ["machine-move"] }, "z": { "title": "Swap height", "description": "Z of the swap height in machine coordinates, with machine-move.\n\nUnit: mm, or with `in`.\n\nIf wrong: Z does not clear the work, or runs onto its limit switch.", "$ref": "#/$defs/length", "examples": [0] }, "acts-on": { "title": "What it moves", "description": "spindle-nose: machine coordinates are those of the spindle; tool-tip: an active length offset counts, too.\n\nIf wrong: Z stands lower by the tool's length than meant.", "type": "string", "enum": ["spindle-nose", "tool-tip"], "examples": ["spindle-nose"] }, "cancel-length-first": { "title": "Cancel the length offset first", "description": "Whether the length offset must be cancelled before it.\n\nIf wrong: the controller alarms, or the tool runs past the travel by its length.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "intermediate": { "title": "Intermediate point", "description": "incremental-zero: a reference return has an intermediate point, given as zero increments; none: it has none.\n\nIf wrong: the intermediate point is taken for a target: a diagonal through the work.", "type": "string", "enum": ["none", "incremental-zero"], "examples": ["none"] }, "change-position": { "title": "Change position", "description": "Where the operator changes tools, with retract by clearance; work coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the operator reaches between tool and work to change it.", "$ref": "#/$defs/place", "examples": [[0, 0, 120]] } }, "examples": [{ "by": "machine-move", "z": 0, "acts-on": "spindle-nose", "cancel-length-first": "no", "intermediate": "none" }] }, "length-offset": { "title": "Length offset at the machine", "description": "How the tool's length comes to act.", "type": "object", "additionalProperties": false, "properties": { "form": { "title": "Form", "description": "with-first-z: in the block of the first Z motion; own-block: in a block of its own before it; in-tool-word: with the tool word; none: there is no length offset, the operator sets Z.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["with-first-z", "own-block", "in-tool-word", "none"], "examples": ["with-first-z"] }, "select-moves": { "title": "Selecting moves Z", "description": "Whether selecting it moves the axis by itself.\n\nIf wrong: Z moves where nobody meant it to.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "cancel-moves": { "title": "Cancelling moves Z", "description": "Whether cancelling it moves the axis by itself. It is then cancelled at swap height only.\n\nIf wrong: Z moves down by the tool's length.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "form": "with-first-z", "select-moves": "no", "cancel-moves": "no" }] }, "lengths": { "title": "Tool lengths", "description": "Where they come from: table, the controller's tool table; measured, a measurement after each swap; operator, set by hand.\n\nIf wrong: the tool is driven into the work by the difference.", "type": "string", "enum": ["table", "measured", "operator"], "examples": ["table"] }, "drawbar": { "title": "Drawbar", "description": "How the drawbar is worked at a rack, or none.", "anyOf": [{ "title": "None", "description": "There is no drawbar that the program works.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "travels": { "title": "Travel of an empty spindle", "description": "Whether an empty spindle travels along the rack clamped or released.\n\nIf wrong: the released drawbar strikes a holder, or the clamped one is pressed onto it.", "type": "string", "enum": ["clamped", "released"], "examples": ["clamped"] }, "taper-air": { "title": "Taper air", "description": "Whether air cleans the taper while a tool is picked.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/yesNo", "examples": ["no"] } } }], "examples": ["none", { "travels": "clamped", "taper-air": "no" }] }, "rack": { "title": "Rack", "description": "Where tools wait and how they are fetched, or none.", "anyOf": [{ "title": "None", "description": "There is no rack that the program drives to.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Style of the rack", "description": "drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.\n\nIf wrong: the spindle is driven into the rack.", "type": "string", "enum": ["drop-in", "slide-in"], "examples": ["drop-in"] }, "clear-z": { "title": "Clear height", "description": "Machine Z at which an empty spindle clears the tools in the rack, and a full one the empty pockets.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is dragged through the rack.", "$ref": "#/$defs/length", "examples": [-5] }, "pocket-z": { "title": "Pocket height", "description": "Machine Z at which the holder sits in its pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is crushed into the rack, or drops.", "$ref": "#/$defs/length", "examples": [-78.4] }, "descend-from": { "title": "Start of the slow descent", "description": "How far above the pocket height the descent at feed begins.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is driven into its pocket at rapid.", "$ref": "#/$defs/length", "examples": [20] }, "descend-feed": { "title": "Feed of the slow descent", "description": "Feed of the last part of the way down.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder is driven into its pocket too fast.", "$ref": "#/$defs/feed", "examples": [600] }, "pockets": { "title": "Pockets", "description": "Places of the pockets, machine coordinates: the first one, the pitch to the next and their number, or a list of places.\n\nIf wrong: the spindle is driven beside the pocket.", "anyOf": [{ "type": "object", "additionalProperties": false, "properties": { "first": { "title": "First pocket", "description": "X and Y of pocket 1.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket.", "$ref": "#/$defs/point", "examples": [[40, 20]] }, "pitch": { "title": "Pitch", "description": "X and Y from one pocket to the next.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket, farther with each one.", "$ref": "#/$defs/point", "examples": [[80, 0]] }, "count": { "title": "Number of pockets", "description": "How many there are.\n\nUnit: pockets.\n\nIf wrong: the spindle is driven past the end of the rack.", "type": "integer", "minimum": 1, "maximum": 200, "examples": [6] } } }, { "type": "array", "minItems": 1, "maxItems": 200, "items": { "$ref": "#/$defs/point" } }], "examples": [{ "first": [40, 20], "pitch": [80, 0], "count": 6 }, [[40, 20], [120, 20]]] }, "zone": { "title": "Rack zone", "description": "Box that only swaps enter.", "type": "object", "additionalProperties": false, "properties": { "min": { "title": "Least corner", "description": "Least X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[0, 0, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[500, 60, -5]] } }, "examples": [{ "min": [0, 0, -95], "max": [500, 60, -5] }] }, "slide": { "title": "Slide", "description": "The way into a fork, with slide-in.", "type": "object", "additionalProperties": false, "properties": { "direction": { "title": "Direction of the slide", "description": "Direction from the approach into the pocket.\n\nIf wrong: the holder is torn out of the fork.", "type": "string", "enum": ["+x", "-x", "+y", "-y"], "examples": ["+y"] }, "distance": { "title": "Length of the slide", "description": "Distance from the approach to the pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder strikes the fork on its way up or down.", "$ref": "#/$defs/length", "examples": [40] }, "feed": { "title": "Feed of the slide", "description": "Feed of the slide.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder strikes the fork too fast.", "$ref": "#/$defs/feed", "examples": [1e3] } }, "examples": [{ "direction": "+y", "distance": 40, "feed": 1e3 }] }, "widest": { "title": "Widest tool", "description": "Widest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a wide tool strikes its neighbour.", "$ref": "#/$defs/lengthOrNone", "examples": [60] }, "longest": { "title": "Longest tool", "description": "Longest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a long tool strikes the table under the rack.", "$ref": "#/$defs/lengthOrNone", "examples": [90] }, "cover": { "title": "Cover", "description": "Whether the program opens and closes a cover.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "at-end": { "title": "At the end", "description": "What becomes of the last tool.", "type": "object", "additionalProperties": false, "properties": { "tool": { "title": "Last tool", "description": "return: it goes back to its pocket; keep: it stays in the spindle.\n\nIf wrong: the next program finds a tool where it expects none.", "type": "string", "enum": ["return", "keep"], "examples": ["return"] } }, "examples": [{ "tool": "return" }] } } }], "examples": ["none", { "style": "drop-in", "clear-z": -5, "pocket-z": -78.4, "descend-from": 20, "descend-feed": 600, "pockets": { "first": [40, 20], "pitch": [80, 0], "count": 6 }, "at-end": { "tool": "return" } }] }, "park": { "title": "Parking place", "description": "X and Y where the program leaves the axes at its end, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is in the way of unloading.", "$ref": "#/$defs/point", "examples": [[600, 800]] }, "outputs": { "title": "Outputs", "description": "Outputs that the program switches, by a name of yours.", "type": "object", "additionalProperties": false, "patternProperties": { "^[a-z][a-z0-9-]{0,30}$": { "title": "One output", "description": "An output and when it is on.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Number of the output", "description": "Number as the idiom says it.\n\nUnit: number of the output.\n\nIf wrong: another output is switched.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "during": { "title": "When it is on", "description": "cutting: from the spindle's start to its stop; program: from the first swap to the end.\n\nIf wrong: the extraction is off while dust is made, or on during the swap.", "type": "string", "enum": ["cutting", "program"], "examples": ["cutting"] } }, "examples": [{ "number": 1, "during": "cutting" }] } }, "examples": [{ "extraction": { "number": 1, "during": "cutting" } }] }, "hood": { "title": "Dust hood", "description": "Whether the program lifts and lowers a dust hood.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "keep-out": { "title": "Keep-out boxes", "description": "Boxes in machine coordinates that no motion of the work may enter.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into what stands there.", "type": "array", "maxItems": 50, "items": { "title": "One box", "description": "A box and what stands there.", "type": "object", "additionalProperties": false, "required": ["name", "min", "max"], "properties": { "name": { "title": "What stands there", "description": "Findings name it.\n\nIf wrong: nobody knows what the finding means.", "type": "string", "minLength": 1, "maxLength": 60, "examples": ["vise"] }, "min": { "title": "Least corner", "description": "Least X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[100, 100, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[250, 200, -40]] } }, "examples": [{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }] }, "examples": [[{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }]] }, "tapping": { "title": "Tapping", "description": "How the machine taps.", "type": "object", "additionalProperties": false, "properties": { "kind": { "title": "Kind of tapping", "description": "none: not at all; floating: with a floating holder; synchronised: spindle and feed are locked.\n\nIf wrong: the tap breaks or strips the thread.", "type": "string", "enum": ["none", "floating", "synchronised"], "examples": ["floating"] }, "reversal": { "title": "Time to reverse", "description": "Time that the spindle needs to reverse, with a floating holder.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the holder runs out of float and the tap breaks.", "$ref": "#/$defs/time", "examples": ["1 s"] }, "longhand": { "title": "Tapping longhand", "description": "Whether tapping may be written without its cycle.\n\nIf wrong: the tap breaks: feed and spindle do not reverse together.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "kind": "floating", "reversal": "1 s", "longhand": "no" }] }, "feed": { "title": "Feed limits", "description": "Lowest and highest feed; without them feeds are not checked against the machine.", "type": "object", "additionalProperties": false, "properties": { "least": { "title": "Lowest feed", "description": "Lowest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is raised without a word.", "$ref": "#/$defs/feed", "examples": [1] }, "most": { "title": "Highest feed", "description": "Highest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is cut without a word, and times on the sheet are wrong.", "$ref": "#/$defs/feed", "examples": [12e3] } }, "examples": [{ "least": 1, "most": 12e3 }] }, "work-zero": { "title": "Origins of the work offsets", "description": "Where the origin of each work offset (1 to 9) lies in machine coordinates, where it is always the same; a set-up file overrides it. With it, travel is checked in full.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "type": "object", "additionalProperties": false, "patternProperties": { "^[1-9]$": { "title": "Origin of one work offset", "description": "X, Y and Z of its origin in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "$ref": "#/$defs/place", "examples": [[300, 200, -80]] } }, "examples": [{ "1": [300, 200, -80] }] } }, "examples": [{ "travel": { "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }, "swap": "operator" }] }, "confirm": { "title": "Confirmations", "description": "How the program makes sure of a state before it relies on it. One that is not stated cannot be relied on: a job that needs it is refused.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "Spindle at speed", "description": "How it is confirmed that the spindle is at its speed: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "at-speed", "timeout": "10 s" }, { "dwell": "max(spin_up, spin_down) * max(rpm - from_rpm, from_rpm - rpm) / max_rpm + 0.5 * second" }] }, "stopped": { "title": "Spindle stopped", "description": "How it is confirmed that the spindle stands: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "stopped", "timeout": "30 s" }, { "dwell": "coast_down * from_rpm / max_rpm + 0.5 * second" }] }, "released": { "title": "Tool released", "description": "How it is confirmed that the drawbar is open: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "released", "timeout": "2 s" }, { "dwell": "0.8 s" }] }, "clamped": { "title": "Tool clamped", "description": "How it is confirmed that the drawbar is closed with a tool in it: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "clamped", "timeout": "2 s" }] }, "air": { "title": "Air pressure", "description": "How it is confirmed that there is air to work the drawbar: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "air", "timeout": "5 s" }] } }, "examples": [{ "at-speed": { "wait": "at-speed", "timeout": "10 s" }, "stopped": { "dwell": "60 s" } }] } }, "$defs": { "yesNo": { "description": "yes or no", "type": "string", "enum": ["yes", "no"] }, "code": { "description": "a code such as G54 or M6", "type": "string", "pattern": "^[GM]\\d{1,3}(\\.\\d)?$" }, "codeOrNone": { "description": "a code such as G54 or M6, or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, "codeWithWordOrNone": { "description": "a code such as G53, if need be with a word that belongs to it (G54.1 P2), or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, "letter": { "description": "one capital letter", "type": "string", "pattern": "^[A-Z]$" }, "axisLetter": { "description": "one of X Y Z A B C U V W", "type": "string", "enum": ["X", "Y", "Z", "A", "B", "C", "U", "V", "W"] }, "letterOrNone": { "description": "one capital letter, or none", "type": "string", "pattern": "^(none|[A-Z])$" }, "length": { "description": "a length: a number in mm, or a text such as 2 in", "anyOf": [{ "type": "number", "minimum": -1e6, "maximum": 1e6 }, { "type": "string", "pattern": "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "lengthOrNone": { "description": "a length (a number in mm, or a text such as 2 in), or none", "anyOf": [{ "type": "number", "minimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "feed": { "description": "a feed: a number in mm/min, or a text such as 20 in/min", "anyOf": [{ "type": "number", "exclusiveMinimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }] }, "time": { "description": "a time such as 6 s, 500 ms or 2 min", "type": "string", "pattern": "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, "point": { "description": "a list of two lengths, X and Y", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" } }, "place": { "description": "a list of three lengths, X, Y and Z", "type": "array", "minItems": 3, "maxItems": 3, "items": { "$ref": "#/$defs/length" } }, "template": { "description": "none, or words such as M94 P{{signal}}", "type": "string", "minLength": 1, "maxLength": 120 }, "signal": { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } }, "confirmation": { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } }, "own-point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "own-trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "own-leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "own-plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "own-suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "own-digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] } } };
+  var schema31 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://tapewright.invalid/schemas/dialect.schema.json", "title": "Dialect", "description": "What one controller and its machine want. A file states only what differs from the one that it extends; a key that no file of the chain states is never guessed: what needs it is refused.", "type": "object", "additionalProperties": false, "required": ["dialect"], "properties": { "dialect": { "title": "Name of the dialect", "description": "The name that programs, set-up sheets and findings quote. Lower case, words joined by hyphens; the file is called NAME.dialect.yaml.\n\nIf wrong: the program on the machine cannot be traced to the file that shaped it.", "type": "string", "pattern": "^[a-z0-9]+(-[a-z0-9]+)*$", "maxLength": 40, "examples": ["quarry-router"] }, "title": { "title": "Title", "description": "One line for people: which controller or machine this is.\n\nIf wrong: an operator picks the dialect of another machine.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["Six-pocket router at the quarry workshop"] }, "extends": { "title": "Extends", "description": "The dialect whose values hold wherever this file states none: the name of a shipped dialect, or a file in the same folder or below (its name ends with .yaml). Mappings are merged key by key; lists, single values and `none` replace.\n\nIf wrong: words of another controller are inherited that this one rejects or takes for something else.", "type": "string", "minLength": 1, "maxLength": 200, "examples": ["explicit-words", "base/workshop.dialect.yaml"] }, "sources": { "title": "Sources", "description": "Where the facts of this file come from: standard and section, manual and page, or what was tried at the machine.\n\nIf wrong: nobody can tell later which value was read and which was guessed.", "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 300 }, "examples": [["NISTIR 6556, The NIST RS274/NGC Interpreter, version 3, 17 August 2000"]] }, "file": { "title": "File", "description": "The frame of the program text: file name ending, line ends, the marks at its start and end.", "type": "object", "additionalProperties": false, "properties": { "extension": { "title": "File name ending", "description": "Ending of the program file, without the dot.\n\nIf wrong: the controller does not list the file, or opens it as something else.", "type": "string", "pattern": "^[A-Za-z0-9]{1,8}$", "examples": ["nc"] }, "line-end": { "title": "Line end", "description": "What ends a line: lf (line feed), crlf (carriage return and line feed) or cr (carriage return).\n\nIf wrong: the whole file is read as one block, or each second line as an empty one.", "type": "string", "enum": ["lf", "crlf", "cr"], "examples": ["lf"] }, "last-line-end": { "title": "Line end after the last line", "description": "Whether the last line is ended, too.\n\nIf wrong: the last block, the end of the program, is ignored.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "end-of-block": { "title": "End-of-block mark", "description": "A visible mark at the end of each block: none, semicolon or asterisk.\n\nIf wrong: `;` starts a comment on some controllers, so that the rest of the block is dropped; `*` is an error on others.", "type": "string", "enum": ["none", "semicolon", "asterisk"], "examples": ["none"] }, "delimiter": { "title": "Program delimiter", "description": "Whether a line with `%` alone stands first and last.\n\nIf wrong: the controller finds no start or no end of the program and refuses the transfer.", "type": "string", "enum": ["none", "percent"], "examples": ["percent"] }, "program-number": { "title": "Program number", "description": "How the program is identified by a number of its own, or none. Where it is stated, a job must have a number in the range.", "anyOf": [{ "title": "None", "description": "Programs have no number; the file name tells them apart.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "letter": { "title": "Letter of the program number", "description": "The address of the number.\n\nIf wrong: the line is refused, or a program of another number is overwritten.", "type": "string", "enum": ["O", ":", "%"], "examples": ["O"] }, "digits": { "title": "Digits of the program number", "description": "Least digits; zeros are put in front.\n\nUnit: digits.\n\nIf wrong: the controller takes the program for another one, or refuses it.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [4] }, "from": { "title": "Lowest program number", "description": "Lowest number that is free for programs.\n\nUnit: program number.\n\nIf wrong: a program that the builder protects is overwritten, or the transfer is refused.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [1] }, "to": { "title": "Highest program number", "description": "Highest number that is free for programs; many controls keep the 8000s or 9000s to themselves.\n\nUnit: program number.\n\nIf wrong: a cycle or macro of the builder is overwritten.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [7999] } } }], "examples": ["none", { "letter": "O", "digits": 4, "from": 1, "to": 7999 }] }, "characters": { "title": "Characters", "description": "What the text may hold: upper (capital letters, digits and the marks of the code, in comments, too), ascii, or utf-8 (any character in comments).\n\nIf wrong: the block is rejected, or the comment on the screen is garbled so that an instruction to the operator is lost.", "type": "string", "enum": ["upper", "ascii", "utf-8"], "examples": ["upper"] } }, "examples": [{ "extension": "nc", "line-end": "lf", "delimiter": "percent" }] }, "comments": { "title": "Comments", "description": "How text for people is set apart from the code.", "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Comment style", "description": "parentheses: ( ... ); semicolon: from ; to the end of the line; none: the controller takes no comments, and messages to the operator cannot be written.\n\nIf wrong: the text is executed as code, or the block alarms.", "type": "string", "enum": ["parentheses", "semicolon", "none"], "examples": ["parentheses"] }, "longest": { "title": "Longest comment", "description": "Most characters of one comment, its marks not counted. Longer text is cut.\n\nUnit: characters.\n\nIf wrong: the block alarms, or the end of an instruction to the operator is missing.", "type": "integer", "minimum": 8, "maximum": 200, "examples": [60] } }, "examples": [{ "style": "parentheses", "longest": 60 }] }, "blocks": { "title": "Blocks", "description": "How words make up a block and blocks follow one another.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Block numbers", "description": "Which blocks have a number (N word), or none.", "anyOf": [{ "title": "None", "description": "No block has a number.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Numbered blocks", "description": "all: every block; sections: only the first block of each operation.\n\nIf wrong: block search and restart do not find the place.", "type": "string", "enum": ["all", "sections"], "examples": ["all"] }, "start": { "title": "First block number", "description": "Number of the first numbered block, and of the first one after the highest was reached.\n\nUnit: block number.\n\nIf wrong: a number that the controller reserves is used.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [10] }, "step": { "title": "Step of block numbers", "description": "Difference from one numbered block to the next.\n\nUnit: block numbers.\n\nIf wrong: no free numbers for a block put in at the machine.", "type": "integer", "minimum": 1, "maximum": 1e3, "examples": [10] }, "to": { "title": "Highest block number", "description": "After it numbers begin again at the first.\n\nUnit: block number.\n\nIf wrong: the controller alarms in the middle of the program.", "type": "integer", "minimum": 1, "maximum": 99999999, "examples": [99990] }, "width": { "title": "Digits of block numbers", "description": "Least digits, zeros put in front; 0: as many as needed.\n\nUnit: digits.\n\nIf wrong: the number is not recognised.", "type": "integer", "minimum": 0, "maximum": 8, "examples": [0] } } }], "examples": ["none", { "on": "all", "start": 10, "step": 10, "to": 99990, "width": 0 }] }, "separator": { "title": "Separator", "description": "What stands between two words: none, blank or tab.\n\nIf wrong: words that run together are misread, or a blank counts against the length of the block.", "type": "string", "enum": ["none", "blank", "tab"], "examples": ["blank"] }, "order": { "title": "Word order", "description": "Letters in the order in which a block has them, each once. Every letter that the dialect writes must stand here.\n\nIf wrong: a controller with a fixed order ignores or misreads the word that stands in the wrong place.", "type": "array", "minItems": 3, "maxItems": 26, "uniqueItems": true, "items": { "$ref": "#/$defs/letter" }, "examples": [["N", "G", "X", "Y", "Z", "A", "B", "C", "I", "J", "K", "R", "P", "Q", "F", "S", "T", "H", "D", "M"]] }, "longest": { "title": "Longest block", "description": "Most characters of a block, its line end not counted, or none.\n\nUnit: characters.\n\nIf wrong: the block is cut short: in the worst case a coordinate loses its last digits and the axis goes to another place without an alarm.", "anyOf": [{ "title": "None", "description": "Any length.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 20, "maximum": 4e3 }], "examples": [80] }, "g-words": { "title": "G words in a block", "description": "one: a single G word; any: one of each modal group.\n\nIf wrong: the last one wins without a word, or the block alarms.", "type": "string", "enum": ["one", "any"], "examples": ["any"] }, "m-words": { "title": "M words in a block", "description": "Most M words in one block.\n\nUnit: words.\n\nIf wrong: only the first or the last one acts: coolant or spindle is missing.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [1] }, "modes": { "title": "Modes in a block", "description": "together: modes that are set one after another share a block (as far as g-words allows); apart: each has a block of its own.\n\nIf wrong: a mode is dropped: the program runs in the wrong plane, units or offset.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "delete": { "title": "Block delete", "description": "Whether the controller understands `/` at the start of a block. Programs are written without it; it is accepted in programs that are read.\n\nIf wrong: a block that should be skipped is executed, or the other way round.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "stops-act": { "title": "When stops act", "description": "Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. They are written in blocks of their own; this decides what a program from elsewhere means.\n\nIf wrong: the spindle stops and the tool is then driven through the material.", "type": "string", "enum": ["before-motion", "after-motion"], "examples": ["after-motion"] } }, "examples": [{ "number": "none", "separator": "blank", "longest": 80, "g-words": "any", "m-words": 1 }] }, "numbers": { "title": "Numbers", "description": "How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros` and `digits` hold for all; a single address may state its own.", "type": "object", "additionalProperties": false, "properties": { "point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "length": { "title": "Axis words", "description": "Numbers of X Y Z, and of the levels and pecks of cycles. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "arc-centre": { "title": "Arc centre and radius words", "description": "Numbers of I J K and of the radius. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "angle": { "title": "Rotary words", "description": "Numbers of A B C. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of an angle in degrees.\n\nIf wrong: the rotary axis stands short of or past its place.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the rotary axis stands short of or past its place.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [3] }, "feed-per-minute": { "title": "Feed per minute", "description": "Numbers of F in feed per minute. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 1, "inch": 2 }] }, "feed-per-revolution": { "title": "Feed per revolution", "description": "Numbers of F in feed per revolution. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "inverse-time": { "title": "Inverse-time feed", "description": "Numbers of F in inverse time. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a feed in 1/min.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [4] }, "speed": { "title": "Spindle speed", "description": "Numbers of S. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a speed in rpm.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [0] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [0] }, "dwell": { "title": "Dwell", "description": "Number of the dwell, counted in `dwell.unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `dwell.unit`.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "cycle-dwell": { "title": "Dwell in a cycle", "description": "Number of the dwell at the bottom of a hole, counted in `cycles.words.dwell-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `cycles.words.dwell-unit`.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [2] }, "timeout": { "title": "Timeout of a wait", "description": "Number of the timeout, counted in `wait.timeout-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `wait.timeout-unit`.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } } }], "examples": [1] }, "code-width": { "title": "Least digits of codes", "description": "Least digits of codes and of tool and offset numbers; zeros are put in front: 2 writes G00, M06, T01.", "type": "object", "additionalProperties": false, "properties": { "G": { "title": "Digits of G words", "description": "Least digits of a G code before its point.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "M": { "title": "Digits of M words", "description": "Least digits of an M code.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "T": { "title": "Digits of T words", "description": "Least digits of a tool number.\n\nUnit: digits.\n\nIf wrong: a number with too few digits selects another tool or carries no offset.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "H": { "title": "Digits of H words", "description": "Least digits of the number of a length offset.\n\nUnit: digits.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "D": { "title": "Digits of D words", "description": "Least digits of the number of a radius offset.\n\nUnit: digits.\n\nIf wrong: the radius of another tool acts, and the contour is gouged.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] } }, "examples": [{ "G": 2, "M": 2, "T": 2, "H": 2, "D": 2 }] } }, "examples": [{ "point": "always", "trailing-zeros": "keep", "length": { "mm": 3, "inch": 4 } }] }, "modal": { "title": "Modal words", "description": "Which words are repeated although they have not changed.", "type": "object", "additionalProperties": false, "properties": { "motion": { "title": "Motion word", "description": "modal: written when the kind of motion changes; each-block: in every block with axis words.\n\nIf wrong: without its motion word a block does nothing, or is run as the last motion: a rapid where a feed was meant.", "type": "string", "enum": ["modal", "each-block"], "examples": ["modal"] }, "axes": { "title": "Axis words", "description": "changed: only axes that move; all: every axis whose place is known.\n\nIf wrong: an axis left out is taken as 0 or stays where it was.", "type": "string", "enum": ["changed", "all"], "examples": ["changed"] }, "arc-end": { "title": "End of an arc", "description": "changed: only the end coordinates that differ; both: both axes of the plane.\n\nIf wrong: the arc is refused, or ends at another place.", "type": "string", "enum": ["changed", "both"], "examples": ["changed"] }, "arc-centre": { "title": "Zeros in an arc centre", "description": "non-zero: a centre word of 0 is left out; both: both are written.\n\nIf wrong: `centre missing` alarm, or the last centre is used and the arc runs wild.", "type": "string", "enum": ["non-zero", "both"], "examples": ["both"] }, "feed": { "title": "Feed word", "description": "modal: when the feed changes; after-rapid: also in the first feed block after a rapid; each-block: in every feed block.\n\nIf wrong: the block alarms for want of a feed, or an old feed is used.", "type": "string", "enum": ["modal", "after-rapid", "each-block"], "examples": ["modal"] } }, "examples": [{ "motion": "modal", "axes": "changed", "arc-end": "changed", "arc-centre": "both", "feed": "modal" }] }, "axes": { "title": "Letters of the axes", "description": "The letters by which the controller knows the axes of ISO 841, where Z is the axis of the spindle.", "type": "object", "additionalProperties": false, "axes": [56], "properties": { "x": { "title": "Letter of X", "description": "Letter of the linear axis X of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["X"] }, "y": { "title": "Letter of Y", "description": "Letter of the linear axis Y of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["Y"] }, "z": { "title": "Letter of Z", "description": "Letter of the linear axis Z of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["Z"] }, "a": { "title": "Letter of A", "description": "Letter of the rotary axis A of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["A"] }, "b": { "title": "Letter of B", "description": "Letter of the rotary axis B of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["B"] }, "c": { "title": "Letter of C", "description": "Letter of the rotary axis C of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["C"] } }, "examples": [{ "x": "X", "y": "Y", "z": "W" }] }, "motion": { "title": "Straight motion", "description": "Rapid and straight motion.", "type": "object", "additionalProperties": false, "properties": { "rapid": { "title": "Rapid", "description": "Code of the rapid.\n\nIf wrong: a rapid is run as a feed, or a feed as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G0"] }, "line": { "title": "Straight line at feed", "description": "Code of a straight line at feed.\n\nIf wrong: a feed is run as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G1"] }, "rapids": { "title": "Path of a rapid", "description": "straight: all axes arrive together on a straight path; dog-leg: each runs at its own rate. With dog-leg, a rapid that changes Z and X or Y is split: rising Z first, falling Z last.\n\nIf wrong: on a dog-leg the tool sweeps through a clamp that lies beside the straight path.", "type": "string", "enum": ["straight", "dog-leg"], "examples": ["dog-leg"] }, "rapid-axes": { "title": "Axes of a rapid", "description": "together: a rapid moves all its axes in one block; one-at-a-time: each has a block of its own, rising Z first, falling Z last. Between the holes of a fixed cycle the controller moves as it does.\n\nIf wrong: the tool sweeps through a clamp on a path that nobody has looked at.", "type": "string", "enum": ["together", "one-at-a-time"], "axes": [60], "examples": ["together"] }, "axes-at-once": { "title": "Axes that move at once", "description": "The most axes that one block may move. A job with a line or a helix that moves more is refused; rapids are split, rising Z first, falling Z last.\n\nUnit: axes.\n\nIf wrong: the block alarms, or an axis is left behind and the tool cuts elsewhere.", "type": "integer", "minimum": 2, "maximum": 6, "axes": [62], "examples": [3] }, "rapid-feed": { "title": "Rapid as a feed", "description": "For a controller without rapids (`rapid: none`): the feed of the straight lines that take their place, or none. A line at exactly this feed is a rapid; a job with a feed as fast is refused, and so is one with feeds other than a minute.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: rapids creep, or the tool is dragged through the work at the speed of a rapid.", "anyOf": [{ "type": "string", "const": "none" }, { "$ref": "#/$defs/feed" }], "axes": [61], "examples": ["none", 6e3] }, "machine-move-lasts": { "title": "How long a move in machine coordinates lasts", "description": "block: the code of `machine-move` acts in its own block alone; until-work-offset: it suspends the work offset, and all motion is in machine coordinates until a work offset is stated anew.\n\nIf wrong: the tool goes to places of the work as if they were places of the machine.", "type": "string", "enum": ["block", "until-work-offset"], "axes": [52], "examples": ["block"] } }, "examples": [{ "rapid": "G0", "line": "G1", "rapids": "dog-leg" }] }, "units": { "title": "Units", "description": "Words for the units of the program.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Millimetres", "description": "Code for millimetres, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G21", "none"] }, "inch": { "title": "Inches", "description": "Code for inches, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G20", "none"] }, "programs-in": { "title": "Units of programs", "description": "job: a program is in the units of its job; mm or inch: always in these.\n\nIf wrong: everything is 25.4 times too small or too large.", "type": "string", "enum": ["job", "mm", "inch"], "examples": ["job"] }, "stated": { "title": "Where units are stated", "description": "with-modes: in the first block or any other, with other modes; first-block: alone in the first block of the program, and nowhere else.\n\nIf wrong: the block alarms, or offsets are taken in the other units.", "type": "string", "enum": ["with-modes", "first-block"], "axes": [49], "examples": ["with-modes"] } }, "examples": [{ "mm": "G21", "inch": "G20", "programs-in": "job" }] }, "plane": { "title": "Planes", "description": "Words that select the plane of arcs, cycles and compensation.", "type": "object", "additionalProperties": false, "properties": { "xy": { "title": "XY plane", "description": "Code of the XY plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G17"] }, "zx": { "title": "ZX plane", "description": "Code of the ZX plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G18"] }, "yz": { "title": "YZ plane", "description": "Code of the YZ plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G19"] } }, "examples": [{ "xy": "G17", "zx": "G18", "yz": "G19" }] }, "distance": { "title": "Absolute and incremental", "description": "Words for absolute and incremental coordinates.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute", "description": "Code for absolute coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "$ref": "#/$defs/codeOrNone", "examples": ["G90"] }, "incremental": { "title": "Incremental", "description": "Code for incremental coordinates.\n\nIf wrong: distances are taken as places.", "$ref": "#/$defs/codeOrNone", "examples": ["G91"] }, "programs-in": { "title": "Coordinates of programs", "description": "Whether programs are written with absolute or incremental coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "type": "string", "enum": ["absolute", "incremental"], "examples": ["absolute"] } }, "examples": [{ "absolute": "G90", "incremental": "G91", "programs-in": "absolute" }] }, "arc": { "title": "Arcs", "description": "Circular motion.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Arc clockwise", "description": "Code of an arc clockwise seen from the + end of the axis across the plane.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G2"] }, "ccw": { "title": "Arc counter-clockwise", "description": "Code of an arc counter-clockwise.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G3"] }, "form": { "title": "Form of an arc", "description": "incremental-centre: I J K from the start point; absolute-centre: I J K as coordinates; radius: a radius word, negative above 180 degrees; none: arcs are not understood, and chords take their place.\n\nIf wrong: the centre lies elsewhere: a wild circle through work and clamps.", "type": "string", "enum": ["incremental-centre", "absolute-centre", "radius", "none"], "examples": ["incremental-centre"] }, "centre-words": { "title": "Arc centre modes", "description": "Words that choose absolute or incremental arc centres, where the controller has them.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute arc centres", "description": "Code for absolute arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G90.1"] }, "incremental": { "title": "Incremental arc centres", "description": "Code for incremental arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G91.1"] } }, "examples": [{ "absolute": "none", "incremental": "none" }] }, "radius-word": { "title": "Radius word", "description": "Letter of the radius, where `form` is radius.\n\nIf wrong: the arc is refused.", "$ref": "#/$defs/letter", "examples": ["R"] }, "planes": { "title": "Planes with arcs", "description": "The planes in which arcs are understood. Arcs in others become chords, or are refused.\n\nIf wrong: the block alarms, or the arc is cut in another plane.", "type": "array", "maxItems": 3, "uniqueItems": true, "items": { "type": "string", "enum": ["xy", "zx", "yz"] }, "examples": [["xy", "zx", "yz"]] }, "largest-sweep": { "title": "Largest sweep", "description": "Largest sweep of an arc in one block; larger ones are split.\n\nUnit: degrees.\n\nIf wrong: the arc takes the short way instead of the long one.", "type": "number", "exclusiveMinimum": 0, "maximum": 360, "examples": [360] }, "full-circle": { "title": "Full circle", "description": "Whether one block can be a full circle.\n\nIf wrong: nothing is cut, or a whole circle where nothing was meant.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "helix": { "title": "Helix", "description": "Whether the third axis may move during an arc.\n\nIf wrong: the third axis plunges before or after the arc.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "turns-word": { "title": "Turns word", "description": "Letter of the word for the number of turns of a helix, or none: one turn a block.\n\nIf wrong: the helix is cut with one turn and a steep plunge.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "feed-along": { "title": "Feed on a helix", "description": "What F means on a helix: path, the speed along the helix; circle, the speed along its circle seen from above.\n\nIf wrong: the tool moves up to several times faster than meant on a steep helix.", "type": "string", "enum": ["path", "circle"], "examples": ["path"] }, "smallest-radius": { "title": "Smallest radius", "description": "Arcs with a smaller radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms or becomes a dwell mark.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 0.05] }, "largest-radius": { "title": "Largest radius", "description": "Arcs with a larger radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 5e3] }, "tolerance": { "title": "Radius tolerance", "description": "How far the radius at the start and at the end of an arc may differ before the controller alarms.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Tolerance in millimetres", "description": "In a program in millimetres.\n\nUnit: mm.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 10, "examples": [2e-3] }, "inch": { "title": "Tolerance in inches", "description": "In a program in inches.\n\nUnit: inch.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 1, "examples": [2e-4] }, "relative": { "title": "Relative tolerance", "description": "As a share of the radius; the larger of the two holds. 0: none.\n\nUnit: share of the radius (0.001 is 0.1 %).\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 0.01, "examples": [0] } }, "examples": [{ "mm": 2e-3, "inch": 2e-4, "relative": 0 }] }, "chord-tolerance": { "title": "Chord tolerance", "description": "Largest distance between a chord and its arc, where chords take the place of an arc.\n\nUnit: mm, or with `in`.\n\nIf wrong: flats are seen on curves, or the blocks come faster than the controller reads them and the motion stutters.", "$ref": "#/$defs/length", "examples": [0.01] } }, "examples": [{ "cw": "G2", "ccw": "G3", "form": "incremental-centre", "helix": "yes", "feed-along": "path" }] }, "path": { "title": "Path modes", "description": "Words for how corners are taken.", "type": "object", "additionalProperties": false, "properties": { "exact": { "title": "Exact path", "description": "Code for the exact path.\n\nIf wrong: corners are rounded.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61"] }, "stop": { "title": "Exact stop", "description": "Code for a stop at each corner.\n\nIf wrong: dwell marks at each corner, or rounded corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61.1", "none"] }, "blend": { "title": "Continuous path", "description": "Code for blending corners at speed.\n\nIf wrong: the motion stutters and burns the edge.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G64"] }, "tolerance-word": { "title": "Blend tolerance word", "description": "Letter of the tolerance with the continuous path, or none.\n\nIf wrong: corners are cut further than allowed.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "look-ahead": { "title": "Look-ahead", "description": "Codes that turn looking ahead over many blocks on, for operations that are blended, and off, for those on the exact path; or none.", "anyOf": [{ "title": "None", "description": "The control looks ahead by itself, or not at all.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Look-ahead on", "description": "Code that turns look-ahead on.\n\nIf wrong: the motion stutters, or details are rounded off.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G5.1 Q1"] }, "off": { "title": "Look-ahead off", "description": "Code that turns look-ahead off.\n\nIf wrong: details are rounded off.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G5.1 Q0"] } } }], "axes": [77], "examples": ["none", { "on": "G5.1 Q1", "off": "G5.1 Q0" }] } }, "examples": [{ "exact": "G61", "stop": "none", "blend": "G64" }] }, "feed": { "title": "Feed modes", "description": "Words for what F means.", "type": "object", "additionalProperties": false, "properties": { "per-minute": { "title": "Feed per minute", "description": "Code for feed in length units a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["G94"] }, "per-revolution": { "title": "Feed per revolution", "description": "Code for feed in length units a revolution, or none: the feed is worked out a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G95"] }, "inverse-time": { "title": "Inverse time", "description": "Code for feed in 1/minutes a block, or none.\n\nIf wrong: the tool moves at a wildly wrong feed.", "$ref": "#/$defs/codeOrNone", "examples": ["G93", "none"] }, "inverse-time-unit": { "title": "Unit of inverse time", "description": "What F counts in inverse time: per-minute: 1/minutes; per-second: 1/seconds.\n\nIf wrong: the tool moves 60 times too fast or too slow.", "type": "string", "enum": ["per-minute", "per-second"], "axes": [72], "examples": ["per-minute"] } }, "examples": [{ "per-minute": "G94", "per-revolution": "none", "inverse-time": "none" }] }, "dwell": { "title": "Dwell", "description": "A pause of a set time.", "type": "object", "additionalProperties": false, "properties": { "code": { "title": "Dwell code", "description": "Code of the dwell.\n\nIf wrong: there is no pause: the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/codeOrNone", "examples": ["G4"] }, "word": { "title": "Dwell word", "description": "Letter of the time.\n\nIf wrong: the dwell alarms or is skipped; the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/letter", "examples": ["P"] }, "unit": { "title": "Dwell unit", "description": "What the time is counted in.\n\nUnit: s or ms.\n\nIf wrong: 500 becomes 500 seconds, or 0.5 becomes nothing and the cut begins at low speed.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] }, "blocks": { "title": "Block of a dwell", "description": "apart: a dwell has a block of its own; with-start: the one that follows a start of the spindle shares its block, on a control that starts before it dwells.\n\nIf wrong: the control dwells before it starts the spindle, or skips one of the two: the cut begins at low speed.", "type": "string", "enum": ["apart", "with-start"], "axes": [75], "examples": ["apart"] } }, "examples": [{ "code": "G4", "word": "P", "unit": "s" }] }, "compensation": { "title": "Cutter radius compensation", "description": "Words for compensation by the tool's radius, or none.", "anyOf": [{ "title": "None", "description": "The controller does not compensate.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "off": { "title": "Compensation off", "description": "Code that ends compensation.\n\nIf wrong: the next motion is offset by the radius.", "$ref": "#/$defs/codeOrNone", "examples": ["G40"] }, "left": { "title": "Compensation left", "description": "Code for the tool left of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G41"] }, "right": { "title": "Compensation right", "description": "Code for the tool right of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G42"] }, "word": { "title": "Radius offset word", "description": "Letter of the number of the radius offset, or none where the tool in the spindle decides.\n\nIf wrong: the radius of another tool acts.", "$ref": "#/$defs/letterOrNone", "examples": ["D"] }, "corner-feed": { "title": "Feed at inside corners", "description": "Codes that turn the slowing at inside corners on, where compensation begins, and off, where it has ended; or none.", "anyOf": [{ "title": "None", "description": "There are no words for it.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Slow at inside corners", "description": "Code that has the feed lowered at inside corners.\n\nIf wrong: the tool digs in at inside corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G62"] }, "off": { "title": "Feed as stated", "description": "Code that ends the slowing.\n\nIf wrong: later contours are cut slower than meant.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G63"] } } }], "axes": [78], "examples": ["none", { "on": "G62", "off": "G63" }] } } }], "examples": ["none", { "off": "G40", "left": "G41", "right": "G42", "word": "D" }] }, "length-offset": { "title": "Tool length offset", "description": "Words that make the length of the tool act, or none.", "anyOf": [{ "title": "None", "description": "No word makes a tool length act; the operator sets Z.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Length offset on", "description": "Code that makes a length offset act.\n\nIf wrong: the tool is driven into the work by its length.", "$ref": "#/$defs/codeOrNone", "examples": ["G43", "none"] }, "off": { "title": "Length offset off", "description": "Code that cancels it.\n\nIf wrong: the length of the last tool still acts for the next one.", "$ref": "#/$defs/codeOrNone", "examples": ["G49", "none"] }, "word": { "title": "Length offset word", "description": "Letter of the number of the length offset.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "$ref": "#/$defs/letter", "examples": ["H"] } } }], "examples": ["none", { "on": "G43", "off": "G49", "word": "H" }] }, "work-offset": { "title": "Work offsets", "description": "Codes of the work offsets 1 to 9 in order, or none. A number behind the end of the list cannot be said.\n\nIf wrong: the work is cut at the place of another set-up.", "anyOf": [{ "title": "None", "description": "There are no words for work offsets; the operator sets the origin.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 9, "items": { "$ref": "#/$defs/codeWithWordOrNone" } }], "examples": ["none", ["G54", "G55", "G56", "G57", "G58", "G59"]] }, "machine-move": { "title": "Move in machine coordinates", "description": "Code for a move in machine coordinates, in the same block as the motion code, or none. It acts in its own block alone.\n\nIf wrong: the retract goes to a place in work coordinates: into the work, or past the travel.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G53", "none"] }, "reference-return": { "title": "Return to the reference position", "description": "Code of the return to the reference position, or none.\n\nIf wrong: an intermediate point is taken for the target: a diagonal through the work.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G28", "none"] }, "cancel": { "title": "Cancelling", "description": "Words that put an end to what an earlier program may have left in force.", "type": "object", "additionalProperties": false, "properties": { "cycles": { "title": "Cycles off", "description": "Code that ends fixed cycles.\n\nIf wrong: a hole is drilled at every place that follows.", "$ref": "#/$defs/codeOrNone", "examples": ["G80"] }, "local-shift": { "title": "Local shift off", "description": "Code that cancels a shift of the origin, or none.\n\nIf wrong: the work is cut at a shifted place.", "$ref": "#/$defs/codeOrNone", "examples": ["G92.2", "none"] }, "rotation": { "title": "Rotation off", "description": "Code that cancels a rotation, or none.\n\nIf wrong: the work is cut rotated.", "$ref": "#/$defs/codeOrNone", "examples": ["G69", "none"] }, "scale": { "title": "Scale off", "description": "Code that cancels scaling and mirroring, or none.\n\nIf wrong: the work is cut at another size or mirrored.", "$ref": "#/$defs/codeOrNone", "examples": ["G50", "none"] }, "overrides": { "title": "Overrides on", "description": "Code that makes the feed and speed overrides act, or none.\n\nIf wrong: the override knob is dead while the program is proved out.", "$ref": "#/$defs/codeOrNone", "examples": ["M48", "none"] } }, "examples": [{ "cycles": "G80", "local-shift": "none", "rotation": "none", "scale": "none", "overrides": "M48" }] }, "cycles": { "title": "Fixed cycles", "description": "Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.", "anyOf": [{ "title": "None", "description": "The controller has no fixed cycles.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "drill": { "title": "Drill", "description": "Feed in, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G81"] }, "dwell": { "title": "Drill with dwell", "description": "Feed in, dwell, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G82"] }, "peck": { "title": "Peck", "description": "Pecks with a rapid out of the hole after each, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G83"] }, "chip-break": { "title": "Chip-breaking", "description": "Pecks with a small back-off, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G73", "none"] }, "tap": { "title": "Tap right-hand", "description": "Feed in, reverse, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G84"] }, "tap-left": { "title": "Tap left-hand", "description": "The same with a left-hand tap, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G74", "none"] }, "ream": { "title": "Ream", "description": "Feed in, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G85"] }, "bore-dwell": { "title": "Bore with dwell", "description": "Feed in, dwell, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G89"] }, "bore-stop": { "title": "Bore with spindle stop", "description": "Feed in, dwell, spindle stop, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G86", "none"] }, "bore-manual": { "title": "Bore with manual retract", "description": "Feed in, dwell, spindle stop, program stop, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G88", "none"] }, "return": { "title": "Level between holes", "description": "Words that choose the level to which the tool goes between holes.", "type": "object", "additionalProperties": false, "properties": { "initial": { "title": "Initial level", "description": "Code for the level at which the tool stood before the first hole, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G98", "none"] }, "retract": { "title": "Retract level", "description": "Code for the retract level of the cycle, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G99", "none"] }, "without": { "title": "Level without a word", "description": "The level between holes where there is no word, or none where both words are there.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "type": "string", "enum": ["retract", "initial", "none"], "examples": ["none"] } }, "examples": [{ "initial": "G98", "retract": "G99", "without": "none" }] }, "back-off": { "title": "Back-off", "description": "How far the controller's own cycle backs off. A job that asks for another back-off is written longhand.", "type": "object", "additionalProperties": false, "properties": { "peck": { "title": "Back-off of pecks", "description": "How far above the last depth the rapid back into the hole ends.\n\nUnit: mm, or with `in`.\n\nIf wrong: the drill is driven into the bottom at rapid and breaks.", "$ref": "#/$defs/length", "examples": [0.254] }, "chip-break": { "title": "Back-off of chip-breaking", "description": "How far the drill is withdrawn between two pecks.\n\nUnit: mm, or with `in`.\n\nIf wrong: the chip does not break.", "$ref": "#/$defs/length", "examples": [0.254] } }, "examples": [{ "peck": 0.254, "chip-break": 0.254 }] }, "levels": { "title": "Depth and retract level", "description": "absolute: Z and R are coordinates; relative: Z counts from R, and R from the initial level.\n\nIf wrong: the depth is doubled, or the hole is drilled in the air.", "type": "string", "enum": ["absolute", "relative"], "examples": ["absolute"] }, "words": { "title": "Words of a cycle", "description": "Letters of the values of a cycle.", "type": "object", "additionalProperties": false, "properties": { "retract": { "title": "Retract level word", "description": "Letter of the retract level.\n\nIf wrong: feed begins at another height: a rapid into the work.", "$ref": "#/$defs/letter", "examples": ["R"] }, "peck": { "title": "Peck word", "description": "Letter of the depth of one peck.\n\nIf wrong: the hole is drilled in one go and the drill breaks.", "$ref": "#/$defs/letter", "examples": ["Q"] }, "dwell": { "title": "Dwell word", "description": "Letter of the dwell at depth.\n\nIf wrong: no dwell at depth, or a very long one.", "$ref": "#/$defs/letter", "examples": ["P"] }, "dwell-unit": { "title": "Unit of the dwell", "description": "What the dwell in a cycle is counted in.\n\nUnit: s or ms.\n\nIf wrong: no dwell at depth, or a very long one.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "retract": "R", "peck": "Q", "dwell": "P", "dwell-unit": "s" }] }, "repeat": { "title": "Later holes", "description": "positions: later holes state their place alone; all: each states the words of the cycle again.\n\nIf wrong: later holes are missing or have another depth.", "type": "string", "enum": ["positions", "all"], "examples": ["positions"] }, "ended-by": { "title": "End of a cycle", "description": "any-motion: a motion word ends the cycle, too; cancel-code: its own code alone. The code is always written; this decides what a program from elsewhere means.\n\nIf wrong: a hole is drilled at every place that follows.", "type": "string", "enum": ["any-motion", "cancel-code"], "examples": ["cancel-code"] } } }], "examples": ["none", { "drill": "G81", "peck": "G83", "return": { "initial": "G98", "retract": "G99", "without": "none" } }] }, "spindle": { "title": "Spindle", "description": "Words for the spindle.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Spindle clockwise", "description": "Code that starts the spindle clockwise, as for a right-hand tool.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M3"] }, "ccw": { "title": "Spindle counter-clockwise", "description": "Code that starts it counter-clockwise, or none.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M4", "none"] }, "stop": { "title": "Spindle stop", "description": "Code that stops the spindle.\n\nIf wrong: the spindle runs on into the swap or past the end of the program.", "$ref": "#/$defs/codeOrNone", "examples": ["M5"] }, "orient": { "title": "Spindle orientation", "description": "Code that stops the spindle at its swap angle, or none.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["M19", "none"] }, "order": { "title": "Order of speed and start", "description": "speed-first: the S word before the start word; start-first: the start word before the S word. It holds in a block, whatever `blocks.order` says, and from block to block.\n\nIf wrong: the spindle starts at the last speed, or the speed is ignored.", "type": "string", "enum": ["speed-first", "start-first"], "examples": ["speed-first"] }, "blocks": { "title": "Speed and start in a block", "description": "together: one block; apart: one block each.\n\nIf wrong: one of the two is ignored.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] } }, "examples": [{ "cw": "M3", "ccw": "M4", "stop": "M5", "order": "speed-first", "blocks": "together" }] }, "coolant": { "title": "Coolant", "description": "Words for coolant and air.", "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist", "description": "Code that turns mist on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M7", "none"] }, "flood": { "title": "Flood", "description": "Code that turns flood coolant on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M8", "none"] }, "air": { "title": "Air", "description": "Code that turns air on, or none.\n\nIf wrong: chips stay in the cut.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool", "description": "Code that turns coolant through the tool on, or none.\n\nIf wrong: a deep hole is drilled dry.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "off": { "title": "All off", "description": "Code that turns all of them off.\n\nIf wrong: coolant runs during the swap, into the taper and the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["M9"] } }, "examples": [{ "mist": "M7", "flood": "M8", "air": "none", "through-tool": "none", "off": "M9" }] }, "tools": { "title": "Tools", "description": "Words for selecting and changing tools.", "type": "object", "additionalProperties": false, "properties": { "change": { "title": "Tool change", "description": "Code of the controller's own tool change, or none.\n\nIf wrong: the tool is not changed, and the next operation runs with the last one.", "$ref": "#/$defs/codeOrNone", "examples": ["M6", "none"] }, "blocks": { "title": "Selection and change in a block", "description": "together: T and the change code share a block; apart: one block each.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "order": { "title": "Order of selection and change", "description": "select-first: T before the change code; change-first: the change code first.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["select-first", "change-first"], "examples": ["select-first"] }, "preselect": { "title": "Preselection", "description": "Whether the next tool is selected right after each change, so that the changer gets it ready.\n\nIf wrong: the changer takes the wrong tool at the next change.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "change": "M6", "blocks": "together", "order": "select-first", "preselect": "no" }] }, "stops": { "title": "Stops and end", "description": "Words that stop and end the program.", "type": "object", "additionalProperties": false, "properties": { "stop": { "title": "Program stop", "description": "Code of a stop that the operator ends.\n\nIf wrong: the program runs on while a hand is in the machine.", "$ref": "#/$defs/codeOrNone", "examples": ["M0"] }, "optional": { "title": "Optional stop", "description": "Code of a stop that acts when its switch is on, or none.\n\nIf wrong: the program runs on although a check was meant.", "$ref": "#/$defs/codeOrNone", "examples": ["M1", "none"] }, "end": { "title": "End of program", "description": "Code of the end of the program.\n\nIf wrong: the controller alarms, does not rewind, or moves a pallet.", "$ref": "#/$defs/codeOrNone", "examples": ["M30", "M2"] } }, "examples": [{ "stop": "M0", "optional": "M1", "end": "M30" }] }, "wait": { "title": "Values of a wait", "description": "Numbers that a wait on a signal says.", "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Level on", "description": "Number for a signal that is on.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "off": { "title": "Level off", "description": "Number for a signal that is off.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [0] }, "timeout-unit": { "title": "Unit of the timeout", "description": "What the timeout is counted in.\n\nUnit: s or ms.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "on": 1, "off": 0, "timeout-unit": "s" }] }, "codes": { "title": "Codes of the builder", "description": "What further codes do that a program from elsewhere may hold: what they are for, and their effects. They are read, not written.", "type": "object", "additionalProperties": false, "patternProperties": { "^[GM]\\d{1,3}$": { "title": "One code", "description": "A code with no meaning of its own in the standards, and what it leaves behind.", "type": "object", "additionalProperties": false, "properties": { "does": { "title": "What it does", "description": "In words, for findings and the set-up sheet.\n\nIf wrong: the operator does not know what is switched.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["chip conveyor on"] }, "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" }] } }, "examples": [{ "M27": { "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" } }] }, "idioms": { "title": "Idioms", "description": "How this controller says one action: literal words and {{name}} for the whole number of a word. One code each; beside it may stand P Q R L E I J K.", "type": "object", "additionalProperties": false, "properties": { "message": { "title": "Message to the operator", "description": "A whole comment with a mark of its own, so that a message is told from a remark, or none. It may name {{text}} (must).\n\nIf wrong: the operator does not see what is asked of them.", "$ref": "#/$defs/template", "examples": ["(MSG, {{text}})"] }, "wait-signal": { "title": "Wait on a signal", "description": "Waits until an input has a level, or none. It may name {{signal}} (must), {{level}} (without it every signal is waited for until it is on) and {{timeout}} (without it the wait lasts for ever).\n\nIf wrong: the program does not wait: the tool cuts before the spindle is up to speed, or swaps while it turns.", "$ref": "#/$defs/template", "examples": ["M94 P{{signal}} R{{level}} Q{{timeout}}"] }, "output-on": { "title": "Output on", "description": "Switches an output on, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M95 P{{output}}"] }, "output-off": { "title": "Output off", "description": "Switches an output off, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M96 P{{output}}"] }, "release": { "title": "Release the tool", "description": "Opens the drawbar, or none. It names no value.\n\nIf wrong: the tool drops, or is pulled out of the rack with its fork.", "$ref": "#/$defs/template", "examples": ["M21"] }, "clamp": { "title": "Clamp the tool", "description": "Closes the drawbar, or none. It names no value.\n\nIf wrong: the spindle starts with a loose tool.", "$ref": "#/$defs/template", "examples": ["M22"] }, "taper-air-on": { "title": "Taper air on", "description": "Blows the taper clean, or none. It names no value.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/template", "examples": ["M25"] }, "taper-air-off": { "title": "Taper air off", "description": "Ends it, or none. It names no value.\n\nIf wrong: air blows on during the cut.", "$ref": "#/$defs/template", "examples": ["M26"] }, "cover-open": { "title": "Open the rack's cover", "description": "Opens the cover of the rack, or none. It names no value.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/template", "examples": ["M27"] }, "cover-close": { "title": "Close the rack's cover", "description": "Closes the cover of the rack, or none. It names no value.\n\nIf wrong: chips fill the pockets.", "$ref": "#/$defs/template", "examples": ["M28"] }, "hood-up": { "title": "Dust hood up", "description": "Lifts the dust hood, or none. It names no value.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/template", "examples": ["M23"] }, "hood-down": { "title": "Dust hood down", "description": "Lowers the dust hood, or none. It names no value.\n\nIf wrong: dust is not drawn off.", "$ref": "#/$defs/template", "examples": ["M24"] }, "measure": { "title": "Measure the tool", "description": "Has the controller measure the tool's length and make it its length offset, or none. It names no value.\n\nIf wrong: the length of the last measurement acts.", "$ref": "#/$defs/template", "examples": ["M29"] } }, "examples": [{ "wait-signal": "M94 P{{signal}} R{{level}} Q{{timeout}}", "release": "M21", "clamp": "M22" }] }, "machine": { "title": "Machine", "description": "Facts of this machine, in its own leaf. A key is needed when a job needs it.", "type": "object", "additionalProperties": false, "properties": { "travel": { "title": "Travel", "description": "Where each axis can go, machine coordinates. Rotary axes are allowed only where they stand here.", "type": "object", "additionalProperties": false, "properties": { "x": { "title": "Travel of X", "description": "Least and greatest place of X in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "y": { "title": "Travel of Y", "description": "Least and greatest place of Y in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "z": { "title": "Travel of Z", "description": "Least and greatest place of Z in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "a": { "title": "Travel of A", "description": "Least and greatest place of A in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "b": { "title": "Travel of B", "description": "Least and greatest place of B in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "c": { "title": "Travel of C", "description": "Least and greatest place of C in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] } }, "examples": [{ "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }] }, "spindle": { "title": "Spindle of the machine", "description": "What the spindle and its drive can do.", "type": "object", "additionalProperties": false, "properties": { "min-rpm": { "title": "Lowest speed", "description": "Lowest speed that the spindle may run at.\n\nUnit: rpm.\n\nIf wrong: the spindle overheats, or does not turn.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [6e3] }, "max-rpm": { "title": "Highest speed", "description": "Highest speed.\n\nUnit: rpm.\n\nIf wrong: the speed is cut without a word and the feed is too fast for it.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [24e3] }, "spin-up": { "title": "Time to come up to speed", "description": "Time from standstill to the highest speed.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "spin-down": { "title": "Time to stop", "description": "Time from the highest speed to standstill by the drive.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped while the spindle turns.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "coast-down": { "title": "Time to coast down", "description": "The same in free run, with the drive tripped.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "$ref": "#/$defs/time", "examples": ["25 s"] }, "orient": { "title": "Orientation before a swap", "description": "Whether the spindle must be oriented before a swap.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "min-rpm": 6e3, "max-rpm": 24e3, "spin-up": "6 s", "spin-down": "6 s", "coast-down": "25 s" }] }, "signals": { "title": "Signals", "description": "Inputs that the program can wait on.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "At speed", "description": "The drive reports that the spindle is at its speed: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [{ "input": 4, "settle": "0.3 s" }] }, "stopped": { "title": "Stopped", "description": "The drive or a sensor reports standstill: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool is swapped while the spindle turns.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [5] }, "released": { "title": "Released", "description": "The drawbar is open: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [8] }, "clamped": { "title": "Clamped", "description": "The drawbar is closed with a tool in it: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [7] }, "tool-present": { "title": "Tool present", "description": "A tool is in the spindle: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the program goes on without a tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [9] }, "air": { "title": "Air pressure", "description": "There is enough air to work the drawbar: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [6] }, "hold-down": { "title": "Hold-down", "description": "Vacuum or clamps hold the work: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the work comes loose in the cut.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [10] } }, "examples": [{ "at-speed": { "input": 4, "settle": "0.3 s" }, "stopped": 5 }] }, "waits": { "title": "Waits", "description": "What a wait does when its time is up.", "type": "object", "additionalProperties": false, "properties": { "on-timeout": { "title": "On timeout", "description": "alarm: the program stops; continues: it goes on as if the signal had come, so that such a wait confirms nothing.\n\nIf wrong: a fault of the spindle or the air goes unseen and the program runs on.", "type": "string", "enum": ["alarm", "continues"], "examples": ["alarm"] } }, "examples": [{ "on-timeout": "alarm" }] }, "swap": { "title": "Swap style", "description": "controller: the controller changes tools by itself; rack: the program drives to the pockets and works the drawbar; operator: the program stops and asks for the tool.\n\nIf wrong: the program waits for a change that never comes, or drives to a rack that is not there.", "type": "string", "enum": ["controller", "rack", "operator"], "examples": ["rack"] }, "change-effects": { "title": "Effects of the tool change", "description": "What the controller's own tool change does besides changing the tool. Needed where `swap` is controller.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unchanged", "spindle": "stopped", "coolant": "unchanged", "length-offset": "unchanged" }] }, "measure-effects": { "title": "Effects of measuring", "description": "What the controller's measurement of a tool does. Needed where `lengths` is measured.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unknown", "spindle": "stopped", "coolant": "unchanged", "length-offset": "active" }] }, "retract": { "title": "Retract to swap height", "description": "How Z goes up to the swap height.", "type": "object", "additionalProperties": false, "properties": { "by": { "title": "Retract by", "description": "machine-move: a rapid in machine coordinates; reference-return: the return to the reference position; clearance: the clearance of the job (operator swaps only).\n\nIf wrong: the tool is dragged across the work, or driven past the travel.", "type": "string", "enum": ["machine-move", "reference-return", "clearance"], "examples": ["machine-move"] }, "z": { "title": "Swap height", "description": "Z of the swap height in machine coordinates, with machine-move.\n\nUnit: mm, or with `in`.\n\nIf wrong: Z does not clear the work, or runs onto its limit switch.", "$ref": "#/$defs/length", "examples": [0] }, "acts-on": { "title": "What it moves", "description": "spindle-nose: machine coordinates are those of the spindle; tool-tip: an active length offset counts, too.\n\nIf wrong: Z stands lower by the tool's length than meant.", "type": "string", "enum": ["spindle-nose", "tool-tip"], "examples": ["spindle-nose"] }, "cancel-length-first": { "title": "Cancel the length offset first", "description": "Whether the length offset must be cancelled before it.\n\nIf wrong: the controller alarms, or the tool runs past the travel by its length.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "intermediate": { "title": "Intermediate point", "description": "incremental-zero: a reference return has an intermediate point, given as zero increments; none: it has none.\n\nIf wrong: the intermediate point is taken for a target: a diagonal through the work.", "type": "string", "enum": ["none", "incremental-zero"], "examples": ["none"] }, "change-position": { "title": "Change position", "description": "Where the operator changes tools, with retract by clearance; work coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the operator reaches between tool and work to change it.", "$ref": "#/$defs/place", "examples": [[0, 0, 120]] } }, "examples": [{ "by": "machine-move", "z": 0, "acts-on": "spindle-nose", "cancel-length-first": "no", "intermediate": "none" }] }, "length-offset": { "title": "Length offset at the machine", "description": "How the tool's length comes to act.", "type": "object", "additionalProperties": false, "properties": { "form": { "title": "Form", "description": "with-first-z: in the block of the first Z motion; own-block: in a block of its own before it; in-tool-word: with the tool word; none: there is no length offset, the operator sets Z.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["with-first-z", "own-block", "in-tool-word", "none"], "examples": ["with-first-z"] }, "select-moves": { "title": "Selecting moves Z", "description": "Whether selecting it moves the axis by itself.\n\nIf wrong: Z moves where nobody meant it to.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "cancel-moves": { "title": "Cancelling moves Z", "description": "Whether cancelling it moves the axis by itself. It is then cancelled at swap height only.\n\nIf wrong: Z moves down by the tool's length.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "form": "with-first-z", "select-moves": "no", "cancel-moves": "no" }] }, "lengths": { "title": "Tool lengths", "description": "Where they come from: table, the controller's tool table; measured, a measurement after each swap; operator, set by hand.\n\nIf wrong: the tool is driven into the work by the difference.", "type": "string", "enum": ["table", "measured", "operator"], "examples": ["table"] }, "drawbar": { "title": "Drawbar", "description": "How the drawbar is worked at a rack, or none.", "anyOf": [{ "title": "None", "description": "There is no drawbar that the program works.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "travels": { "title": "Travel of an empty spindle", "description": "Whether an empty spindle travels along the rack clamped or released.\n\nIf wrong: the released drawbar strikes a holder, or the clamped one is pressed onto it.", "type": "string", "enum": ["clamped", "released"], "examples": ["clamped"] }, "taper-air": { "title": "Taper air", "description": "Whether air cleans the taper while a tool is picked.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/yesNo", "examples": ["no"] } } }], "examples": ["none", { "travels": "clamped", "taper-air": "no" }] }, "rack": { "title": "Rack", "description": "Where tools wait and how they are fetched, or none.", "anyOf": [{ "title": "None", "description": "There is no rack that the program drives to.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Style of the rack", "description": "drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.\n\nIf wrong: the spindle is driven into the rack.", "type": "string", "enum": ["drop-in", "slide-in"], "examples": ["drop-in"] }, "clear-z": { "title": "Clear height", "description": "Machine Z at which an empty spindle clears the tools in the rack, and a full one the empty pockets.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is dragged through the rack.", "$ref": "#/$defs/length", "examples": [-5] }, "pocket-z": { "title": "Pocket height", "description": "Machine Z at which the holder sits in its pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is crushed into the rack, or drops.", "$ref": "#/$defs/length", "examples": [-78.4] }, "descend-from": { "title": "Start of the slow descent", "description": "How far above the pocket height the descent at feed begins.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is driven into its pocket at rapid.", "$ref": "#/$defs/length", "examples": [20] }, "descend-feed": { "title": "Feed of the slow descent", "description": "Feed of the last part of the way down.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder is driven into its pocket too fast.", "$ref": "#/$defs/feed", "examples": [600] }, "pockets": { "title": "Pockets", "description": "Places of the pockets, machine coordinates: the first one, the pitch to the next and their number, or a list of places.\n\nIf wrong: the spindle is driven beside the pocket.", "anyOf": [{ "type": "object", "additionalProperties": false, "properties": { "first": { "title": "First pocket", "description": "X and Y of pocket 1.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket.", "$ref": "#/$defs/point", "examples": [[40, 20]] }, "pitch": { "title": "Pitch", "description": "X and Y from one pocket to the next.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket, farther with each one.", "$ref": "#/$defs/point", "examples": [[80, 0]] }, "count": { "title": "Number of pockets", "description": "How many there are.\n\nUnit: pockets.\n\nIf wrong: the spindle is driven past the end of the rack.", "type": "integer", "minimum": 1, "maximum": 200, "examples": [6] } } }, { "type": "array", "minItems": 1, "maxItems": 200, "items": { "$ref": "#/$defs/point" } }], "examples": [{ "first": [40, 20], "pitch": [80, 0], "count": 6 }, [[40, 20], [120, 20]]] }, "zone": { "title": "Rack zone", "description": "Box that only swaps enter.", "type": "object", "additionalProperties": false, "properties": { "min": { "title": "Least corner", "description": "Least X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[0, 0, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[500, 60, -5]] } }, "examples": [{ "min": [0, 0, -95], "max": [500, 60, -5] }] }, "slide": { "title": "Slide", "description": "The way into a fork, with slide-in.", "type": "object", "additionalProperties": false, "properties": { "direction": { "title": "Direction of the slide", "description": "Direction from the approach into the pocket.\n\nIf wrong: the holder is torn out of the fork.", "type": "string", "enum": ["+x", "-x", "+y", "-y"], "examples": ["+y"] }, "distance": { "title": "Length of the slide", "description": "Distance from the approach to the pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder strikes the fork on its way up or down.", "$ref": "#/$defs/length", "examples": [40] }, "feed": { "title": "Feed of the slide", "description": "Feed of the slide.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder strikes the fork too fast.", "$ref": "#/$defs/feed", "examples": [1e3] } }, "examples": [{ "direction": "+y", "distance": 40, "feed": 1e3 }] }, "widest": { "title": "Widest tool", "description": "Widest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a wide tool strikes its neighbour.", "$ref": "#/$defs/lengthOrNone", "examples": [60] }, "longest": { "title": "Longest tool", "description": "Longest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a long tool strikes the table under the rack.", "$ref": "#/$defs/lengthOrNone", "examples": [90] }, "cover": { "title": "Cover", "description": "Whether the program opens and closes a cover.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "at-end": { "title": "At the end", "description": "What becomes of the last tool.", "type": "object", "additionalProperties": false, "properties": { "tool": { "title": "Last tool", "description": "return: it goes back to its pocket; keep: it stays in the spindle.\n\nIf wrong: the next program finds a tool where it expects none.", "type": "string", "enum": ["return", "keep"], "examples": ["return"] } }, "examples": [{ "tool": "return" }] } } }], "examples": ["none", { "style": "drop-in", "clear-z": -5, "pocket-z": -78.4, "descend-from": 20, "descend-feed": 600, "pockets": { "first": [40, 20], "pitch": [80, 0], "count": 6 }, "at-end": { "tool": "return" } }] }, "park": { "title": "Parking place", "description": "X and Y where the program leaves the axes at its end, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is in the way of unloading.", "$ref": "#/$defs/point", "examples": [[600, 800]] }, "outputs": { "title": "Outputs", "description": "Outputs that the program switches, by a name of yours.", "type": "object", "additionalProperties": false, "patternProperties": { "^[a-z][a-z0-9-]{0,30}$": { "title": "One output", "description": "An output and when it is on.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Number of the output", "description": "Number as the idiom says it.\n\nUnit: number of the output.\n\nIf wrong: another output is switched.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "during": { "title": "When it is on", "description": "cutting: from the spindle's start to its stop; program: from the first swap to the end.\n\nIf wrong: the extraction is off while dust is made, or on during the swap.", "type": "string", "enum": ["cutting", "program"], "examples": ["cutting"] } }, "examples": [{ "number": 1, "during": "cutting" }] } }, "examples": [{ "extraction": { "number": 1, "during": "cutting" } }] }, "hood": { "title": "Dust hood", "description": "Whether the program lifts and lowers a dust hood.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "keep-out": { "title": "Keep-out boxes", "description": "Boxes in machine coordinates that no motion of the work may enter.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into what stands there.", "type": "array", "maxItems": 50, "items": { "title": "One box", "description": "A box and what stands there.", "type": "object", "additionalProperties": false, "required": ["name", "min", "max"], "properties": { "name": { "title": "What stands there", "description": "Findings name it.\n\nIf wrong: nobody knows what the finding means.", "type": "string", "minLength": 1, "maxLength": 60, "examples": ["vise"] }, "min": { "title": "Least corner", "description": "Least X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[100, 100, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[250, 200, -40]] } }, "examples": [{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }] }, "examples": [[{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }]] }, "tapping": { "title": "Tapping", "description": "How the machine taps.", "type": "object", "additionalProperties": false, "properties": { "kind": { "title": "Kind of tapping", "description": "none: not at all; floating: with a floating holder; synchronised: spindle and feed are locked.\n\nIf wrong: the tap breaks or strips the thread.", "type": "string", "enum": ["none", "floating", "synchronised"], "examples": ["floating"] }, "reversal": { "title": "Time to reverse", "description": "Time that the spindle needs to reverse, with a floating holder.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the holder runs out of float and the tap breaks.", "$ref": "#/$defs/time", "examples": ["1 s"] }, "longhand": { "title": "Tapping longhand", "description": "Whether tapping may be written without its cycle.\n\nIf wrong: the tap breaks: feed and spindle do not reverse together.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "kind": "floating", "reversal": "1 s", "longhand": "no" }] }, "feed": { "title": "Feed limits", "description": "Lowest and highest feed; without them feeds are not checked against the machine.", "type": "object", "additionalProperties": false, "properties": { "least": { "title": "Lowest feed", "description": "Lowest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is raised without a word.", "$ref": "#/$defs/feed", "examples": [1] }, "most": { "title": "Highest feed", "description": "Highest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is cut without a word, and times on the sheet are wrong.", "$ref": "#/$defs/feed", "examples": [12e3] } }, "examples": [{ "least": 1, "most": 12e3 }] }, "work-zero": { "title": "Origins of the work offsets", "description": "Where the origin of each work offset (1 to 9) lies in machine coordinates, where it is always the same; a set-up file overrides it. With it, travel is checked in full.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "type": "object", "additionalProperties": false, "patternProperties": { "^[1-9]$": { "title": "Origin of one work offset", "description": "X, Y and Z of its origin in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "$ref": "#/$defs/place", "examples": [[300, 200, -80]] } }, "examples": [{ "1": [300, 200, -80] }] } }, "examples": [{ "travel": { "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }, "swap": "operator" }] }, "confirm": { "title": "Confirmations", "description": "How the program makes sure of a state before it relies on it. One that is not stated cannot be relied on: a job that needs it is refused.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "Spindle at speed", "description": "How it is confirmed that the spindle is at its speed: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "at-speed", "timeout": "10 s" }, { "dwell": "max(spin_up, spin_down) * max(rpm - from_rpm, from_rpm - rpm) / max_rpm + 0.5 * second" }] }, "stopped": { "title": "Spindle stopped", "description": "How it is confirmed that the spindle stands: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "stopped", "timeout": "30 s" }, { "dwell": "coast_down * from_rpm / max_rpm + 0.5 * second" }] }, "released": { "title": "Tool released", "description": "How it is confirmed that the drawbar is open: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "released", "timeout": "2 s" }, { "dwell": "0.8 s" }] }, "clamped": { "title": "Tool clamped", "description": "How it is confirmed that the drawbar is closed with a tool in it: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "clamped", "timeout": "2 s" }] }, "air": { "title": "Air pressure", "description": "How it is confirmed that there is air to work the drawbar: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "air", "timeout": "5 s" }] } }, "examples": [{ "at-speed": { "wait": "at-speed", "timeout": "10 s" }, "stopped": { "dwell": "60 s" } }] } }, "$defs": { "yesNo": { "description": "yes or no", "type": "string", "enum": ["yes", "no"] }, "code": { "description": "a code such as G54 or M6", "type": "string", "pattern": "^[GM]\\d{1,3}(\\.\\d)?$" }, "codeOrNone": { "description": "a code such as G54 or M6, or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, "codeWithWordOrNone": { "description": "a code such as G53, if need be with a word that belongs to it (G54.1 P2), or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, "letter": { "description": "one capital letter", "type": "string", "pattern": "^[A-Z]$" }, "axisLetter": { "description": "one of X Y Z A B C U V W", "type": "string", "enum": ["X", "Y", "Z", "A", "B", "C", "U", "V", "W"] }, "letterOrNone": { "description": "one capital letter, or none", "type": "string", "pattern": "^(none|[A-Z])$" }, "length": { "description": "a length: a number in mm, or a text such as 2 in", "anyOf": [{ "type": "number", "minimum": -1e6, "maximum": 1e6 }, { "type": "string", "pattern": "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "lengthOrNone": { "description": "a length (a number in mm, or a text such as 2 in), or none", "anyOf": [{ "type": "number", "minimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "feed": { "description": "a feed: a number in mm/min, or a text such as 20 in/min", "anyOf": [{ "type": "number", "exclusiveMinimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }] }, "time": { "description": "a time such as 6 s, 500 ms or 2 min", "type": "string", "pattern": "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, "point": { "description": "a list of two lengths, X and Y", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" } }, "place": { "description": "a list of three lengths, X, Y and Z", "type": "array", "minItems": 3, "maxItems": 3, "items": { "$ref": "#/$defs/length" } }, "template": { "description": "none, or words such as M94 P{{signal}}", "type": "string", "minLength": 1, "maxLength": 120 }, "signal": { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } }, "confirmation": { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } }, "own-point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "own-trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "own-leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "own-plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "own-suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "own-digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] } } };
   var schema32 = { "description": "yes or no", "type": "string", "enum": ["yes", "no"] };
   var schema36 = { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] };
   var schema37 = { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] };
@@ -6391,7 +6391,7 @@ var compiled = (() => {
         let data202 = data.dwell;
         if (data202 && typeof data202 == "object" && !Array.isArray(data202)) {
           for (const key30 in data202) {
-            if (!(key30 === "code" || key30 === "word" || key30 === "unit")) {
+            if (!(key30 === "code" || key30 === "word" || key30 === "unit" || key30 === "blocks")) {
               const err514 = { instancePath: instancePath + "/dwell", schemaPath: "#/properties/dwell/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key30 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err514];
@@ -6466,32 +6466,29 @@ var compiled = (() => {
               errors++;
             }
           }
+          if (data202.blocks !== void 0) {
+            let data206 = data202.blocks;
+            if (typeof data206 !== "string") {
+              const err521 = { instancePath: instancePath + "/dwell/blocks", schemaPath: "#/properties/dwell/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err521];
+              } else {
+                vErrors.push(err521);
+              }
+              errors++;
+            }
+            if (!(data206 === "apart" || data206 === "with-start")) {
+              const err522 = { instancePath: instancePath + "/dwell/blocks", schemaPath: "#/properties/dwell/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.dwell.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err522];
+              } else {
+                vErrors.push(err522);
+              }
+              errors++;
+            }
+          }
         } else {
-          const err521 = { instancePath: instancePath + "/dwell", schemaPath: "#/properties/dwell/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err521];
-          } else {
-            vErrors.push(err521);
-          }
-          errors++;
-        }
-      }
-      if (data.compensation !== void 0) {
-        let data206 = data.compensation;
-        const _errs607 = errors;
-        let valid156 = false;
-        const _errs608 = errors;
-        if (typeof data206 !== "string") {
-          const err522 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-          if (vErrors === null) {
-            vErrors = [err522];
-          } else {
-            vErrors.push(err522);
-          }
-          errors++;
-        }
-        if ("none" !== data206) {
-          const err523 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          const err523 = { instancePath: instancePath + "/dwell", schemaPath: "#/properties/dwell/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
             vErrors = [err523];
           } else {
@@ -6499,35 +6496,37 @@ var compiled = (() => {
           }
           errors++;
         }
-        var _valid15 = _errs608 === errors;
-        valid156 = valid156 || _valid15;
+      }
+      if (data.compensation !== void 0) {
+        let data207 = data.compensation;
+        const _errs609 = errors;
+        let valid156 = false;
         const _errs610 = errors;
-        if (data206 && typeof data206 == "object" && !Array.isArray(data206)) {
-          for (const key31 in data206) {
-            if (!(key31 === "off" || key31 === "left" || key31 === "right" || key31 === "word" || key31 === "corner-feed")) {
-              const err524 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key31 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err524];
-              } else {
-                vErrors.push(err524);
-              }
-              errors++;
-            }
+        if (typeof data207 !== "string") {
+          const err524 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (vErrors === null) {
+            vErrors = [err524];
+          } else {
+            vErrors.push(err524);
           }
-          if (data206.off !== void 0) {
-            let data207 = data206.off;
-            if (typeof data207 === "string") {
-              if (!pattern7.test(data207)) {
-                const err525 = { instancePath: instancePath + "/compensation/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err525];
-                } else {
-                  vErrors.push(err525);
-                }
-                errors++;
-              }
-            } else {
-              const err526 = { instancePath: instancePath + "/compensation/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          errors++;
+        }
+        if ("none" !== data207) {
+          const err525 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          if (vErrors === null) {
+            vErrors = [err525];
+          } else {
+            vErrors.push(err525);
+          }
+          errors++;
+        }
+        var _valid15 = _errs610 === errors;
+        valid156 = valid156 || _valid15;
+        const _errs612 = errors;
+        if (data207 && typeof data207 == "object" && !Array.isArray(data207)) {
+          for (const key31 in data207) {
+            if (!(key31 === "off" || key31 === "left" || key31 === "right" || key31 === "word" || key31 === "corner-feed")) {
+              const err526 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key31 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err526];
               } else {
@@ -6536,11 +6535,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data206.left !== void 0) {
-            let data208 = data206.left;
+          if (data207.off !== void 0) {
+            let data208 = data207.off;
             if (typeof data208 === "string") {
               if (!pattern7.test(data208)) {
-                const err527 = { instancePath: instancePath + "/compensation/left", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err527 = { instancePath: instancePath + "/compensation/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err527];
                 } else {
@@ -6549,7 +6548,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err528 = { instancePath: instancePath + "/compensation/left", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err528 = { instancePath: instancePath + "/compensation/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err528];
               } else {
@@ -6558,11 +6557,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data206.right !== void 0) {
-            let data209 = data206.right;
+          if (data207.left !== void 0) {
+            let data209 = data207.left;
             if (typeof data209 === "string") {
               if (!pattern7.test(data209)) {
-                const err529 = { instancePath: instancePath + "/compensation/right", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err529 = { instancePath: instancePath + "/compensation/left", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err529];
                 } else {
@@ -6571,7 +6570,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err530 = { instancePath: instancePath + "/compensation/right", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err530 = { instancePath: instancePath + "/compensation/left", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err530];
               } else {
@@ -6580,11 +6579,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data206.word !== void 0) {
-            let data210 = data206.word;
+          if (data207.right !== void 0) {
+            let data210 = data207.right;
             if (typeof data210 === "string") {
-              if (!pattern22.test(data210)) {
-                const err531 = { instancePath: instancePath + "/compensation/word", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
+              if (!pattern7.test(data210)) {
+                const err531 = { instancePath: instancePath + "/compensation/right", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err531];
                 } else {
@@ -6593,7 +6592,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err532 = { instancePath: instancePath + "/compensation/word", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err532 = { instancePath: instancePath + "/compensation/right", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err532];
               } else {
@@ -6602,22 +6601,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data206["corner-feed"] !== void 0) {
-            let data211 = data206["corner-feed"];
-            const _errs626 = errors;
-            let valid162 = false;
-            const _errs627 = errors;
-            if (typeof data211 !== "string") {
-              const err533 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err533];
-              } else {
-                vErrors.push(err533);
+          if (data207.word !== void 0) {
+            let data211 = data207.word;
+            if (typeof data211 === "string") {
+              if (!pattern22.test(data211)) {
+                const err533 = { instancePath: instancePath + "/compensation/word", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
+                if (vErrors === null) {
+                  vErrors = [err533];
+                } else {
+                  vErrors.push(err533);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if ("none" !== data211) {
-              const err534 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+            } else {
+              const err534 = { instancePath: instancePath + "/compensation/word", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err534];
               } else {
@@ -6625,35 +6622,37 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid16 = _errs627 === errors;
-            valid162 = valid162 || _valid16;
+          }
+          if (data207["corner-feed"] !== void 0) {
+            let data212 = data207["corner-feed"];
+            const _errs628 = errors;
+            let valid162 = false;
             const _errs629 = errors;
-            if (data211 && typeof data211 == "object" && !Array.isArray(data211)) {
-              for (const key32 in data211) {
-                if (!(key32 === "on" || key32 === "off")) {
-                  const err535 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err535];
-                  } else {
-                    vErrors.push(err535);
-                  }
-                  errors++;
-                }
+            if (typeof data212 !== "string") {
+              const err535 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err535];
+              } else {
+                vErrors.push(err535);
               }
-              if (data211.on !== void 0) {
-                let data212 = data211.on;
-                if (typeof data212 === "string") {
-                  if (!pattern26.test(data212)) {
-                    const err536 = { instancePath: instancePath + "/compensation/corner-feed/on", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err536];
-                    } else {
-                      vErrors.push(err536);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err537 = { instancePath: instancePath + "/compensation/corner-feed/on", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+            if ("none" !== data212) {
+              const err536 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err536];
+              } else {
+                vErrors.push(err536);
+              }
+              errors++;
+            }
+            var _valid16 = _errs629 === errors;
+            valid162 = valid162 || _valid16;
+            const _errs631 = errors;
+            if (data212 && typeof data212 == "object" && !Array.isArray(data212)) {
+              for (const key32 in data212) {
+                if (!(key32 === "on" || key32 === "off")) {
+                  const err537 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err537];
                   } else {
@@ -6662,11 +6661,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data211.off !== void 0) {
-                let data213 = data211.off;
+              if (data212.on !== void 0) {
+                let data213 = data212.on;
                 if (typeof data213 === "string") {
                   if (!pattern26.test(data213)) {
-                    const err538 = { instancePath: instancePath + "/compensation/corner-feed/off", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+                    const err538 = { instancePath: instancePath + "/compensation/corner-feed/on", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
                     if (vErrors === null) {
                       vErrors = [err538];
                     } else {
@@ -6675,7 +6674,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err539 = { instancePath: instancePath + "/compensation/corner-feed/off", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err539 = { instancePath: instancePath + "/compensation/corner-feed/on", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err539];
                   } else {
@@ -6684,30 +6683,52 @@ var compiled = (() => {
                   errors++;
                 }
               }
+              if (data212.off !== void 0) {
+                let data214 = data212.off;
+                if (typeof data214 === "string") {
+                  if (!pattern26.test(data214)) {
+                    const err540 = { instancePath: instancePath + "/compensation/corner-feed/off", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err540];
+                    } else {
+                      vErrors.push(err540);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err541 = { instancePath: instancePath + "/compensation/corner-feed/off", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err541];
+                  } else {
+                    vErrors.push(err541);
+                  }
+                  errors++;
+                }
+              }
             } else {
-              const err540 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err542 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err540];
+                vErrors = [err542];
               } else {
-                vErrors.push(err540);
+                vErrors.push(err542);
               }
               errors++;
             }
-            var _valid16 = _errs629 === errors;
+            var _valid16 = _errs631 === errors;
             valid162 = valid162 || _valid16;
             if (!valid162) {
-              const err541 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              const err543 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
-                vErrors = [err541];
+                vErrors = [err543];
               } else {
-                vErrors.push(err541);
+                vErrors.push(err543);
               }
               errors++;
             } else {
-              errors = _errs626;
+              errors = _errs628;
               if (vErrors !== null) {
-                if (_errs626) {
-                  vErrors.length = _errs626;
+                if (_errs628) {
+                  vErrors.length = _errs628;
                 } else {
                   vErrors = null;
                 }
@@ -6715,42 +6736,7 @@ var compiled = (() => {
             }
           }
         } else {
-          const err542 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err542];
-          } else {
-            vErrors.push(err542);
-          }
-          errors++;
-        }
-        var _valid15 = _errs610 === errors;
-        valid156 = valid156 || _valid15;
-        if (!valid156) {
-          const err543 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-          if (vErrors === null) {
-            vErrors = [err543];
-          } else {
-            vErrors.push(err543);
-          }
-          errors++;
-        } else {
-          errors = _errs607;
-          if (vErrors !== null) {
-            if (_errs607) {
-              vErrors.length = _errs607;
-            } else {
-              vErrors = null;
-            }
-          }
-        }
-      }
-      if (data["length-offset"] !== void 0) {
-        let data214 = data["length-offset"];
-        const _errs639 = errors;
-        let valid166 = false;
-        const _errs640 = errors;
-        if (typeof data214 !== "string") {
-          const err544 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          const err544 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
             vErrors = [err544];
           } else {
@@ -6758,44 +6744,57 @@ var compiled = (() => {
           }
           errors++;
         }
-        if ("none" !== data214) {
-          const err545 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+        var _valid15 = _errs612 === errors;
+        valid156 = valid156 || _valid15;
+        if (!valid156) {
+          const err545 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
           if (vErrors === null) {
             vErrors = [err545];
           } else {
             vErrors.push(err545);
           }
           errors++;
-        }
-        var _valid17 = _errs640 === errors;
-        valid166 = valid166 || _valid17;
-        const _errs642 = errors;
-        if (data214 && typeof data214 == "object" && !Array.isArray(data214)) {
-          for (const key33 in data214) {
-            if (!(key33 === "on" || key33 === "off" || key33 === "word")) {
-              const err546 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err546];
-              } else {
-                vErrors.push(err546);
-              }
-              errors++;
+        } else {
+          errors = _errs609;
+          if (vErrors !== null) {
+            if (_errs609) {
+              vErrors.length = _errs609;
+            } else {
+              vErrors = null;
             }
           }
-          if (data214.on !== void 0) {
-            let data215 = data214.on;
-            if (typeof data215 === "string") {
-              if (!pattern7.test(data215)) {
-                const err547 = { instancePath: instancePath + "/length-offset/on", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err547];
-                } else {
-                  vErrors.push(err547);
-                }
-                errors++;
-              }
-            } else {
-              const err548 = { instancePath: instancePath + "/length-offset/on", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        }
+      }
+      if (data["length-offset"] !== void 0) {
+        let data215 = data["length-offset"];
+        const _errs641 = errors;
+        let valid166 = false;
+        const _errs642 = errors;
+        if (typeof data215 !== "string") {
+          const err546 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (vErrors === null) {
+            vErrors = [err546];
+          } else {
+            vErrors.push(err546);
+          }
+          errors++;
+        }
+        if ("none" !== data215) {
+          const err547 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          if (vErrors === null) {
+            vErrors = [err547];
+          } else {
+            vErrors.push(err547);
+          }
+          errors++;
+        }
+        var _valid17 = _errs642 === errors;
+        valid166 = valid166 || _valid17;
+        const _errs644 = errors;
+        if (data215 && typeof data215 == "object" && !Array.isArray(data215)) {
+          for (const key33 in data215) {
+            if (!(key33 === "on" || key33 === "off" || key33 === "word")) {
+              const err548 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err548];
               } else {
@@ -6804,11 +6803,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data214.off !== void 0) {
-            let data216 = data214.off;
+          if (data215.on !== void 0) {
+            let data216 = data215.on;
             if (typeof data216 === "string") {
               if (!pattern7.test(data216)) {
-                const err549 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err549 = { instancePath: instancePath + "/length-offset/on", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err549];
                 } else {
@@ -6817,7 +6816,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err550 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err550 = { instancePath: instancePath + "/length-offset/on", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err550];
               } else {
@@ -6826,11 +6825,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data214.word !== void 0) {
-            let data217 = data214.word;
+          if (data215.off !== void 0) {
+            let data217 = data215.off;
             if (typeof data217 === "string") {
-              if (!pattern6.test(data217)) {
-                const err551 = { instancePath: instancePath + "/length-offset/word", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+              if (!pattern7.test(data217)) {
+                const err551 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err551];
                 } else {
@@ -6839,7 +6838,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err552 = { instancePath: instancePath + "/length-offset/word", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err552 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err552];
               } else {
@@ -6848,43 +6847,30 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err553 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err553];
-          } else {
-            vErrors.push(err553);
-          }
-          errors++;
-        }
-        var _valid17 = _errs642 === errors;
-        valid166 = valid166 || _valid17;
-        if (!valid166) {
-          const err554 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-          if (vErrors === null) {
-            vErrors = [err554];
-          } else {
-            vErrors.push(err554);
-          }
-          errors++;
-        } else {
-          errors = _errs639;
-          if (vErrors !== null) {
-            if (_errs639) {
-              vErrors.length = _errs639;
+          if (data215.word !== void 0) {
+            let data218 = data215.word;
+            if (typeof data218 === "string") {
+              if (!pattern6.test(data218)) {
+                const err553 = { instancePath: instancePath + "/length-offset/word", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                if (vErrors === null) {
+                  vErrors = [err553];
+                } else {
+                  vErrors.push(err553);
+                }
+                errors++;
+              }
             } else {
-              vErrors = null;
+              const err554 = { instancePath: instancePath + "/length-offset/word", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err554];
+              } else {
+                vErrors.push(err554);
+              }
+              errors++;
             }
           }
-        }
-      }
-      if (data["work-offset"] !== void 0) {
-        let data218 = data["work-offset"];
-        const _errs655 = errors;
-        let valid171 = false;
-        const _errs656 = errors;
-        if (typeof data218 !== "string") {
-          const err555 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err555 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
             vErrors = [err555];
           } else {
@@ -6892,84 +6878,119 @@ var compiled = (() => {
           }
           errors++;
         }
-        if ("none" !== data218) {
-          const err556 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+        var _valid17 = _errs644 === errors;
+        valid166 = valid166 || _valid17;
+        if (!valid166) {
+          const err556 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
           if (vErrors === null) {
             vErrors = [err556];
           } else {
             vErrors.push(err556);
           }
           errors++;
-        }
-        var _valid18 = _errs656 === errors;
-        valid171 = valid171 || _valid18;
-        const _errs658 = errors;
-        if (Array.isArray(data218)) {
-          if (data218.length > 9) {
-            const err557 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 9 }, message: "must NOT have more than 9 items" };
-            if (vErrors === null) {
-              vErrors = [err557];
-            } else {
-              vErrors.push(err557);
-            }
-            errors++;
-          }
-          if (data218.length < 1) {
-            const err558 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
-            if (vErrors === null) {
-              vErrors = [err558];
-            } else {
-              vErrors.push(err558);
-            }
-            errors++;
-          }
-          const len3 = data218.length;
-          for (let i5 = 0; i5 < len3; i5++) {
-            let data219 = data218[i5];
-            if (typeof data219 === "string") {
-              if (!pattern26.test(data219)) {
-                const err559 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err559];
-                } else {
-                  vErrors.push(err559);
-                }
-                errors++;
-              }
-            } else {
-              const err560 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err560];
-              } else {
-                vErrors.push(err560);
-              }
-              errors++;
-            }
-          }
         } else {
-          const err561 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+          errors = _errs641;
+          if (vErrors !== null) {
+            if (_errs641) {
+              vErrors.length = _errs641;
+            } else {
+              vErrors = null;
+            }
+          }
+        }
+      }
+      if (data["work-offset"] !== void 0) {
+        let data219 = data["work-offset"];
+        const _errs657 = errors;
+        let valid171 = false;
+        const _errs658 = errors;
+        if (typeof data219 !== "string") {
+          const err557 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
           if (vErrors === null) {
-            vErrors = [err561];
+            vErrors = [err557];
           } else {
-            vErrors.push(err561);
+            vErrors.push(err557);
+          }
+          errors++;
+        }
+        if ("none" !== data219) {
+          const err558 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          if (vErrors === null) {
+            vErrors = [err558];
+          } else {
+            vErrors.push(err558);
           }
           errors++;
         }
         var _valid18 = _errs658 === errors;
         valid171 = valid171 || _valid18;
-        if (!valid171) {
-          const err562 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+        const _errs660 = errors;
+        if (Array.isArray(data219)) {
+          if (data219.length > 9) {
+            const err559 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 9 }, message: "must NOT have more than 9 items" };
+            if (vErrors === null) {
+              vErrors = [err559];
+            } else {
+              vErrors.push(err559);
+            }
+            errors++;
+          }
+          if (data219.length < 1) {
+            const err560 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+            if (vErrors === null) {
+              vErrors = [err560];
+            } else {
+              vErrors.push(err560);
+            }
+            errors++;
+          }
+          const len3 = data219.length;
+          for (let i5 = 0; i5 < len3; i5++) {
+            let data220 = data219[i5];
+            if (typeof data220 === "string") {
+              if (!pattern26.test(data220)) {
+                const err561 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err561];
+                } else {
+                  vErrors.push(err561);
+                }
+                errors++;
+              }
+            } else {
+              const err562 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err562];
+              } else {
+                vErrors.push(err562);
+              }
+              errors++;
+            }
+          }
+        } else {
+          const err563 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
           if (vErrors === null) {
-            vErrors = [err562];
+            vErrors = [err563];
           } else {
-            vErrors.push(err562);
+            vErrors.push(err563);
+          }
+          errors++;
+        }
+        var _valid18 = _errs660 === errors;
+        valid171 = valid171 || _valid18;
+        if (!valid171) {
+          const err564 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+          if (vErrors === null) {
+            vErrors = [err564];
+          } else {
+            vErrors.push(err564);
           }
           errors++;
         } else {
-          errors = _errs655;
+          errors = _errs657;
           if (vErrors !== null) {
-            if (_errs655) {
-              vErrors.length = _errs655;
+            if (_errs657) {
+              vErrors.length = _errs657;
             } else {
               vErrors = null;
             }
@@ -6977,32 +6998,10 @@ var compiled = (() => {
         }
       }
       if (data["machine-move"] !== void 0) {
-        let data220 = data["machine-move"];
-        if (typeof data220 === "string") {
-          if (!pattern26.test(data220)) {
-            const err563 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
-            if (vErrors === null) {
-              vErrors = [err563];
-            } else {
-              vErrors.push(err563);
-            }
-            errors++;
-          }
-        } else {
-          const err564 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-          if (vErrors === null) {
-            vErrors = [err564];
-          } else {
-            vErrors.push(err564);
-          }
-          errors++;
-        }
-      }
-      if (data["reference-return"] !== void 0) {
-        let data221 = data["reference-return"];
+        let data221 = data["machine-move"];
         if (typeof data221 === "string") {
           if (!pattern26.test(data221)) {
-            const err565 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+            const err565 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
             if (vErrors === null) {
               vErrors = [err565];
             } else {
@@ -7011,7 +7010,7 @@ var compiled = (() => {
             errors++;
           }
         } else {
-          const err566 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          const err566 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
           if (vErrors === null) {
             vErrors = [err566];
           } else {
@@ -7020,34 +7019,34 @@ var compiled = (() => {
           errors++;
         }
       }
-      if (data.cancel !== void 0) {
-        let data222 = data.cancel;
-        if (data222 && typeof data222 == "object" && !Array.isArray(data222)) {
-          for (const key34 in data222) {
-            if (!(key34 === "cycles" || key34 === "local-shift" || key34 === "rotation" || key34 === "scale" || key34 === "overrides")) {
-              const err567 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err567];
-              } else {
-                vErrors.push(err567);
-              }
-              errors++;
-            }
-          }
-          if (data222.cycles !== void 0) {
-            let data223 = data222.cycles;
-            if (typeof data223 === "string") {
-              if (!pattern7.test(data223)) {
-                const err568 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err568];
-                } else {
-                  vErrors.push(err568);
-                }
-                errors++;
-              }
+      if (data["reference-return"] !== void 0) {
+        let data222 = data["reference-return"];
+        if (typeof data222 === "string") {
+          if (!pattern26.test(data222)) {
+            const err567 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+            if (vErrors === null) {
+              vErrors = [err567];
             } else {
-              const err569 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              vErrors.push(err567);
+            }
+            errors++;
+          }
+        } else {
+          const err568 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (vErrors === null) {
+            vErrors = [err568];
+          } else {
+            vErrors.push(err568);
+          }
+          errors++;
+        }
+      }
+      if (data.cancel !== void 0) {
+        let data223 = data.cancel;
+        if (data223 && typeof data223 == "object" && !Array.isArray(data223)) {
+          for (const key34 in data223) {
+            if (!(key34 === "cycles" || key34 === "local-shift" || key34 === "rotation" || key34 === "scale" || key34 === "overrides")) {
+              const err569 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err569];
               } else {
@@ -7056,11 +7055,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data222["local-shift"] !== void 0) {
-            let data224 = data222["local-shift"];
+          if (data223.cycles !== void 0) {
+            let data224 = data223.cycles;
             if (typeof data224 === "string") {
               if (!pattern7.test(data224)) {
-                const err570 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err570 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err570];
                 } else {
@@ -7069,7 +7068,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err571 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err571 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err571];
               } else {
@@ -7078,11 +7077,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data222.rotation !== void 0) {
-            let data225 = data222.rotation;
+          if (data223["local-shift"] !== void 0) {
+            let data225 = data223["local-shift"];
             if (typeof data225 === "string") {
               if (!pattern7.test(data225)) {
-                const err572 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err572 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err572];
                 } else {
@@ -7091,7 +7090,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err573 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err573 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err573];
               } else {
@@ -7100,11 +7099,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data222.scale !== void 0) {
-            let data226 = data222.scale;
+          if (data223.rotation !== void 0) {
+            let data226 = data223.rotation;
             if (typeof data226 === "string") {
               if (!pattern7.test(data226)) {
-                const err574 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err574 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err574];
                 } else {
@@ -7113,7 +7112,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err575 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err575 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err575];
               } else {
@@ -7122,11 +7121,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data222.overrides !== void 0) {
-            let data227 = data222.overrides;
+          if (data223.scale !== void 0) {
+            let data227 = data223.scale;
             if (typeof data227 === "string") {
               if (!pattern7.test(data227)) {
-                const err576 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err576 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err576];
                 } else {
@@ -7135,7 +7134,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err577 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err577 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err577];
               } else {
@@ -7144,32 +7143,30 @@ var compiled = (() => {
               errors++;
             }
           }
+          if (data223.overrides !== void 0) {
+            let data228 = data223.overrides;
+            if (typeof data228 === "string") {
+              if (!pattern7.test(data228)) {
+                const err578 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err578];
+                } else {
+                  vErrors.push(err578);
+                }
+                errors++;
+              }
+            } else {
+              const err579 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err579];
+              } else {
+                vErrors.push(err579);
+              }
+              errors++;
+            }
+          }
         } else {
-          const err578 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err578];
-          } else {
-            vErrors.push(err578);
-          }
-          errors++;
-        }
-      }
-      if (data.cycles !== void 0) {
-        let data228 = data.cycles;
-        const _errs688 = errors;
-        let valid183 = false;
-        const _errs689 = errors;
-        if (typeof data228 !== "string") {
-          const err579 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-          if (vErrors === null) {
-            vErrors = [err579];
-          } else {
-            vErrors.push(err579);
-          }
-          errors++;
-        }
-        if ("none" !== data228) {
-          const err580 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          const err580 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
             vErrors = [err580];
           } else {
@@ -7177,35 +7174,37 @@ var compiled = (() => {
           }
           errors++;
         }
-        var _valid19 = _errs689 === errors;
-        valid183 = valid183 || _valid19;
+      }
+      if (data.cycles !== void 0) {
+        let data229 = data.cycles;
+        const _errs690 = errors;
+        let valid183 = false;
         const _errs691 = errors;
-        if (data228 && typeof data228 == "object" && !Array.isArray(data228)) {
-          for (const key35 in data228) {
-            if (!func1.call(schema31.properties.cycles.anyOf[1].properties, key35)) {
-              const err581 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err581];
-              } else {
-                vErrors.push(err581);
-              }
-              errors++;
-            }
+        if (typeof data229 !== "string") {
+          const err581 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (vErrors === null) {
+            vErrors = [err581];
+          } else {
+            vErrors.push(err581);
           }
-          if (data228.drill !== void 0) {
-            let data229 = data228.drill;
-            if (typeof data229 === "string") {
-              if (!pattern7.test(data229)) {
-                const err582 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err582];
-                } else {
-                  vErrors.push(err582);
-                }
-                errors++;
-              }
-            } else {
-              const err583 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          errors++;
+        }
+        if ("none" !== data229) {
+          const err582 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          if (vErrors === null) {
+            vErrors = [err582];
+          } else {
+            vErrors.push(err582);
+          }
+          errors++;
+        }
+        var _valid19 = _errs691 === errors;
+        valid183 = valid183 || _valid19;
+        const _errs693 = errors;
+        if (data229 && typeof data229 == "object" && !Array.isArray(data229)) {
+          for (const key35 in data229) {
+            if (!func1.call(schema31.properties.cycles.anyOf[1].properties, key35)) {
+              const err583 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err583];
               } else {
@@ -7214,11 +7213,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data228.dwell !== void 0) {
-            let data230 = data228.dwell;
+          if (data229.drill !== void 0) {
+            let data230 = data229.drill;
             if (typeof data230 === "string") {
               if (!pattern7.test(data230)) {
-                const err584 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err584 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err584];
                 } else {
@@ -7227,7 +7226,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err585 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err585 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err585];
               } else {
@@ -7236,11 +7235,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data228.peck !== void 0) {
-            let data231 = data228.peck;
+          if (data229.dwell !== void 0) {
+            let data231 = data229.dwell;
             if (typeof data231 === "string") {
               if (!pattern7.test(data231)) {
-                const err586 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err586 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err586];
                 } else {
@@ -7249,7 +7248,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err587 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err587 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err587];
               } else {
@@ -7258,11 +7257,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data228["chip-break"] !== void 0) {
-            let data232 = data228["chip-break"];
+          if (data229.peck !== void 0) {
+            let data232 = data229.peck;
             if (typeof data232 === "string") {
               if (!pattern7.test(data232)) {
-                const err588 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err588 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err588];
                 } else {
@@ -7271,7 +7270,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err589 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err589 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err589];
               } else {
@@ -7280,11 +7279,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data228.tap !== void 0) {
-            let data233 = data228.tap;
+          if (data229["chip-break"] !== void 0) {
+            let data233 = data229["chip-break"];
             if (typeof data233 === "string") {
               if (!pattern7.test(data233)) {
-                const err590 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err590 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err590];
                 } else {
@@ -7293,7 +7292,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err591 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err591 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err591];
               } else {
@@ -7302,11 +7301,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data228["tap-left"] !== void 0) {
-            let data234 = data228["tap-left"];
+          if (data229.tap !== void 0) {
+            let data234 = data229.tap;
             if (typeof data234 === "string") {
               if (!pattern7.test(data234)) {
-                const err592 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err592 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err592];
                 } else {
@@ -7315,7 +7314,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err593 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err593 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err593];
               } else {
@@ -7324,11 +7323,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data228.ream !== void 0) {
-            let data235 = data228.ream;
+          if (data229["tap-left"] !== void 0) {
+            let data235 = data229["tap-left"];
             if (typeof data235 === "string") {
               if (!pattern7.test(data235)) {
-                const err594 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err594 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err594];
                 } else {
@@ -7337,7 +7336,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err595 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err595 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err595];
               } else {
@@ -7346,11 +7345,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data228["bore-dwell"] !== void 0) {
-            let data236 = data228["bore-dwell"];
+          if (data229.ream !== void 0) {
+            let data236 = data229.ream;
             if (typeof data236 === "string") {
               if (!pattern7.test(data236)) {
-                const err596 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err596 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err596];
                 } else {
@@ -7359,7 +7358,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err597 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err597 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err597];
               } else {
@@ -7368,11 +7367,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data228["bore-stop"] !== void 0) {
-            let data237 = data228["bore-stop"];
+          if (data229["bore-dwell"] !== void 0) {
+            let data237 = data229["bore-dwell"];
             if (typeof data237 === "string") {
               if (!pattern7.test(data237)) {
-                const err598 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err598 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err598];
                 } else {
@@ -7381,7 +7380,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err599 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err599 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err599];
               } else {
@@ -7390,11 +7389,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data228["bore-manual"] !== void 0) {
-            let data238 = data228["bore-manual"];
+          if (data229["bore-stop"] !== void 0) {
+            let data238 = data229["bore-stop"];
             if (typeof data238 === "string") {
               if (!pattern7.test(data238)) {
-                const err600 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err600 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err600];
                 } else {
@@ -7403,7 +7402,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err601 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err601 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err601];
               } else {
@@ -7412,34 +7411,34 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data228.return !== void 0) {
-            let data239 = data228.return;
-            if (data239 && typeof data239 == "object" && !Array.isArray(data239)) {
-              for (const key36 in data239) {
-                if (!(key36 === "initial" || key36 === "retract" || key36 === "without")) {
-                  const err602 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err602];
-                  } else {
-                    vErrors.push(err602);
-                  }
-                  errors++;
-                }
-              }
-              if (data239.initial !== void 0) {
-                let data240 = data239.initial;
-                if (typeof data240 === "string") {
-                  if (!pattern7.test(data240)) {
-                    const err603 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err603];
-                    } else {
-                      vErrors.push(err603);
-                    }
-                    errors++;
-                  }
+          if (data229["bore-manual"] !== void 0) {
+            let data239 = data229["bore-manual"];
+            if (typeof data239 === "string") {
+              if (!pattern7.test(data239)) {
+                const err602 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err602];
                 } else {
-                  const err604 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  vErrors.push(err602);
+                }
+                errors++;
+              }
+            } else {
+              const err603 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err603];
+              } else {
+                vErrors.push(err603);
+              }
+              errors++;
+            }
+          }
+          if (data229.return !== void 0) {
+            let data240 = data229.return;
+            if (data240 && typeof data240 == "object" && !Array.isArray(data240)) {
+              for (const key36 in data240) {
+                if (!(key36 === "initial" || key36 === "retract" || key36 === "without")) {
+                  const err604 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err604];
                   } else {
@@ -7448,11 +7447,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data239.retract !== void 0) {
-                let data241 = data239.retract;
+              if (data240.initial !== void 0) {
+                let data241 = data240.initial;
                 if (typeof data241 === "string") {
                   if (!pattern7.test(data241)) {
-                    const err605 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    const err605 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                     if (vErrors === null) {
                       vErrors = [err605];
                     } else {
@@ -7461,7 +7460,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err606 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err606 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err606];
                   } else {
@@ -7470,19 +7469,20 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data239.without !== void 0) {
-                let data242 = data239.without;
-                if (typeof data242 !== "string") {
-                  const err607 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err607];
-                  } else {
-                    vErrors.push(err607);
+              if (data240.retract !== void 0) {
+                let data242 = data240.retract;
+                if (typeof data242 === "string") {
+                  if (!pattern7.test(data242)) {
+                    const err607 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err607];
+                    } else {
+                      vErrors.push(err607);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data242 === "retract" || data242 === "initial" || data242 === "none")) {
-                  const err608 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.return.properties.without.enum }, message: "must be equal to one of the allowed values" };
+                } else {
+                  const err608 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err608];
                   } else {
@@ -7491,22 +7491,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err609 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err609];
-              } else {
-                vErrors.push(err609);
-              }
-              errors++;
-            }
-          }
-          if (data228["back-off"] !== void 0) {
-            let data243 = data228["back-off"];
-            if (data243 && typeof data243 == "object" && !Array.isArray(data243)) {
-              for (const key37 in data243) {
-                if (!(key37 === "peck" || key37 === "chip-break")) {
-                  const err610 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 }, message: "must NOT have additional properties" };
+              if (data240.without !== void 0) {
+                let data243 = data240.without;
+                if (typeof data243 !== "string") {
+                  const err609 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err609];
+                  } else {
+                    vErrors.push(err609);
+                  }
+                  errors++;
+                }
+                if (!(data243 === "retract" || data243 === "initial" || data243 === "none")) {
+                  const err610 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.return.properties.without.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err610];
                   } else {
@@ -7515,45 +7512,47 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data243.peck !== void 0) {
-                let data244 = data243.peck;
-                const _errs740 = errors;
-                let valid200 = false;
-                const _errs741 = errors;
-                if (typeof data244 == "number" && isFinite(data244)) {
-                  if (data244 > 1e6 || isNaN(data244)) {
-                    const err611 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err611];
-                    } else {
-                      vErrors.push(err611);
-                    }
-                    errors++;
-                  }
-                  if (data244 < -1e6 || isNaN(data244)) {
-                    const err612 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err612];
-                    } else {
-                      vErrors.push(err612);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err613 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+            } else {
+              const err611 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err611];
+              } else {
+                vErrors.push(err611);
+              }
+              errors++;
+            }
+          }
+          if (data229["back-off"] !== void 0) {
+            let data244 = data229["back-off"];
+            if (data244 && typeof data244 == "object" && !Array.isArray(data244)) {
+              for (const key37 in data244) {
+                if (!(key37 === "peck" || key37 === "chip-break")) {
+                  const err612 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err613];
+                    vErrors = [err612];
                   } else {
-                    vErrors.push(err613);
+                    vErrors.push(err612);
                   }
                   errors++;
                 }
-                var _valid20 = _errs741 === errors;
-                valid200 = valid200 || _valid20;
+              }
+              if (data244.peck !== void 0) {
+                let data245 = data244.peck;
+                const _errs742 = errors;
+                let valid200 = false;
                 const _errs743 = errors;
-                if (typeof data244 === "string") {
-                  if (!pattern25.test(data244)) {
-                    const err614 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data245 == "number" && isFinite(data245)) {
+                  if (data245 > 1e6 || isNaN(data245)) {
+                    const err613 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err613];
+                    } else {
+                      vErrors.push(err613);
+                    }
+                    errors++;
+                  }
+                  if (data245 < -1e6 || isNaN(data245)) {
+                    const err614 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err614];
                     } else {
@@ -7562,7 +7561,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err615 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err615 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err615];
                   } else {
@@ -7572,64 +7571,64 @@ var compiled = (() => {
                 }
                 var _valid20 = _errs743 === errors;
                 valid200 = valid200 || _valid20;
-                if (!valid200) {
-                  const err616 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                const _errs745 = errors;
+                if (typeof data245 === "string") {
+                  if (!pattern25.test(data245)) {
+                    const err616 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err616];
+                    } else {
+                      vErrors.push(err616);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err617 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err616];
+                    vErrors = [err617];
                   } else {
-                    vErrors.push(err616);
+                    vErrors.push(err617);
+                  }
+                  errors++;
+                }
+                var _valid20 = _errs745 === errors;
+                valid200 = valid200 || _valid20;
+                if (!valid200) {
+                  const err618 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err618];
+                  } else {
+                    vErrors.push(err618);
                   }
                   errors++;
                 } else {
-                  errors = _errs740;
+                  errors = _errs742;
                   if (vErrors !== null) {
-                    if (_errs740) {
-                      vErrors.length = _errs740;
+                    if (_errs742) {
+                      vErrors.length = _errs742;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data243["chip-break"] !== void 0) {
-                let data245 = data243["chip-break"];
-                const _errs747 = errors;
+              if (data244["chip-break"] !== void 0) {
+                let data246 = data244["chip-break"];
+                const _errs749 = errors;
                 let valid202 = false;
-                const _errs748 = errors;
-                if (typeof data245 == "number" && isFinite(data245)) {
-                  if (data245 > 1e6 || isNaN(data245)) {
-                    const err617 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err617];
-                    } else {
-                      vErrors.push(err617);
-                    }
-                    errors++;
-                  }
-                  if (data245 < -1e6 || isNaN(data245)) {
-                    const err618 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err618];
-                    } else {
-                      vErrors.push(err618);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err619 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err619];
-                  } else {
-                    vErrors.push(err619);
-                  }
-                  errors++;
-                }
-                var _valid21 = _errs748 === errors;
-                valid202 = valid202 || _valid21;
                 const _errs750 = errors;
-                if (typeof data245 === "string") {
-                  if (!pattern25.test(data245)) {
-                    const err620 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data246 == "number" && isFinite(data246)) {
+                  if (data246 > 1e6 || isNaN(data246)) {
+                    const err619 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err619];
+                    } else {
+                      vErrors.push(err619);
+                    }
+                    errors++;
+                  }
+                  if (data246 < -1e6 || isNaN(data246)) {
+                    const err620 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err620];
                     } else {
@@ -7638,7 +7637,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err621 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err621 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err621];
                   } else {
@@ -7648,19 +7647,41 @@ var compiled = (() => {
                 }
                 var _valid21 = _errs750 === errors;
                 valid202 = valid202 || _valid21;
-                if (!valid202) {
-                  const err622 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                const _errs752 = errors;
+                if (typeof data246 === "string") {
+                  if (!pattern25.test(data246)) {
+                    const err622 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err622];
+                    } else {
+                      vErrors.push(err622);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err623 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err622];
+                    vErrors = [err623];
                   } else {
-                    vErrors.push(err622);
+                    vErrors.push(err623);
+                  }
+                  errors++;
+                }
+                var _valid21 = _errs752 === errors;
+                valid202 = valid202 || _valid21;
+                if (!valid202) {
+                  const err624 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err624];
+                  } else {
+                    vErrors.push(err624);
                   }
                   errors++;
                 } else {
-                  errors = _errs747;
+                  errors = _errs749;
                   if (vErrors !== null) {
-                    if (_errs747) {
-                      vErrors.length = _errs747;
+                    if (_errs749) {
+                      vErrors.length = _errs749;
                     } else {
                       vErrors = null;
                     }
@@ -7668,28 +7689,7 @@ var compiled = (() => {
                 }
               }
             } else {
-              const err623 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err623];
-              } else {
-                vErrors.push(err623);
-              }
-              errors++;
-            }
-          }
-          if (data228.levels !== void 0) {
-            let data246 = data228.levels;
-            if (typeof data246 !== "string") {
-              const err624 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err624];
-              } else {
-                vErrors.push(err624);
-              }
-              errors++;
-            }
-            if (!(data246 === "absolute" || data246 === "relative")) {
-              const err625 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.levels.enum }, message: "must be equal to one of the allowed values" };
+              const err625 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err625];
               } else {
@@ -7698,34 +7698,33 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data228.words !== void 0) {
-            let data247 = data228.words;
-            if (data247 && typeof data247 == "object" && !Array.isArray(data247)) {
-              for (const key38 in data247) {
-                if (!(key38 === "retract" || key38 === "peck" || key38 === "dwell" || key38 === "dwell-unit")) {
-                  const err626 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err626];
-                  } else {
-                    vErrors.push(err626);
-                  }
-                  errors++;
-                }
+          if (data229.levels !== void 0) {
+            let data247 = data229.levels;
+            if (typeof data247 !== "string") {
+              const err626 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err626];
+              } else {
+                vErrors.push(err626);
               }
-              if (data247.retract !== void 0) {
-                let data248 = data247.retract;
-                if (typeof data248 === "string") {
-                  if (!pattern6.test(data248)) {
-                    const err627 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
-                    if (vErrors === null) {
-                      vErrors = [err627];
-                    } else {
-                      vErrors.push(err627);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err628 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+            if (!(data247 === "absolute" || data247 === "relative")) {
+              const err627 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.levels.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err627];
+              } else {
+                vErrors.push(err627);
+              }
+              errors++;
+            }
+          }
+          if (data229.words !== void 0) {
+            let data248 = data229.words;
+            if (data248 && typeof data248 == "object" && !Array.isArray(data248)) {
+              for (const key38 in data248) {
+                if (!(key38 === "retract" || key38 === "peck" || key38 === "dwell" || key38 === "dwell-unit")) {
+                  const err628 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err628];
                   } else {
@@ -7734,11 +7733,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data247.peck !== void 0) {
-                let data249 = data247.peck;
+              if (data248.retract !== void 0) {
+                let data249 = data248.retract;
                 if (typeof data249 === "string") {
                   if (!pattern6.test(data249)) {
-                    const err629 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                    const err629 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
                     if (vErrors === null) {
                       vErrors = [err629];
                     } else {
@@ -7747,7 +7746,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err630 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err630 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err630];
                   } else {
@@ -7756,11 +7755,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data247.dwell !== void 0) {
-                let data250 = data247.dwell;
+              if (data248.peck !== void 0) {
+                let data250 = data248.peck;
                 if (typeof data250 === "string") {
                   if (!pattern6.test(data250)) {
-                    const err631 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                    const err631 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
                     if (vErrors === null) {
                       vErrors = [err631];
                     } else {
@@ -7769,7 +7768,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err632 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err632 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err632];
                   } else {
@@ -7778,19 +7777,20 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data247["dwell-unit"] !== void 0) {
-                let data251 = data247["dwell-unit"];
-                if (typeof data251 !== "string") {
-                  const err633 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err633];
-                  } else {
-                    vErrors.push(err633);
+              if (data248.dwell !== void 0) {
+                let data251 = data248.dwell;
+                if (typeof data251 === "string") {
+                  if (!pattern6.test(data251)) {
+                    const err633 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                    if (vErrors === null) {
+                      vErrors = [err633];
+                    } else {
+                      vErrors.push(err633);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data251 === "s" || data251 === "ms")) {
-                  const err634 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.words.properties["dwell-unit"].enum }, message: "must be equal to one of the allowed values" };
+                } else {
+                  const err634 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err634];
                   } else {
@@ -7799,29 +7799,29 @@ var compiled = (() => {
                   errors++;
                 }
               }
+              if (data248["dwell-unit"] !== void 0) {
+                let data252 = data248["dwell-unit"];
+                if (typeof data252 !== "string") {
+                  const err635 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err635];
+                  } else {
+                    vErrors.push(err635);
+                  }
+                  errors++;
+                }
+                if (!(data252 === "s" || data252 === "ms")) {
+                  const err636 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.words.properties["dwell-unit"].enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err636];
+                  } else {
+                    vErrors.push(err636);
+                  }
+                  errors++;
+                }
+              }
             } else {
-              const err635 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err635];
-              } else {
-                vErrors.push(err635);
-              }
-              errors++;
-            }
-          }
-          if (data228.repeat !== void 0) {
-            let data252 = data228.repeat;
-            if (typeof data252 !== "string") {
-              const err636 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err636];
-              } else {
-                vErrors.push(err636);
-              }
-              errors++;
-            }
-            if (!(data252 === "positions" || data252 === "all")) {
-              const err637 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.repeat.enum }, message: "must be equal to one of the allowed values" };
+              const err637 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err637];
               } else {
@@ -7830,10 +7830,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data228["ended-by"] !== void 0) {
-            let data253 = data228["ended-by"];
+          if (data229.repeat !== void 0) {
+            let data253 = data229.repeat;
             if (typeof data253 !== "string") {
-              const err638 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err638 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err638];
               } else {
@@ -7841,8 +7841,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data253 === "any-motion" || data253 === "cancel-code")) {
-              const err639 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties["ended-by"].enum }, message: "must be equal to one of the allowed values" };
+            if (!(data253 === "positions" || data253 === "all")) {
+              const err639 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.repeat.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err639];
               } else {
@@ -7851,30 +7851,51 @@ var compiled = (() => {
               errors++;
             }
           }
+          if (data229["ended-by"] !== void 0) {
+            let data254 = data229["ended-by"];
+            if (typeof data254 !== "string") {
+              const err640 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err640];
+              } else {
+                vErrors.push(err640);
+              }
+              errors++;
+            }
+            if (!(data254 === "any-motion" || data254 === "cancel-code")) {
+              const err641 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties["ended-by"].enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err641];
+              } else {
+                vErrors.push(err641);
+              }
+              errors++;
+            }
+          }
         } else {
-          const err640 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err642 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err640];
+            vErrors = [err642];
           } else {
-            vErrors.push(err640);
+            vErrors.push(err642);
           }
           errors++;
         }
-        var _valid19 = _errs691 === errors;
+        var _valid19 = _errs693 === errors;
         valid183 = valid183 || _valid19;
         if (!valid183) {
-          const err641 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+          const err643 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
           if (vErrors === null) {
-            vErrors = [err641];
+            vErrors = [err643];
           } else {
-            vErrors.push(err641);
+            vErrors.push(err643);
           }
           errors++;
         } else {
-          errors = _errs688;
+          errors = _errs690;
           if (vErrors !== null) {
-            if (_errs688) {
-              vErrors.length = _errs688;
+            if (_errs690) {
+              vErrors.length = _errs690;
             } else {
               vErrors = null;
             }
@@ -7882,33 +7903,11 @@ var compiled = (() => {
         }
       }
       if (data.spindle !== void 0) {
-        let data254 = data.spindle;
-        if (data254 && typeof data254 == "object" && !Array.isArray(data254)) {
-          for (const key39 in data254) {
+        let data255 = data.spindle;
+        if (data255 && typeof data255 == "object" && !Array.isArray(data255)) {
+          for (const key39 in data255) {
             if (!(key39 === "cw" || key39 === "ccw" || key39 === "stop" || key39 === "orient" || key39 === "order" || key39 === "blocks")) {
-              const err642 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key39 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err642];
-              } else {
-                vErrors.push(err642);
-              }
-              errors++;
-            }
-          }
-          if (data254.cw !== void 0) {
-            let data255 = data254.cw;
-            if (typeof data255 === "string") {
-              if (!pattern7.test(data255)) {
-                const err643 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err643];
-                } else {
-                  vErrors.push(err643);
-                }
-                errors++;
-              }
-            } else {
-              const err644 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err644 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key39 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err644];
               } else {
@@ -7917,11 +7916,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data254.ccw !== void 0) {
-            let data256 = data254.ccw;
+          if (data255.cw !== void 0) {
+            let data256 = data255.cw;
             if (typeof data256 === "string") {
               if (!pattern7.test(data256)) {
-                const err645 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err645 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err645];
                 } else {
@@ -7930,7 +7929,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err646 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err646 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err646];
               } else {
@@ -7939,11 +7938,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data254.stop !== void 0) {
-            let data257 = data254.stop;
+          if (data255.ccw !== void 0) {
+            let data257 = data255.ccw;
             if (typeof data257 === "string") {
               if (!pattern7.test(data257)) {
-                const err647 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err647 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err647];
                 } else {
@@ -7952,7 +7951,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err648 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err648 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err648];
               } else {
@@ -7961,11 +7960,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data254.orient !== void 0) {
-            let data258 = data254.orient;
+          if (data255.stop !== void 0) {
+            let data258 = data255.stop;
             if (typeof data258 === "string") {
-              if (!pattern26.test(data258)) {
-                const err649 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+              if (!pattern7.test(data258)) {
+                const err649 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err649];
                 } else {
@@ -7974,7 +7973,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err650 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err650 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err650];
               } else {
@@ -7983,19 +7982,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data254.order !== void 0) {
-            let data259 = data254.order;
-            if (typeof data259 !== "string") {
-              const err651 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err651];
-              } else {
-                vErrors.push(err651);
+          if (data255.orient !== void 0) {
+            let data259 = data255.orient;
+            if (typeof data259 === "string") {
+              if (!pattern26.test(data259)) {
+                const err651 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err651];
+                } else {
+                  vErrors.push(err651);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if (!(data259 === "speed-first" || data259 === "start-first")) {
-              const err652 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.order.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err652 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err652];
               } else {
@@ -8004,10 +8004,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data254.blocks !== void 0) {
-            let data260 = data254.blocks;
+          if (data255.order !== void 0) {
+            let data260 = data255.order;
             if (typeof data260 !== "string") {
-              const err653 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err653 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err653];
               } else {
@@ -8015,8 +8015,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data260 === "together" || data260 === "apart")) {
-              const err654 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
+            if (!(data260 === "speed-first" || data260 === "start-first")) {
+              const err654 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.order.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err654];
               } else {
@@ -8025,22 +8025,19 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err655 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err655];
-          } else {
-            vErrors.push(err655);
-          }
-          errors++;
-        }
-      }
-      if (data.coolant !== void 0) {
-        let data261 = data.coolant;
-        if (data261 && typeof data261 == "object" && !Array.isArray(data261)) {
-          for (const key40 in data261) {
-            if (!(key40 === "mist" || key40 === "flood" || key40 === "air" || key40 === "through-tool" || key40 === "off")) {
-              const err656 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key40 }, message: "must NOT have additional properties" };
+          if (data255.blocks !== void 0) {
+            let data261 = data255.blocks;
+            if (typeof data261 !== "string") {
+              const err655 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err655];
+              } else {
+                vErrors.push(err655);
+              }
+              errors++;
+            }
+            if (!(data261 === "together" || data261 === "apart")) {
+              const err656 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err656];
               } else {
@@ -8049,20 +8046,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data261.mist !== void 0) {
-            let data262 = data261.mist;
-            if (typeof data262 === "string") {
-              if (!pattern7.test(data262)) {
-                const err657 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err657];
-                } else {
-                  vErrors.push(err657);
-                }
-                errors++;
-              }
-            } else {
-              const err658 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err657 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err657];
+          } else {
+            vErrors.push(err657);
+          }
+          errors++;
+        }
+      }
+      if (data.coolant !== void 0) {
+        let data262 = data.coolant;
+        if (data262 && typeof data262 == "object" && !Array.isArray(data262)) {
+          for (const key40 in data262) {
+            if (!(key40 === "mist" || key40 === "flood" || key40 === "air" || key40 === "through-tool" || key40 === "off")) {
+              const err658 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key40 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err658];
               } else {
@@ -8071,11 +8070,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data261.flood !== void 0) {
-            let data263 = data261.flood;
+          if (data262.mist !== void 0) {
+            let data263 = data262.mist;
             if (typeof data263 === "string") {
               if (!pattern7.test(data263)) {
-                const err659 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err659 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err659];
                 } else {
@@ -8084,7 +8083,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err660 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err660 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err660];
               } else {
@@ -8093,11 +8092,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data261.air !== void 0) {
-            let data264 = data261.air;
+          if (data262.flood !== void 0) {
+            let data264 = data262.flood;
             if (typeof data264 === "string") {
               if (!pattern7.test(data264)) {
-                const err661 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err661 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err661];
                 } else {
@@ -8106,7 +8105,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err662 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err662 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err662];
               } else {
@@ -8115,11 +8114,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data261["through-tool"] !== void 0) {
-            let data265 = data261["through-tool"];
+          if (data262.air !== void 0) {
+            let data265 = data262.air;
             if (typeof data265 === "string") {
               if (!pattern7.test(data265)) {
-                const err663 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err663 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err663];
                 } else {
@@ -8128,7 +8127,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err664 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err664 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err664];
               } else {
@@ -8137,11 +8136,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data261.off !== void 0) {
-            let data266 = data261.off;
+          if (data262["through-tool"] !== void 0) {
+            let data266 = data262["through-tool"];
             if (typeof data266 === "string") {
               if (!pattern7.test(data266)) {
-                const err665 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err665 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err665];
                 } else {
@@ -8150,7 +8149,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err666 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err666 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err666];
               } else {
@@ -8159,22 +8158,20 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err667 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err667];
-          } else {
-            vErrors.push(err667);
-          }
-          errors++;
-        }
-      }
-      if (data.tools !== void 0) {
-        let data267 = data.tools;
-        if (data267 && typeof data267 == "object" && !Array.isArray(data267)) {
-          for (const key41 in data267) {
-            if (!(key41 === "change" || key41 === "blocks" || key41 === "order" || key41 === "preselect")) {
-              const err668 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key41 }, message: "must NOT have additional properties" };
+          if (data262.off !== void 0) {
+            let data267 = data262.off;
+            if (typeof data267 === "string") {
+              if (!pattern7.test(data267)) {
+                const err667 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err667];
+                } else {
+                  vErrors.push(err667);
+                }
+                errors++;
+              }
+            } else {
+              const err668 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err668];
               } else {
@@ -8183,20 +8180,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data267.change !== void 0) {
-            let data268 = data267.change;
-            if (typeof data268 === "string") {
-              if (!pattern7.test(data268)) {
-                const err669 = { instancePath: instancePath + "/tools/change", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err669];
-                } else {
-                  vErrors.push(err669);
-                }
-                errors++;
-              }
-            } else {
-              const err670 = { instancePath: instancePath + "/tools/change", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err669 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err669];
+          } else {
+            vErrors.push(err669);
+          }
+          errors++;
+        }
+      }
+      if (data.tools !== void 0) {
+        let data268 = data.tools;
+        if (data268 && typeof data268 == "object" && !Array.isArray(data268)) {
+          for (const key41 in data268) {
+            if (!(key41 === "change" || key41 === "blocks" || key41 === "order" || key41 === "preselect")) {
+              const err670 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key41 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err670];
               } else {
@@ -8205,19 +8204,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data267.blocks !== void 0) {
-            let data269 = data267.blocks;
-            if (typeof data269 !== "string") {
-              const err671 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err671];
-              } else {
-                vErrors.push(err671);
+          if (data268.change !== void 0) {
+            let data269 = data268.change;
+            if (typeof data269 === "string") {
+              if (!pattern7.test(data269)) {
+                const err671 = { instancePath: instancePath + "/tools/change", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err671];
+                } else {
+                  vErrors.push(err671);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if (!(data269 === "together" || data269 === "apart")) {
-              const err672 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err672 = { instancePath: instancePath + "/tools/change", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err672];
               } else {
@@ -8226,10 +8226,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data267.order !== void 0) {
-            let data270 = data267.order;
+          if (data268.blocks !== void 0) {
+            let data270 = data268.blocks;
             if (typeof data270 !== "string") {
-              const err673 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err673 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err673];
               } else {
@@ -8237,8 +8237,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data270 === "select-first" || data270 === "change-first")) {
-              const err674 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.order.enum }, message: "must be equal to one of the allowed values" };
+            if (!(data270 === "together" || data270 === "apart")) {
+              const err674 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err674];
               } else {
@@ -8247,10 +8247,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data267.preselect !== void 0) {
-            let data271 = data267.preselect;
+          if (data268.order !== void 0) {
+            let data271 = data268.order;
             if (typeof data271 !== "string") {
-              const err675 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err675 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err675];
               } else {
@@ -8258,8 +8258,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data271 === "yes" || data271 === "no")) {
-              const err676 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+            if (!(data271 === "select-first" || data271 === "change-first")) {
+              const err676 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.order.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err676];
               } else {
@@ -8268,22 +8268,19 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err677 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err677];
-          } else {
-            vErrors.push(err677);
-          }
-          errors++;
-        }
-      }
-      if (data.stops !== void 0) {
-        let data272 = data.stops;
-        if (data272 && typeof data272 == "object" && !Array.isArray(data272)) {
-          for (const key42 in data272) {
-            if (!(key42 === "stop" || key42 === "optional" || key42 === "end")) {
-              const err678 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key42 }, message: "must NOT have additional properties" };
+          if (data268.preselect !== void 0) {
+            let data272 = data268.preselect;
+            if (typeof data272 !== "string") {
+              const err677 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err677];
+              } else {
+                vErrors.push(err677);
+              }
+              errors++;
+            }
+            if (!(data272 === "yes" || data272 === "no")) {
+              const err678 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err678];
               } else {
@@ -8292,20 +8289,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data272.stop !== void 0) {
-            let data273 = data272.stop;
-            if (typeof data273 === "string") {
-              if (!pattern7.test(data273)) {
-                const err679 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err679];
-                } else {
-                  vErrors.push(err679);
-                }
-                errors++;
-              }
-            } else {
-              const err680 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err679 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err679];
+          } else {
+            vErrors.push(err679);
+          }
+          errors++;
+        }
+      }
+      if (data.stops !== void 0) {
+        let data273 = data.stops;
+        if (data273 && typeof data273 == "object" && !Array.isArray(data273)) {
+          for (const key42 in data273) {
+            if (!(key42 === "stop" || key42 === "optional" || key42 === "end")) {
+              const err680 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key42 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err680];
               } else {
@@ -8314,11 +8313,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data272.optional !== void 0) {
-            let data274 = data272.optional;
+          if (data273.stop !== void 0) {
+            let data274 = data273.stop;
             if (typeof data274 === "string") {
               if (!pattern7.test(data274)) {
-                const err681 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err681 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err681];
                 } else {
@@ -8327,7 +8326,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err682 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err682 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err682];
               } else {
@@ -8336,11 +8335,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data272.end !== void 0) {
-            let data275 = data272.end;
+          if (data273.optional !== void 0) {
+            let data275 = data273.optional;
             if (typeof data275 === "string") {
               if (!pattern7.test(data275)) {
-                const err683 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err683 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err683];
                 } else {
@@ -8349,7 +8348,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err684 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err684 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err684];
               } else {
@@ -8358,22 +8357,20 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err685 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err685];
-          } else {
-            vErrors.push(err685);
-          }
-          errors++;
-        }
-      }
-      if (data.wait !== void 0) {
-        let data276 = data.wait;
-        if (data276 && typeof data276 == "object" && !Array.isArray(data276)) {
-          for (const key43 in data276) {
-            if (!(key43 === "on" || key43 === "off" || key43 === "timeout-unit")) {
-              const err686 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 }, message: "must NOT have additional properties" };
+          if (data273.end !== void 0) {
+            let data276 = data273.end;
+            if (typeof data276 === "string") {
+              if (!pattern7.test(data276)) {
+                const err685 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err685];
+                } else {
+                  vErrors.push(err685);
+                }
+                errors++;
+              }
+            } else {
+              const err686 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err686];
               } else {
@@ -8382,52 +8379,53 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data276.on !== void 0) {
-            let data277 = data276.on;
-            if (!(typeof data277 == "number" && (!(data277 % 1) && !isNaN(data277)) && isFinite(data277))) {
-              const err687 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+        } else {
+          const err687 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err687];
+          } else {
+            vErrors.push(err687);
+          }
+          errors++;
+        }
+      }
+      if (data.wait !== void 0) {
+        let data277 = data.wait;
+        if (data277 && typeof data277 == "object" && !Array.isArray(data277)) {
+          for (const key43 in data277) {
+            if (!(key43 === "on" || key43 === "off" || key43 === "timeout-unit")) {
+              const err688 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err687];
+                vErrors = [err688];
               } else {
-                vErrors.push(err687);
+                vErrors.push(err688);
               }
               errors++;
             }
-            if (typeof data277 == "number" && isFinite(data277)) {
-              if (data277 > 9999 || isNaN(data277)) {
-                const err688 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                if (vErrors === null) {
-                  vErrors = [err688];
-                } else {
-                  vErrors.push(err688);
-                }
-                errors++;
-              }
-              if (data277 < 0 || isNaN(data277)) {
-                const err689 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                if (vErrors === null) {
-                  vErrors = [err689];
-                } else {
-                  vErrors.push(err689);
-                }
-                errors++;
-              }
-            }
           }
-          if (data276.off !== void 0) {
-            let data278 = data276.off;
+          if (data277.on !== void 0) {
+            let data278 = data277.on;
             if (!(typeof data278 == "number" && (!(data278 % 1) && !isNaN(data278)) && isFinite(data278))) {
-              const err690 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              const err689 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
               if (vErrors === null) {
-                vErrors = [err690];
+                vErrors = [err689];
               } else {
-                vErrors.push(err690);
+                vErrors.push(err689);
               }
               errors++;
             }
             if (typeof data278 == "number" && isFinite(data278)) {
               if (data278 > 9999 || isNaN(data278)) {
-                const err691 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                const err690 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                if (vErrors === null) {
+                  vErrors = [err690];
+                } else {
+                  vErrors.push(err690);
+                }
+                errors++;
+              }
+              if (data278 < 0 || isNaN(data278)) {
+                const err691 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                 if (vErrors === null) {
                   vErrors = [err691];
                 } else {
@@ -8435,54 +8433,53 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (data278 < 0 || isNaN(data278)) {
-                const err692 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+            }
+          }
+          if (data277.off !== void 0) {
+            let data279 = data277.off;
+            if (!(typeof data279 == "number" && (!(data279 % 1) && !isNaN(data279)) && isFinite(data279))) {
+              const err692 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              if (vErrors === null) {
+                vErrors = [err692];
+              } else {
+                vErrors.push(err692);
+              }
+              errors++;
+            }
+            if (typeof data279 == "number" && isFinite(data279)) {
+              if (data279 > 9999 || isNaN(data279)) {
+                const err693 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                 if (vErrors === null) {
-                  vErrors = [err692];
+                  vErrors = [err693];
                 } else {
-                  vErrors.push(err692);
+                  vErrors.push(err693);
+                }
+                errors++;
+              }
+              if (data279 < 0 || isNaN(data279)) {
+                const err694 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                if (vErrors === null) {
+                  vErrors = [err694];
+                } else {
+                  vErrors.push(err694);
                 }
                 errors++;
               }
             }
           }
-          if (data276["timeout-unit"] !== void 0) {
-            let data279 = data276["timeout-unit"];
-            if (typeof data279 !== "string") {
-              const err693 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data277["timeout-unit"] !== void 0) {
+            let data280 = data277["timeout-unit"];
+            if (typeof data280 !== "string") {
+              const err695 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err693];
+                vErrors = [err695];
               } else {
-                vErrors.push(err693);
+                vErrors.push(err695);
               }
               errors++;
             }
-            if (!(data279 === "s" || data279 === "ms")) {
-              const err694 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.wait.properties["timeout-unit"].enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err694];
-              } else {
-                vErrors.push(err694);
-              }
-              errors++;
-            }
-          }
-        } else {
-          const err695 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err695];
-          } else {
-            vErrors.push(err695);
-          }
-          errors++;
-        }
-      }
-      if (data.codes !== void 0) {
-        let data280 = data.codes;
-        if (data280 && typeof data280 == "object" && !Array.isArray(data280)) {
-          for (const key44 in data280) {
-            if (!pattern84.test(key44)) {
-              const err696 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key44 }, message: "must NOT have additional properties" };
+            if (!(data280 === "s" || data280 === "ms")) {
+              const err696 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.wait.properties["timeout-unit"].enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err696];
               } else {
@@ -8491,65 +8488,68 @@ var compiled = (() => {
               errors++;
             }
           }
-          for (const key45 in data280) {
+        } else {
+          const err697 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err697];
+          } else {
+            vErrors.push(err697);
+          }
+          errors++;
+        }
+      }
+      if (data.codes !== void 0) {
+        let data281 = data.codes;
+        if (data281 && typeof data281 == "object" && !Array.isArray(data281)) {
+          for (const key44 in data281) {
+            if (!pattern84.test(key44)) {
+              const err698 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key44 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err698];
+              } else {
+                vErrors.push(err698);
+              }
+              errors++;
+            }
+          }
+          for (const key45 in data281) {
             if (pattern84.test(key45)) {
-              let data281 = data280[key45];
-              if (data281 && typeof data281 == "object" && !Array.isArray(data281)) {
-                for (const key46 in data281) {
+              let data282 = data281[key45];
+              if (data282 && typeof data282 == "object" && !Array.isArray(data282)) {
+                for (const key46 in data282) {
                   if (!(key46 === "does" || key46 === "position" || key46 === "spindle" || key46 === "coolant" || key46 === "length-offset")) {
-                    const err697 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key46 }, message: "must NOT have additional properties" };
+                    const err699 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key46 }, message: "must NOT have additional properties" };
                     if (vErrors === null) {
-                      vErrors = [err697];
+                      vErrors = [err699];
                     } else {
-                      vErrors.push(err697);
+                      vErrors.push(err699);
                     }
                     errors++;
                   }
                 }
-                if (data281.does !== void 0) {
-                  let data282 = data281.does;
-                  if (typeof data282 === "string") {
-                    if (func2(data282) > 120) {
-                      const err698 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (data282.does !== void 0) {
+                  let data283 = data282.does;
+                  if (typeof data283 === "string") {
+                    if (func2(data283) > 120) {
+                      const err700 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                       if (vErrors === null) {
-                        vErrors = [err698];
+                        vErrors = [err700];
                       } else {
-                        vErrors.push(err698);
+                        vErrors.push(err700);
                       }
                       errors++;
                     }
-                    if (func2(data282) < 1) {
-                      const err699 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                    if (func2(data283) < 1) {
+                      const err701 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                       if (vErrors === null) {
-                        vErrors = [err699];
+                        vErrors = [err701];
                       } else {
-                        vErrors.push(err699);
+                        vErrors.push(err701);
                       }
                       errors++;
                     }
                   } else {
-                    const err700 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err700];
-                    } else {
-                      vErrors.push(err700);
-                    }
-                    errors++;
-                  }
-                }
-                if (data281.position !== void 0) {
-                  let data283 = data281.position;
-                  if (typeof data283 !== "string") {
-                    const err701 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err701];
-                    } else {
-                      vErrors.push(err701);
-                    }
-                    errors++;
-                  }
-                  if (!(data283 === "unchanged" || data283 === "unknown" || data283 === "swap-height")) {
-                    const err702 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.position.enum }, message: "must be equal to one of the allowed values" };
+                    const err702 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err702];
                     } else {
@@ -8558,10 +8558,10 @@ var compiled = (() => {
                     errors++;
                   }
                 }
-                if (data281.spindle !== void 0) {
-                  let data284 = data281.spindle;
+                if (data282.position !== void 0) {
+                  let data284 = data282.position;
                   if (typeof data284 !== "string") {
-                    const err703 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    const err703 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err703];
                     } else {
@@ -8569,8 +8569,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (!(data284 === "unchanged" || data284 === "stopped")) {
-                    const err704 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+                  if (!(data284 === "unchanged" || data284 === "unknown" || data284 === "swap-height")) {
+                    const err704 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                     if (vErrors === null) {
                       vErrors = [err704];
                     } else {
@@ -8579,10 +8579,10 @@ var compiled = (() => {
                     errors++;
                   }
                 }
-                if (data281.coolant !== void 0) {
-                  let data285 = data281.coolant;
+                if (data282.spindle !== void 0) {
+                  let data285 = data282.spindle;
                   if (typeof data285 !== "string") {
-                    const err705 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    const err705 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err705];
                     } else {
@@ -8590,8 +8590,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (!(data285 === "unchanged" || data285 === "off")) {
-                    const err706 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                  if (!(data285 === "unchanged" || data285 === "stopped")) {
+                    const err706 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
                     if (vErrors === null) {
                       vErrors = [err706];
                     } else {
@@ -8600,10 +8600,10 @@ var compiled = (() => {
                     errors++;
                   }
                 }
-                if (data281["length-offset"] !== void 0) {
-                  let data286 = data281["length-offset"];
+                if (data282.coolant !== void 0) {
+                  let data286 = data282.coolant;
                   if (typeof data286 !== "string") {
-                    const err707 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    const err707 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err707];
                     } else {
@@ -8611,8 +8611,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (!(data286 === "unchanged" || data286 === "active" || data286 === "cancelled")) {
-                    const err708 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                  if (!(data286 === "unchanged" || data286 === "off")) {
+                    const err708 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
                     if (vErrors === null) {
                       vErrors = [err708];
                     } else {
@@ -8621,77 +8621,76 @@ var compiled = (() => {
                     errors++;
                   }
                 }
+                if (data282["length-offset"] !== void 0) {
+                  let data287 = data282["length-offset"];
+                  if (typeof data287 !== "string") {
+                    const err709 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err709];
+                    } else {
+                      vErrors.push(err709);
+                    }
+                    errors++;
+                  }
+                  if (!(data287 === "unchanged" || data287 === "active" || data287 === "cancelled")) {
+                    const err710 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err710];
+                    } else {
+                      vErrors.push(err710);
+                    }
+                    errors++;
+                  }
+                }
               } else {
-                const err709 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                const err711 = { instancePath: instancePath + "/codes/" + key45.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                 if (vErrors === null) {
-                  vErrors = [err709];
+                  vErrors = [err711];
                 } else {
-                  vErrors.push(err709);
+                  vErrors.push(err711);
                 }
                 errors++;
               }
             }
           }
         } else {
-          const err710 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err712 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err710];
+            vErrors = [err712];
           } else {
-            vErrors.push(err710);
+            vErrors.push(err712);
           }
           errors++;
         }
       }
       if (data.idioms !== void 0) {
-        let data287 = data.idioms;
-        if (data287 && typeof data287 == "object" && !Array.isArray(data287)) {
-          for (const key47 in data287) {
+        let data288 = data.idioms;
+        if (data288 && typeof data288 == "object" && !Array.isArray(data288)) {
+          for (const key47 in data288) {
             if (!func1.call(schema31.properties.idioms.properties, key47)) {
-              const err711 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key47 }, message: "must NOT have additional properties" };
+              const err713 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key47 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err711];
+                vErrors = [err713];
               } else {
-                vErrors.push(err711);
+                vErrors.push(err713);
               }
               errors++;
             }
           }
-          if (data287.message !== void 0) {
-            let data288 = data287.message;
-            if (typeof data288 === "string") {
-              if (func2(data288) > 120) {
-                const err712 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err712];
-                } else {
-                  vErrors.push(err712);
-                }
-                errors++;
-              }
-              if (func2(data288) < 1) {
-                const err713 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err713];
-                } else {
-                  vErrors.push(err713);
-                }
-                errors++;
-              }
-            } else {
-              const err714 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err714];
-              } else {
-                vErrors.push(err714);
-              }
-              errors++;
-            }
-          }
-          if (data287["wait-signal"] !== void 0) {
-            let data289 = data287["wait-signal"];
+          if (data288.message !== void 0) {
+            let data289 = data288.message;
             if (typeof data289 === "string") {
               if (func2(data289) > 120) {
-                const err715 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err714 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err714];
+                } else {
+                  vErrors.push(err714);
+                }
+                errors++;
+              }
+              if (func2(data289) < 1) {
+                const err715 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err715];
                 } else {
@@ -8699,30 +8698,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data289) < 1) {
-                const err716 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err716];
-                } else {
-                  vErrors.push(err716);
-                }
-                errors++;
-              }
             } else {
-              const err717 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err716 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err717];
+                vErrors = [err716];
               } else {
-                vErrors.push(err717);
+                vErrors.push(err716);
               }
               errors++;
             }
           }
-          if (data287["output-on"] !== void 0) {
-            let data290 = data287["output-on"];
+          if (data288["wait-signal"] !== void 0) {
+            let data290 = data288["wait-signal"];
             if (typeof data290 === "string") {
               if (func2(data290) > 120) {
-                const err718 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err717 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err717];
+                } else {
+                  vErrors.push(err717);
+                }
+                errors++;
+              }
+              if (func2(data290) < 1) {
+                const err718 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err718];
                 } else {
@@ -8730,30 +8729,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data290) < 1) {
-                const err719 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err719];
-                } else {
-                  vErrors.push(err719);
-                }
-                errors++;
-              }
             } else {
-              const err720 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err719 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err720];
+                vErrors = [err719];
               } else {
-                vErrors.push(err720);
+                vErrors.push(err719);
               }
               errors++;
             }
           }
-          if (data287["output-off"] !== void 0) {
-            let data291 = data287["output-off"];
+          if (data288["output-on"] !== void 0) {
+            let data291 = data288["output-on"];
             if (typeof data291 === "string") {
               if (func2(data291) > 120) {
-                const err721 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err720 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err720];
+                } else {
+                  vErrors.push(err720);
+                }
+                errors++;
+              }
+              if (func2(data291) < 1) {
+                const err721 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err721];
                 } else {
@@ -8761,30 +8760,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data291) < 1) {
-                const err722 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err722];
-                } else {
-                  vErrors.push(err722);
-                }
-                errors++;
-              }
             } else {
-              const err723 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err722 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err723];
+                vErrors = [err722];
               } else {
-                vErrors.push(err723);
+                vErrors.push(err722);
               }
               errors++;
             }
           }
-          if (data287.release !== void 0) {
-            let data292 = data287.release;
+          if (data288["output-off"] !== void 0) {
+            let data292 = data288["output-off"];
             if (typeof data292 === "string") {
               if (func2(data292) > 120) {
-                const err724 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err723 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err723];
+                } else {
+                  vErrors.push(err723);
+                }
+                errors++;
+              }
+              if (func2(data292) < 1) {
+                const err724 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err724];
                 } else {
@@ -8792,30 +8791,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data292) < 1) {
-                const err725 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err725];
-                } else {
-                  vErrors.push(err725);
-                }
-                errors++;
-              }
             } else {
-              const err726 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err725 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err726];
+                vErrors = [err725];
               } else {
-                vErrors.push(err726);
+                vErrors.push(err725);
               }
               errors++;
             }
           }
-          if (data287.clamp !== void 0) {
-            let data293 = data287.clamp;
+          if (data288.release !== void 0) {
+            let data293 = data288.release;
             if (typeof data293 === "string") {
               if (func2(data293) > 120) {
-                const err727 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err726 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err726];
+                } else {
+                  vErrors.push(err726);
+                }
+                errors++;
+              }
+              if (func2(data293) < 1) {
+                const err727 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err727];
                 } else {
@@ -8823,30 +8822,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data293) < 1) {
-                const err728 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err728];
-                } else {
-                  vErrors.push(err728);
-                }
-                errors++;
-              }
             } else {
-              const err729 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err728 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err729];
+                vErrors = [err728];
               } else {
-                vErrors.push(err729);
+                vErrors.push(err728);
               }
               errors++;
             }
           }
-          if (data287["taper-air-on"] !== void 0) {
-            let data294 = data287["taper-air-on"];
+          if (data288.clamp !== void 0) {
+            let data294 = data288.clamp;
             if (typeof data294 === "string") {
               if (func2(data294) > 120) {
-                const err730 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err729 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err729];
+                } else {
+                  vErrors.push(err729);
+                }
+                errors++;
+              }
+              if (func2(data294) < 1) {
+                const err730 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err730];
                 } else {
@@ -8854,30 +8853,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data294) < 1) {
-                const err731 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err731];
-                } else {
-                  vErrors.push(err731);
-                }
-                errors++;
-              }
             } else {
-              const err732 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err731 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err732];
+                vErrors = [err731];
               } else {
-                vErrors.push(err732);
+                vErrors.push(err731);
               }
               errors++;
             }
           }
-          if (data287["taper-air-off"] !== void 0) {
-            let data295 = data287["taper-air-off"];
+          if (data288["taper-air-on"] !== void 0) {
+            let data295 = data288["taper-air-on"];
             if (typeof data295 === "string") {
               if (func2(data295) > 120) {
-                const err733 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err732 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err732];
+                } else {
+                  vErrors.push(err732);
+                }
+                errors++;
+              }
+              if (func2(data295) < 1) {
+                const err733 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err733];
                 } else {
@@ -8885,30 +8884,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data295) < 1) {
-                const err734 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err734];
-                } else {
-                  vErrors.push(err734);
-                }
-                errors++;
-              }
             } else {
-              const err735 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err734 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err735];
+                vErrors = [err734];
               } else {
-                vErrors.push(err735);
+                vErrors.push(err734);
               }
               errors++;
             }
           }
-          if (data287["cover-open"] !== void 0) {
-            let data296 = data287["cover-open"];
+          if (data288["taper-air-off"] !== void 0) {
+            let data296 = data288["taper-air-off"];
             if (typeof data296 === "string") {
               if (func2(data296) > 120) {
-                const err736 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err735 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err735];
+                } else {
+                  vErrors.push(err735);
+                }
+                errors++;
+              }
+              if (func2(data296) < 1) {
+                const err736 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err736];
                 } else {
@@ -8916,30 +8915,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data296) < 1) {
-                const err737 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err737];
-                } else {
-                  vErrors.push(err737);
-                }
-                errors++;
-              }
             } else {
-              const err738 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err737 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err738];
+                vErrors = [err737];
               } else {
-                vErrors.push(err738);
+                vErrors.push(err737);
               }
               errors++;
             }
           }
-          if (data287["cover-close"] !== void 0) {
-            let data297 = data287["cover-close"];
+          if (data288["cover-open"] !== void 0) {
+            let data297 = data288["cover-open"];
             if (typeof data297 === "string") {
               if (func2(data297) > 120) {
-                const err739 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err738 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err738];
+                } else {
+                  vErrors.push(err738);
+                }
+                errors++;
+              }
+              if (func2(data297) < 1) {
+                const err739 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err739];
                 } else {
@@ -8947,30 +8946,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data297) < 1) {
-                const err740 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err740];
-                } else {
-                  vErrors.push(err740);
-                }
-                errors++;
-              }
             } else {
-              const err741 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err740 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err741];
+                vErrors = [err740];
               } else {
-                vErrors.push(err741);
+                vErrors.push(err740);
               }
               errors++;
             }
           }
-          if (data287["hood-up"] !== void 0) {
-            let data298 = data287["hood-up"];
+          if (data288["cover-close"] !== void 0) {
+            let data298 = data288["cover-close"];
             if (typeof data298 === "string") {
               if (func2(data298) > 120) {
-                const err742 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err741 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err741];
+                } else {
+                  vErrors.push(err741);
+                }
+                errors++;
+              }
+              if (func2(data298) < 1) {
+                const err742 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err742];
                 } else {
@@ -8978,30 +8977,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data298) < 1) {
-                const err743 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err743];
-                } else {
-                  vErrors.push(err743);
-                }
-                errors++;
-              }
             } else {
-              const err744 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err743 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err744];
+                vErrors = [err743];
               } else {
-                vErrors.push(err744);
+                vErrors.push(err743);
               }
               errors++;
             }
           }
-          if (data287["hood-down"] !== void 0) {
-            let data299 = data287["hood-down"];
+          if (data288["hood-up"] !== void 0) {
+            let data299 = data288["hood-up"];
             if (typeof data299 === "string") {
               if (func2(data299) > 120) {
-                const err745 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err744 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err744];
+                } else {
+                  vErrors.push(err744);
+                }
+                errors++;
+              }
+              if (func2(data299) < 1) {
+                const err745 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err745];
                 } else {
@@ -9009,30 +9008,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data299) < 1) {
-                const err746 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err746];
-                } else {
-                  vErrors.push(err746);
-                }
-                errors++;
-              }
             } else {
-              const err747 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err746 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err747];
+                vErrors = [err746];
               } else {
-                vErrors.push(err747);
+                vErrors.push(err746);
               }
               errors++;
             }
           }
-          if (data287.measure !== void 0) {
-            let data300 = data287.measure;
+          if (data288["hood-down"] !== void 0) {
+            let data300 = data288["hood-down"];
             if (typeof data300 === "string") {
               if (func2(data300) > 120) {
-                const err748 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err747 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err747];
+                } else {
+                  vErrors.push(err747);
+                }
+                errors++;
+              }
+              if (func2(data300) < 1) {
+                const err748 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err748];
                 } else {
@@ -9040,41 +9039,39 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data300) < 1) {
-                const err749 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err749];
-                } else {
-                  vErrors.push(err749);
-                }
-                errors++;
-              }
             } else {
-              const err750 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err749 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err750];
+                vErrors = [err749];
               } else {
-                vErrors.push(err750);
+                vErrors.push(err749);
               }
               errors++;
             }
           }
-        } else {
-          const err751 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err751];
-          } else {
-            vErrors.push(err751);
-          }
-          errors++;
-        }
-      }
-      if (data.machine !== void 0) {
-        let data301 = data.machine;
-        if (data301 && typeof data301 == "object" && !Array.isArray(data301)) {
-          for (const key48 in data301) {
-            if (!func1.call(schema31.properties.machine.properties, key48)) {
-              const err752 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key48 }, message: "must NOT have additional properties" };
+          if (data288.measure !== void 0) {
+            let data301 = data288.measure;
+            if (typeof data301 === "string") {
+              if (func2(data301) > 120) {
+                const err750 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err750];
+                } else {
+                  vErrors.push(err750);
+                }
+                errors++;
+              }
+              if (func2(data301) < 1) {
+                const err751 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err751];
+                } else {
+                  vErrors.push(err751);
+                }
+                errors++;
+              }
+            } else {
+              const err752 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err752];
               } else {
@@ -9083,81 +9080,83 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data301.travel !== void 0) {
-            let data302 = data301.travel;
-            if (data302 && typeof data302 == "object" && !Array.isArray(data302)) {
-              for (const key49 in data302) {
+        } else {
+          const err753 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err753];
+          } else {
+            vErrors.push(err753);
+          }
+          errors++;
+        }
+      }
+      if (data.machine !== void 0) {
+        let data302 = data.machine;
+        if (data302 && typeof data302 == "object" && !Array.isArray(data302)) {
+          for (const key48 in data302) {
+            if (!func1.call(schema31.properties.machine.properties, key48)) {
+              const err754 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key48 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err754];
+              } else {
+                vErrors.push(err754);
+              }
+              errors++;
+            }
+          }
+          if (data302.travel !== void 0) {
+            let data303 = data302.travel;
+            if (data303 && typeof data303 == "object" && !Array.isArray(data303)) {
+              for (const key49 in data303) {
                 if (!(key49 === "x" || key49 === "y" || key49 === "z" || key49 === "a" || key49 === "b" || key49 === "c")) {
-                  const err753 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key49 }, message: "must NOT have additional properties" };
+                  const err755 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key49 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err753];
+                    vErrors = [err755];
                   } else {
-                    vErrors.push(err753);
+                    vErrors.push(err755);
                   }
                   errors++;
                 }
               }
-              if (data302.x !== void 0) {
-                let data303 = data302.x;
-                if (Array.isArray(data303)) {
-                  if (data303.length > 2) {
-                    const err754 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data303.x !== void 0) {
+                let data304 = data303.x;
+                if (Array.isArray(data304)) {
+                  if (data304.length > 2) {
+                    const err756 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err754];
+                      vErrors = [err756];
                     } else {
-                      vErrors.push(err754);
+                      vErrors.push(err756);
                     }
                     errors++;
                   }
-                  if (data303.length < 2) {
-                    const err755 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data304.length < 2) {
+                    const err757 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err755];
+                      vErrors = [err757];
                     } else {
-                      vErrors.push(err755);
+                      vErrors.push(err757);
                     }
                     errors++;
                   }
-                  const len4 = data303.length;
+                  const len4 = data304.length;
                   for (let i6 = 0; i6 < len4; i6++) {
-                    let data304 = data303[i6];
-                    const _errs911 = errors;
+                    let data305 = data304[i6];
+                    const _errs913 = errors;
                     let valid247 = false;
-                    const _errs912 = errors;
-                    if (typeof data304 == "number" && isFinite(data304)) {
-                      if (data304 > 1e6 || isNaN(data304)) {
-                        const err756 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err756];
-                        } else {
-                          vErrors.push(err756);
-                        }
-                        errors++;
-                      }
-                      if (data304 < -1e6 || isNaN(data304)) {
-                        const err757 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err757];
-                        } else {
-                          vErrors.push(err757);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err758 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err758];
-                      } else {
-                        vErrors.push(err758);
-                      }
-                      errors++;
-                    }
-                    var _valid22 = _errs912 === errors;
-                    valid247 = valid247 || _valid22;
                     const _errs914 = errors;
-                    if (typeof data304 === "string") {
-                      if (!pattern25.test(data304)) {
-                        const err759 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (typeof data305 == "number" && isFinite(data305)) {
+                      if (data305 > 1e6 || isNaN(data305)) {
+                        const err758 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err758];
+                        } else {
+                          vErrors.push(err758);
+                        }
+                        errors++;
+                      }
+                      if (data305 < -1e6 || isNaN(data305)) {
+                        const err759 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err759];
                         } else {
@@ -9166,7 +9165,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err760 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err760 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err760];
                       } else {
@@ -9176,19 +9175,41 @@ var compiled = (() => {
                     }
                     var _valid22 = _errs914 === errors;
                     valid247 = valid247 || _valid22;
-                    if (!valid247) {
-                      const err761 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    const _errs916 = errors;
+                    if (typeof data305 === "string") {
+                      if (!pattern25.test(data305)) {
+                        const err761 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err761];
+                        } else {
+                          vErrors.push(err761);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err762 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err761];
+                        vErrors = [err762];
                       } else {
-                        vErrors.push(err761);
+                        vErrors.push(err762);
+                      }
+                      errors++;
+                    }
+                    var _valid22 = _errs916 === errors;
+                    valid247 = valid247 || _valid22;
+                    if (!valid247) {
+                      const err763 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err763];
+                      } else {
+                        vErrors.push(err763);
                       }
                       errors++;
                     } else {
-                      errors = _errs911;
+                      errors = _errs913;
                       if (vErrors !== null) {
-                        if (_errs911) {
-                          vErrors.length = _errs911;
+                        if (_errs913) {
+                          vErrors.length = _errs913;
                         } else {
                           vErrors = null;
                         }
@@ -9196,76 +9217,54 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err762 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err764 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err762];
+                    vErrors = [err764];
                   } else {
-                    vErrors.push(err762);
+                    vErrors.push(err764);
                   }
                   errors++;
                 }
               }
-              if (data302.y !== void 0) {
-                let data305 = data302.y;
-                if (Array.isArray(data305)) {
-                  if (data305.length > 2) {
-                    const err763 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data303.y !== void 0) {
+                let data306 = data303.y;
+                if (Array.isArray(data306)) {
+                  if (data306.length > 2) {
+                    const err765 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err763];
+                      vErrors = [err765];
                     } else {
-                      vErrors.push(err763);
+                      vErrors.push(err765);
                     }
                     errors++;
                   }
-                  if (data305.length < 2) {
-                    const err764 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data306.length < 2) {
+                    const err766 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err764];
+                      vErrors = [err766];
                     } else {
-                      vErrors.push(err764);
+                      vErrors.push(err766);
                     }
                     errors++;
                   }
-                  const len5 = data305.length;
+                  const len5 = data306.length;
                   for (let i7 = 0; i7 < len5; i7++) {
-                    let data306 = data305[i7];
-                    const _errs920 = errors;
+                    let data307 = data306[i7];
+                    const _errs922 = errors;
                     let valid251 = false;
-                    const _errs921 = errors;
-                    if (typeof data306 == "number" && isFinite(data306)) {
-                      if (data306 > 1e6 || isNaN(data306)) {
-                        const err765 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err765];
-                        } else {
-                          vErrors.push(err765);
-                        }
-                        errors++;
-                      }
-                      if (data306 < -1e6 || isNaN(data306)) {
-                        const err766 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err766];
-                        } else {
-                          vErrors.push(err766);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err767 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err767];
-                      } else {
-                        vErrors.push(err767);
-                      }
-                      errors++;
-                    }
-                    var _valid23 = _errs921 === errors;
-                    valid251 = valid251 || _valid23;
                     const _errs923 = errors;
-                    if (typeof data306 === "string") {
-                      if (!pattern25.test(data306)) {
-                        const err768 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (typeof data307 == "number" && isFinite(data307)) {
+                      if (data307 > 1e6 || isNaN(data307)) {
+                        const err767 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err767];
+                        } else {
+                          vErrors.push(err767);
+                        }
+                        errors++;
+                      }
+                      if (data307 < -1e6 || isNaN(data307)) {
+                        const err768 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err768];
                         } else {
@@ -9274,7 +9273,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err769 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err769 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err769];
                       } else {
@@ -9284,19 +9283,41 @@ var compiled = (() => {
                     }
                     var _valid23 = _errs923 === errors;
                     valid251 = valid251 || _valid23;
-                    if (!valid251) {
-                      const err770 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    const _errs925 = errors;
+                    if (typeof data307 === "string") {
+                      if (!pattern25.test(data307)) {
+                        const err770 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err770];
+                        } else {
+                          vErrors.push(err770);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err771 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err770];
+                        vErrors = [err771];
                       } else {
-                        vErrors.push(err770);
+                        vErrors.push(err771);
+                      }
+                      errors++;
+                    }
+                    var _valid23 = _errs925 === errors;
+                    valid251 = valid251 || _valid23;
+                    if (!valid251) {
+                      const err772 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err772];
+                      } else {
+                        vErrors.push(err772);
                       }
                       errors++;
                     } else {
-                      errors = _errs920;
+                      errors = _errs922;
                       if (vErrors !== null) {
-                        if (_errs920) {
-                          vErrors.length = _errs920;
+                        if (_errs922) {
+                          vErrors.length = _errs922;
                         } else {
                           vErrors = null;
                         }
@@ -9304,76 +9325,54 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err771 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err773 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err771];
+                    vErrors = [err773];
                   } else {
-                    vErrors.push(err771);
+                    vErrors.push(err773);
                   }
                   errors++;
                 }
               }
-              if (data302.z !== void 0) {
-                let data307 = data302.z;
-                if (Array.isArray(data307)) {
-                  if (data307.length > 2) {
-                    const err772 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data303.z !== void 0) {
+                let data308 = data303.z;
+                if (Array.isArray(data308)) {
+                  if (data308.length > 2) {
+                    const err774 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err772];
+                      vErrors = [err774];
                     } else {
-                      vErrors.push(err772);
+                      vErrors.push(err774);
                     }
                     errors++;
                   }
-                  if (data307.length < 2) {
-                    const err773 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data308.length < 2) {
+                    const err775 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err773];
+                      vErrors = [err775];
                     } else {
-                      vErrors.push(err773);
+                      vErrors.push(err775);
                     }
                     errors++;
                   }
-                  const len6 = data307.length;
+                  const len6 = data308.length;
                   for (let i8 = 0; i8 < len6; i8++) {
-                    let data308 = data307[i8];
-                    const _errs929 = errors;
+                    let data309 = data308[i8];
+                    const _errs931 = errors;
                     let valid255 = false;
-                    const _errs930 = errors;
-                    if (typeof data308 == "number" && isFinite(data308)) {
-                      if (data308 > 1e6 || isNaN(data308)) {
-                        const err774 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err774];
-                        } else {
-                          vErrors.push(err774);
-                        }
-                        errors++;
-                      }
-                      if (data308 < -1e6 || isNaN(data308)) {
-                        const err775 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err775];
-                        } else {
-                          vErrors.push(err775);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err776 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err776];
-                      } else {
-                        vErrors.push(err776);
-                      }
-                      errors++;
-                    }
-                    var _valid24 = _errs930 === errors;
-                    valid255 = valid255 || _valid24;
                     const _errs932 = errors;
-                    if (typeof data308 === "string") {
-                      if (!pattern25.test(data308)) {
-                        const err777 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (typeof data309 == "number" && isFinite(data309)) {
+                      if (data309 > 1e6 || isNaN(data309)) {
+                        const err776 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err776];
+                        } else {
+                          vErrors.push(err776);
+                        }
+                        errors++;
+                      }
+                      if (data309 < -1e6 || isNaN(data309)) {
+                        const err777 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err777];
                         } else {
@@ -9382,7 +9381,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err778 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err778 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err778];
                       } else {
@@ -9392,19 +9391,41 @@ var compiled = (() => {
                     }
                     var _valid24 = _errs932 === errors;
                     valid255 = valid255 || _valid24;
-                    if (!valid255) {
-                      const err779 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    const _errs934 = errors;
+                    if (typeof data309 === "string") {
+                      if (!pattern25.test(data309)) {
+                        const err779 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err779];
+                        } else {
+                          vErrors.push(err779);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err780 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err779];
+                        vErrors = [err780];
                       } else {
-                        vErrors.push(err779);
+                        vErrors.push(err780);
+                      }
+                      errors++;
+                    }
+                    var _valid24 = _errs934 === errors;
+                    valid255 = valid255 || _valid24;
+                    if (!valid255) {
+                      const err781 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err781];
+                      } else {
+                        vErrors.push(err781);
                       }
                       errors++;
                     } else {
-                      errors = _errs929;
+                      errors = _errs931;
                       if (vErrors !== null) {
-                        if (_errs929) {
-                          vErrors.length = _errs929;
+                        if (_errs931) {
+                          vErrors.length = _errs931;
                         } else {
                           vErrors = null;
                         }
@@ -9412,220 +9433,196 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err780 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err782 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err780];
+                    vErrors = [err782];
                   } else {
-                    vErrors.push(err780);
+                    vErrors.push(err782);
                   }
                   errors++;
                 }
               }
-              if (data302.a !== void 0) {
-                let data309 = data302.a;
-                if (Array.isArray(data309)) {
-                  if (data309.length > 2) {
-                    const err781 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data303.a !== void 0) {
+                let data310 = data303.a;
+                if (Array.isArray(data310)) {
+                  if (data310.length > 2) {
+                    const err783 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err781];
+                      vErrors = [err783];
                     } else {
-                      vErrors.push(err781);
+                      vErrors.push(err783);
                     }
                     errors++;
                   }
-                  if (data309.length < 2) {
-                    const err782 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data310.length < 2) {
+                    const err784 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err782];
+                      vErrors = [err784];
                     } else {
-                      vErrors.push(err782);
+                      vErrors.push(err784);
                     }
                     errors++;
                   }
-                  const len7 = data309.length;
+                  const len7 = data310.length;
                   for (let i9 = 0; i9 < len7; i9++) {
-                    let data310 = data309[i9];
-                    if (typeof data310 == "number" && isFinite(data310)) {
-                      if (data310 > 36e6 || isNaN(data310)) {
-                        const err783 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                    let data311 = data310[i9];
+                    if (typeof data311 == "number" && isFinite(data311)) {
+                      if (data311 > 36e6 || isNaN(data311)) {
+                        const err785 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
                         if (vErrors === null) {
-                          vErrors = [err783];
+                          vErrors = [err785];
                         } else {
-                          vErrors.push(err783);
+                          vErrors.push(err785);
                         }
                         errors++;
                       }
-                      if (data310 < -36e6 || isNaN(data310)) {
-                        const err784 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                      if (data311 < -36e6 || isNaN(data311)) {
+                        const err786 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
                         if (vErrors === null) {
-                          vErrors = [err784];
+                          vErrors = [err786];
                         } else {
-                          vErrors.push(err784);
+                          vErrors.push(err786);
                         }
                         errors++;
                       }
                     } else {
-                      const err785 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err787 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err785];
+                        vErrors = [err787];
                       } else {
-                        vErrors.push(err785);
+                        vErrors.push(err787);
                       }
                       errors++;
                     }
                   }
                 } else {
-                  const err786 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err788 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err786];
+                    vErrors = [err788];
                   } else {
-                    vErrors.push(err786);
+                    vErrors.push(err788);
                   }
                   errors++;
                 }
               }
-              if (data302.b !== void 0) {
-                let data311 = data302.b;
-                if (Array.isArray(data311)) {
-                  if (data311.length > 2) {
-                    const err787 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data303.b !== void 0) {
+                let data312 = data303.b;
+                if (Array.isArray(data312)) {
+                  if (data312.length > 2) {
+                    const err789 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err787];
+                      vErrors = [err789];
                     } else {
-                      vErrors.push(err787);
+                      vErrors.push(err789);
                     }
                     errors++;
                   }
-                  if (data311.length < 2) {
-                    const err788 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data312.length < 2) {
+                    const err790 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err788];
+                      vErrors = [err790];
                     } else {
-                      vErrors.push(err788);
+                      vErrors.push(err790);
                     }
                     errors++;
                   }
-                  const len8 = data311.length;
+                  const len8 = data312.length;
                   for (let i10 = 0; i10 < len8; i10++) {
-                    let data312 = data311[i10];
-                    if (typeof data312 == "number" && isFinite(data312)) {
-                      if (data312 > 36e6 || isNaN(data312)) {
-                        const err789 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                    let data313 = data312[i10];
+                    if (typeof data313 == "number" && isFinite(data313)) {
+                      if (data313 > 36e6 || isNaN(data313)) {
+                        const err791 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
                         if (vErrors === null) {
-                          vErrors = [err789];
+                          vErrors = [err791];
                         } else {
-                          vErrors.push(err789);
+                          vErrors.push(err791);
                         }
                         errors++;
                       }
-                      if (data312 < -36e6 || isNaN(data312)) {
-                        const err790 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                      if (data313 < -36e6 || isNaN(data313)) {
+                        const err792 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
                         if (vErrors === null) {
-                          vErrors = [err790];
+                          vErrors = [err792];
                         } else {
-                          vErrors.push(err790);
+                          vErrors.push(err792);
                         }
                         errors++;
                       }
                     } else {
-                      const err791 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err793 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err791];
+                        vErrors = [err793];
                       } else {
-                        vErrors.push(err791);
+                        vErrors.push(err793);
                       }
                       errors++;
                     }
                   }
                 } else {
-                  const err792 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err794 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err792];
+                    vErrors = [err794];
                   } else {
-                    vErrors.push(err792);
+                    vErrors.push(err794);
                   }
                   errors++;
                 }
               }
-              if (data302.c !== void 0) {
-                let data313 = data302.c;
-                if (Array.isArray(data313)) {
-                  if (data313.length > 2) {
-                    const err793 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data303.c !== void 0) {
+                let data314 = data303.c;
+                if (Array.isArray(data314)) {
+                  if (data314.length > 2) {
+                    const err795 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err793];
+                      vErrors = [err795];
                     } else {
-                      vErrors.push(err793);
+                      vErrors.push(err795);
                     }
                     errors++;
                   }
-                  if (data313.length < 2) {
-                    const err794 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data314.length < 2) {
+                    const err796 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err794];
+                      vErrors = [err796];
                     } else {
-                      vErrors.push(err794);
+                      vErrors.push(err796);
                     }
                     errors++;
                   }
-                  const len9 = data313.length;
+                  const len9 = data314.length;
                   for (let i11 = 0; i11 < len9; i11++) {
-                    let data314 = data313[i11];
-                    if (typeof data314 == "number" && isFinite(data314)) {
-                      if (data314 > 36e6 || isNaN(data314)) {
-                        const err795 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                    let data315 = data314[i11];
+                    if (typeof data315 == "number" && isFinite(data315)) {
+                      if (data315 > 36e6 || isNaN(data315)) {
+                        const err797 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
                         if (vErrors === null) {
-                          vErrors = [err795];
+                          vErrors = [err797];
                         } else {
-                          vErrors.push(err795);
+                          vErrors.push(err797);
                         }
                         errors++;
                       }
-                      if (data314 < -36e6 || isNaN(data314)) {
-                        const err796 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                      if (data315 < -36e6 || isNaN(data315)) {
+                        const err798 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
                         if (vErrors === null) {
-                          vErrors = [err796];
+                          vErrors = [err798];
                         } else {
-                          vErrors.push(err796);
+                          vErrors.push(err798);
                         }
                         errors++;
                       }
                     } else {
-                      const err797 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err799 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err797];
+                        vErrors = [err799];
                       } else {
-                        vErrors.push(err797);
+                        vErrors.push(err799);
                       }
                       errors++;
                     }
                   }
                 } else {
-                  const err798 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-                  if (vErrors === null) {
-                    vErrors = [err798];
-                  } else {
-                    vErrors.push(err798);
-                  }
-                  errors++;
-                }
-              }
-            } else {
-              const err799 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err799];
-              } else {
-                vErrors.push(err799);
-              }
-              errors++;
-            }
-          }
-          if (data301.spindle !== void 0) {
-            let data315 = data301.spindle;
-            if (data315 && typeof data315 == "object" && !Array.isArray(data315)) {
-              for (const key50 in data315) {
-                if (!(key50 === "min-rpm" || key50 === "max-rpm" || key50 === "spin-up" || key50 === "spin-down" || key50 === "coast-down" || key50 === "orient")) {
-                  const err800 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key50 }, message: "must NOT have additional properties" };
+                  const err800 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
                     vErrors = [err800];
                   } else {
@@ -9634,42 +9631,44 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data315["min-rpm"] !== void 0) {
-                let data316 = data315["min-rpm"];
-                if (typeof data316 == "number" && isFinite(data316)) {
-                  if (data316 > 1e6 || isNaN(data316)) {
-                    const err801 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err801];
-                    } else {
-                      vErrors.push(err801);
-                    }
-                    errors++;
-                  }
-                  if (data316 < 0 || isNaN(data316)) {
-                    const err802 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err802];
-                    } else {
-                      vErrors.push(err802);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err803 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+            } else {
+              const err801 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err801];
+              } else {
+                vErrors.push(err801);
+              }
+              errors++;
+            }
+          }
+          if (data302.spindle !== void 0) {
+            let data316 = data302.spindle;
+            if (data316 && typeof data316 == "object" && !Array.isArray(data316)) {
+              for (const key50 in data316) {
+                if (!(key50 === "min-rpm" || key50 === "max-rpm" || key50 === "spin-up" || key50 === "spin-down" || key50 === "coast-down" || key50 === "orient")) {
+                  const err802 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key50 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err803];
+                    vErrors = [err802];
                   } else {
-                    vErrors.push(err803);
+                    vErrors.push(err802);
                   }
                   errors++;
                 }
               }
-              if (data315["max-rpm"] !== void 0) {
-                let data317 = data315["max-rpm"];
+              if (data316["min-rpm"] !== void 0) {
+                let data317 = data316["min-rpm"];
                 if (typeof data317 == "number" && isFinite(data317)) {
                   if (data317 > 1e6 || isNaN(data317)) {
-                    const err804 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    const err803 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err803];
+                    } else {
+                      vErrors.push(err803);
+                    }
+                    errors++;
+                  }
+                  if (data317 < 0 || isNaN(data317)) {
+                    const err804 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err804];
                     } else {
@@ -9677,30 +9676,30 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data317 <= 0 || isNaN(data317)) {
-                    const err805 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err805];
-                    } else {
-                      vErrors.push(err805);
-                    }
-                    errors++;
-                  }
                 } else {
-                  const err806 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err805 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
-                    vErrors = [err806];
+                    vErrors = [err805];
                   } else {
-                    vErrors.push(err806);
+                    vErrors.push(err805);
                   }
                   errors++;
                 }
               }
-              if (data315["spin-up"] !== void 0) {
-                let data318 = data315["spin-up"];
-                if (typeof data318 === "string") {
-                  if (!pattern89.test(data318)) {
-                    const err807 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+              if (data316["max-rpm"] !== void 0) {
+                let data318 = data316["max-rpm"];
+                if (typeof data318 == "number" && isFinite(data318)) {
+                  if (data318 > 1e6 || isNaN(data318)) {
+                    const err806 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err806];
+                    } else {
+                      vErrors.push(err806);
+                    }
+                    errors++;
+                  }
+                  if (data318 <= 0 || isNaN(data318)) {
+                    const err807 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                     if (vErrors === null) {
                       vErrors = [err807];
                     } else {
@@ -9709,7 +9708,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err808 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err808 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err808];
                   } else {
@@ -9718,11 +9717,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data315["spin-down"] !== void 0) {
-                let data319 = data315["spin-down"];
+              if (data316["spin-up"] !== void 0) {
+                let data319 = data316["spin-up"];
                 if (typeof data319 === "string") {
                   if (!pattern89.test(data319)) {
-                    const err809 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    const err809 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
                     if (vErrors === null) {
                       vErrors = [err809];
                     } else {
@@ -9731,7 +9730,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err810 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err810 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err810];
                   } else {
@@ -9740,11 +9739,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data315["coast-down"] !== void 0) {
-                let data320 = data315["coast-down"];
+              if (data316["spin-down"] !== void 0) {
+                let data320 = data316["spin-down"];
                 if (typeof data320 === "string") {
                   if (!pattern89.test(data320)) {
-                    const err811 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    const err811 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
                     if (vErrors === null) {
                       vErrors = [err811];
                     } else {
@@ -9753,7 +9752,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err812 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err812 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err812];
                   } else {
@@ -9762,19 +9761,20 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data315.orient !== void 0) {
-                let data321 = data315.orient;
-                if (typeof data321 !== "string") {
-                  const err813 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err813];
-                  } else {
-                    vErrors.push(err813);
+              if (data316["coast-down"] !== void 0) {
+                let data321 = data316["coast-down"];
+                if (typeof data321 === "string") {
+                  if (!pattern89.test(data321)) {
+                    const err813 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err813];
+                    } else {
+                      vErrors.push(err813);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data321 === "yes" || data321 === "no")) {
-                  const err814 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                } else {
+                  const err814 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err814];
                   } else {
@@ -9783,22 +9783,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err815 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err815];
-              } else {
-                vErrors.push(err815);
-              }
-              errors++;
-            }
-          }
-          if (data301.signals !== void 0) {
-            let data322 = data301.signals;
-            if (data322 && typeof data322 == "object" && !Array.isArray(data322)) {
-              for (const key51 in data322) {
-                if (!(key51 === "at-speed" || key51 === "stopped" || key51 === "released" || key51 === "clamped" || key51 === "tool-present" || key51 === "air" || key51 === "hold-down")) {
-                  const err816 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key51 }, message: "must NOT have additional properties" };
+              if (data316.orient !== void 0) {
+                let data322 = data316.orient;
+                if (typeof data322 !== "string") {
+                  const err815 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err815];
+                  } else {
+                    vErrors.push(err815);
+                  }
+                  errors++;
+                }
+                if (!(data322 === "yes" || data322 === "no")) {
+                  const err816 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err816];
                   } else {
@@ -9807,434 +9804,458 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data322["at-speed"] !== void 0) {
-                let data323 = data322["at-speed"];
-                const _errs969 = errors;
-                let valid268 = false;
-                const _errs970 = errors;
-                if (!(typeof data323 == "number" && (!(data323 % 1) && !isNaN(data323)) && isFinite(data323))) {
-                  const err817 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+            } else {
+              const err817 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err817];
+              } else {
+                vErrors.push(err817);
+              }
+              errors++;
+            }
+          }
+          if (data302.signals !== void 0) {
+            let data323 = data302.signals;
+            if (data323 && typeof data323 == "object" && !Array.isArray(data323)) {
+              for (const key51 in data323) {
+                if (!(key51 === "at-speed" || key51 === "stopped" || key51 === "released" || key51 === "clamped" || key51 === "tool-present" || key51 === "air" || key51 === "hold-down")) {
+                  const err818 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key51 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err817];
+                    vErrors = [err818];
                   } else {
-                    vErrors.push(err817);
+                    vErrors.push(err818);
                   }
                   errors++;
-                }
-                if (typeof data323 == "number" && isFinite(data323)) {
-                  if (data323 > 9999 || isNaN(data323)) {
-                    const err818 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                    if (vErrors === null) {
-                      vErrors = [err818];
-                    } else {
-                      vErrors.push(err818);
-                    }
-                    errors++;
-                  }
-                  if (data323 < 0 || isNaN(data323)) {
-                    const err819 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err819];
-                    } else {
-                      vErrors.push(err819);
-                    }
-                    errors++;
-                  }
-                }
-                var _valid25 = _errs970 === errors;
-                valid268 = valid268 || _valid25;
-                const _errs972 = errors;
-                if (!validate21(data323, { instancePath: instancePath + "/machine/signals/at-speed", parentData: data322, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid25 = _errs972 === errors;
-                valid268 = valid268 || _valid25;
-                if (!valid268) {
-                  const err820 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err820];
-                  } else {
-                    vErrors.push(err820);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs969;
-                  if (vErrors !== null) {
-                    if (_errs969) {
-                      vErrors.length = _errs969;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data322.stopped !== void 0) {
-                let data324 = data322.stopped;
-                const _errs974 = errors;
-                let valid269 = false;
-                const _errs975 = errors;
+              if (data323["at-speed"] !== void 0) {
+                let data324 = data323["at-speed"];
+                const _errs971 = errors;
+                let valid268 = false;
+                const _errs972 = errors;
                 if (!(typeof data324 == "number" && (!(data324 % 1) && !isNaN(data324)) && isFinite(data324))) {
-                  const err821 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err819 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err821];
+                    vErrors = [err819];
                   } else {
-                    vErrors.push(err821);
+                    vErrors.push(err819);
                   }
                   errors++;
                 }
                 if (typeof data324 == "number" && isFinite(data324)) {
                   if (data324 > 9999 || isNaN(data324)) {
-                    const err822 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err820 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err822];
+                      vErrors = [err820];
                     } else {
-                      vErrors.push(err822);
+                      vErrors.push(err820);
                     }
                     errors++;
                   }
                   if (data324 < 0 || isNaN(data324)) {
-                    const err823 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err821 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err823];
+                      vErrors = [err821];
                     } else {
-                      vErrors.push(err823);
+                      vErrors.push(err821);
                     }
                     errors++;
                   }
                 }
-                var _valid26 = _errs975 === errors;
-                valid269 = valid269 || _valid26;
-                const _errs977 = errors;
-                if (!validate21(data324, { instancePath: instancePath + "/machine/signals/stopped", parentData: data322, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
+                var _valid25 = _errs972 === errors;
+                valid268 = valid268 || _valid25;
+                const _errs974 = errors;
+                if (!validate21(data324, { instancePath: instancePath + "/machine/signals/at-speed", parentData: data323, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid26 = _errs977 === errors;
-                valid269 = valid269 || _valid26;
-                if (!valid269) {
-                  const err824 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid25 = _errs974 === errors;
+                valid268 = valid268 || _valid25;
+                if (!valid268) {
+                  const err822 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err824];
+                    vErrors = [err822];
                   } else {
-                    vErrors.push(err824);
+                    vErrors.push(err822);
                   }
                   errors++;
                 } else {
-                  errors = _errs974;
+                  errors = _errs971;
                   if (vErrors !== null) {
-                    if (_errs974) {
-                      vErrors.length = _errs974;
+                    if (_errs971) {
+                      vErrors.length = _errs971;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data322.released !== void 0) {
-                let data325 = data322.released;
-                const _errs979 = errors;
-                let valid270 = false;
-                const _errs980 = errors;
+              if (data323.stopped !== void 0) {
+                let data325 = data323.stopped;
+                const _errs976 = errors;
+                let valid269 = false;
+                const _errs977 = errors;
                 if (!(typeof data325 == "number" && (!(data325 % 1) && !isNaN(data325)) && isFinite(data325))) {
-                  const err825 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err823 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err825];
+                    vErrors = [err823];
                   } else {
-                    vErrors.push(err825);
+                    vErrors.push(err823);
                   }
                   errors++;
                 }
                 if (typeof data325 == "number" && isFinite(data325)) {
                   if (data325 > 9999 || isNaN(data325)) {
-                    const err826 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err824 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err826];
+                      vErrors = [err824];
                     } else {
-                      vErrors.push(err826);
+                      vErrors.push(err824);
                     }
                     errors++;
                   }
                   if (data325 < 0 || isNaN(data325)) {
-                    const err827 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err825 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err827];
+                      vErrors = [err825];
                     } else {
-                      vErrors.push(err827);
+                      vErrors.push(err825);
                     }
                     errors++;
                   }
                 }
-                var _valid27 = _errs980 === errors;
-                valid270 = valid270 || _valid27;
-                const _errs982 = errors;
-                if (!validate21(data325, { instancePath: instancePath + "/machine/signals/released", parentData: data322, parentDataProperty: "released", rootData, dynamicAnchors })) {
+                var _valid26 = _errs977 === errors;
+                valid269 = valid269 || _valid26;
+                const _errs979 = errors;
+                if (!validate21(data325, { instancePath: instancePath + "/machine/signals/stopped", parentData: data323, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid27 = _errs982 === errors;
-                valid270 = valid270 || _valid27;
-                if (!valid270) {
-                  const err828 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid26 = _errs979 === errors;
+                valid269 = valid269 || _valid26;
+                if (!valid269) {
+                  const err826 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err828];
+                    vErrors = [err826];
                   } else {
-                    vErrors.push(err828);
+                    vErrors.push(err826);
                   }
                   errors++;
                 } else {
-                  errors = _errs979;
+                  errors = _errs976;
                   if (vErrors !== null) {
-                    if (_errs979) {
-                      vErrors.length = _errs979;
+                    if (_errs976) {
+                      vErrors.length = _errs976;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data322.clamped !== void 0) {
-                let data326 = data322.clamped;
-                const _errs984 = errors;
-                let valid271 = false;
-                const _errs985 = errors;
+              if (data323.released !== void 0) {
+                let data326 = data323.released;
+                const _errs981 = errors;
+                let valid270 = false;
+                const _errs982 = errors;
                 if (!(typeof data326 == "number" && (!(data326 % 1) && !isNaN(data326)) && isFinite(data326))) {
-                  const err829 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err827 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err829];
+                    vErrors = [err827];
                   } else {
-                    vErrors.push(err829);
+                    vErrors.push(err827);
                   }
                   errors++;
                 }
                 if (typeof data326 == "number" && isFinite(data326)) {
                   if (data326 > 9999 || isNaN(data326)) {
-                    const err830 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err828 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err830];
+                      vErrors = [err828];
                     } else {
-                      vErrors.push(err830);
+                      vErrors.push(err828);
                     }
                     errors++;
                   }
                   if (data326 < 0 || isNaN(data326)) {
-                    const err831 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err829 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err831];
+                      vErrors = [err829];
                     } else {
-                      vErrors.push(err831);
+                      vErrors.push(err829);
                     }
                     errors++;
                   }
                 }
-                var _valid28 = _errs985 === errors;
-                valid271 = valid271 || _valid28;
-                const _errs987 = errors;
-                if (!validate21(data326, { instancePath: instancePath + "/machine/signals/clamped", parentData: data322, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
+                var _valid27 = _errs982 === errors;
+                valid270 = valid270 || _valid27;
+                const _errs984 = errors;
+                if (!validate21(data326, { instancePath: instancePath + "/machine/signals/released", parentData: data323, parentDataProperty: "released", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid28 = _errs987 === errors;
-                valid271 = valid271 || _valid28;
-                if (!valid271) {
-                  const err832 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid27 = _errs984 === errors;
+                valid270 = valid270 || _valid27;
+                if (!valid270) {
+                  const err830 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err832];
+                    vErrors = [err830];
                   } else {
-                    vErrors.push(err832);
+                    vErrors.push(err830);
                   }
                   errors++;
                 } else {
-                  errors = _errs984;
+                  errors = _errs981;
                   if (vErrors !== null) {
-                    if (_errs984) {
-                      vErrors.length = _errs984;
+                    if (_errs981) {
+                      vErrors.length = _errs981;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data322["tool-present"] !== void 0) {
-                let data327 = data322["tool-present"];
-                const _errs989 = errors;
-                let valid272 = false;
-                const _errs990 = errors;
+              if (data323.clamped !== void 0) {
+                let data327 = data323.clamped;
+                const _errs986 = errors;
+                let valid271 = false;
+                const _errs987 = errors;
                 if (!(typeof data327 == "number" && (!(data327 % 1) && !isNaN(data327)) && isFinite(data327))) {
-                  const err833 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err831 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err833];
+                    vErrors = [err831];
                   } else {
-                    vErrors.push(err833);
+                    vErrors.push(err831);
                   }
                   errors++;
                 }
                 if (typeof data327 == "number" && isFinite(data327)) {
                   if (data327 > 9999 || isNaN(data327)) {
-                    const err834 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err832 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err834];
+                      vErrors = [err832];
                     } else {
-                      vErrors.push(err834);
+                      vErrors.push(err832);
                     }
                     errors++;
                   }
                   if (data327 < 0 || isNaN(data327)) {
-                    const err835 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err833 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err835];
+                      vErrors = [err833];
                     } else {
-                      vErrors.push(err835);
+                      vErrors.push(err833);
                     }
                     errors++;
                   }
                 }
-                var _valid29 = _errs990 === errors;
-                valid272 = valid272 || _valid29;
-                const _errs992 = errors;
-                if (!validate21(data327, { instancePath: instancePath + "/machine/signals/tool-present", parentData: data322, parentDataProperty: "tool-present", rootData, dynamicAnchors })) {
+                var _valid28 = _errs987 === errors;
+                valid271 = valid271 || _valid28;
+                const _errs989 = errors;
+                if (!validate21(data327, { instancePath: instancePath + "/machine/signals/clamped", parentData: data323, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid29 = _errs992 === errors;
-                valid272 = valid272 || _valid29;
-                if (!valid272) {
-                  const err836 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid28 = _errs989 === errors;
+                valid271 = valid271 || _valid28;
+                if (!valid271) {
+                  const err834 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err836];
+                    vErrors = [err834];
                   } else {
-                    vErrors.push(err836);
+                    vErrors.push(err834);
                   }
                   errors++;
                 } else {
-                  errors = _errs989;
+                  errors = _errs986;
                   if (vErrors !== null) {
-                    if (_errs989) {
-                      vErrors.length = _errs989;
+                    if (_errs986) {
+                      vErrors.length = _errs986;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data322.air !== void 0) {
-                let data328 = data322.air;
-                const _errs994 = errors;
-                let valid273 = false;
-                const _errs995 = errors;
+              if (data323["tool-present"] !== void 0) {
+                let data328 = data323["tool-present"];
+                const _errs991 = errors;
+                let valid272 = false;
+                const _errs992 = errors;
                 if (!(typeof data328 == "number" && (!(data328 % 1) && !isNaN(data328)) && isFinite(data328))) {
-                  const err837 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err835 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err837];
+                    vErrors = [err835];
                   } else {
-                    vErrors.push(err837);
+                    vErrors.push(err835);
                   }
                   errors++;
                 }
                 if (typeof data328 == "number" && isFinite(data328)) {
                   if (data328 > 9999 || isNaN(data328)) {
-                    const err838 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err836 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err838];
+                      vErrors = [err836];
                     } else {
-                      vErrors.push(err838);
+                      vErrors.push(err836);
                     }
                     errors++;
                   }
                   if (data328 < 0 || isNaN(data328)) {
-                    const err839 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err837 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err839];
+                      vErrors = [err837];
                     } else {
-                      vErrors.push(err839);
+                      vErrors.push(err837);
                     }
                     errors++;
                   }
                 }
-                var _valid30 = _errs995 === errors;
-                valid273 = valid273 || _valid30;
-                const _errs997 = errors;
-                if (!validate21(data328, { instancePath: instancePath + "/machine/signals/air", parentData: data322, parentDataProperty: "air", rootData, dynamicAnchors })) {
+                var _valid29 = _errs992 === errors;
+                valid272 = valid272 || _valid29;
+                const _errs994 = errors;
+                if (!validate21(data328, { instancePath: instancePath + "/machine/signals/tool-present", parentData: data323, parentDataProperty: "tool-present", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid30 = _errs997 === errors;
-                valid273 = valid273 || _valid30;
-                if (!valid273) {
-                  const err840 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid29 = _errs994 === errors;
+                valid272 = valid272 || _valid29;
+                if (!valid272) {
+                  const err838 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err840];
+                    vErrors = [err838];
                   } else {
-                    vErrors.push(err840);
+                    vErrors.push(err838);
                   }
                   errors++;
                 } else {
-                  errors = _errs994;
+                  errors = _errs991;
                   if (vErrors !== null) {
-                    if (_errs994) {
-                      vErrors.length = _errs994;
+                    if (_errs991) {
+                      vErrors.length = _errs991;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data322["hold-down"] !== void 0) {
-                let data329 = data322["hold-down"];
-                const _errs999 = errors;
-                let valid274 = false;
-                const _errs1000 = errors;
+              if (data323.air !== void 0) {
+                let data329 = data323.air;
+                const _errs996 = errors;
+                let valid273 = false;
+                const _errs997 = errors;
                 if (!(typeof data329 == "number" && (!(data329 % 1) && !isNaN(data329)) && isFinite(data329))) {
-                  const err841 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err839 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err841];
+                    vErrors = [err839];
                   } else {
-                    vErrors.push(err841);
+                    vErrors.push(err839);
                   }
                   errors++;
                 }
                 if (typeof data329 == "number" && isFinite(data329)) {
                   if (data329 > 9999 || isNaN(data329)) {
-                    const err842 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err840 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err842];
+                      vErrors = [err840];
                     } else {
-                      vErrors.push(err842);
+                      vErrors.push(err840);
                     }
                     errors++;
                   }
                   if (data329 < 0 || isNaN(data329)) {
-                    const err843 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err841 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err843];
+                      vErrors = [err841];
                     } else {
-                      vErrors.push(err843);
+                      vErrors.push(err841);
                     }
                     errors++;
                   }
                 }
-                var _valid31 = _errs1000 === errors;
-                valid274 = valid274 || _valid31;
-                const _errs1002 = errors;
-                if (!validate21(data329, { instancePath: instancePath + "/machine/signals/hold-down", parentData: data322, parentDataProperty: "hold-down", rootData, dynamicAnchors })) {
+                var _valid30 = _errs997 === errors;
+                valid273 = valid273 || _valid30;
+                const _errs999 = errors;
+                if (!validate21(data329, { instancePath: instancePath + "/machine/signals/air", parentData: data323, parentDataProperty: "air", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid31 = _errs1002 === errors;
-                valid274 = valid274 || _valid31;
-                if (!valid274) {
-                  const err844 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid30 = _errs999 === errors;
+                valid273 = valid273 || _valid30;
+                if (!valid273) {
+                  const err842 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err844];
+                    vErrors = [err842];
                   } else {
-                    vErrors.push(err844);
+                    vErrors.push(err842);
                   }
                   errors++;
                 } else {
-                  errors = _errs999;
+                  errors = _errs996;
                   if (vErrors !== null) {
-                    if (_errs999) {
-                      vErrors.length = _errs999;
+                    if (_errs996) {
+                      vErrors.length = _errs996;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data323["hold-down"] !== void 0) {
+                let data330 = data323["hold-down"];
+                const _errs1001 = errors;
+                let valid274 = false;
+                const _errs1002 = errors;
+                if (!(typeof data330 == "number" && (!(data330 % 1) && !isNaN(data330)) && isFinite(data330))) {
+                  const err843 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  if (vErrors === null) {
+                    vErrors = [err843];
+                  } else {
+                    vErrors.push(err843);
+                  }
+                  errors++;
+                }
+                if (typeof data330 == "number" && isFinite(data330)) {
+                  if (data330 > 9999 || isNaN(data330)) {
+                    const err844 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err844];
+                    } else {
+                      vErrors.push(err844);
+                    }
+                    errors++;
+                  }
+                  if (data330 < 0 || isNaN(data330)) {
+                    const err845 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err845];
+                    } else {
+                      vErrors.push(err845);
+                    }
+                    errors++;
+                  }
+                }
+                var _valid31 = _errs1002 === errors;
+                valid274 = valid274 || _valid31;
+                const _errs1004 = errors;
+                if (!validate21(data330, { instancePath: instancePath + "/machine/signals/hold-down", parentData: data323, parentDataProperty: "hold-down", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid31 = _errs1004 === errors;
+                valid274 = valid274 || _valid31;
+                if (!valid274) {
+                  const err846 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err846];
+                  } else {
+                    vErrors.push(err846);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1001;
+                  if (vErrors !== null) {
+                    if (_errs1001) {
+                      vErrors.length = _errs1001;
                     } else {
                       vErrors = null;
                     }
@@ -10242,42 +10263,21 @@ var compiled = (() => {
                 }
               }
             } else {
-              const err845 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err847 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err845];
+                vErrors = [err847];
               } else {
-                vErrors.push(err845);
+                vErrors.push(err847);
               }
               errors++;
             }
           }
-          if (data301.waits !== void 0) {
-            let data330 = data301.waits;
-            if (data330 && typeof data330 == "object" && !Array.isArray(data330)) {
-              for (const key52 in data330) {
+          if (data302.waits !== void 0) {
+            let data331 = data302.waits;
+            if (data331 && typeof data331 == "object" && !Array.isArray(data331)) {
+              for (const key52 in data331) {
                 if (!(key52 === "on-timeout")) {
-                  const err846 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key52 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err846];
-                  } else {
-                    vErrors.push(err846);
-                  }
-                  errors++;
-                }
-              }
-              if (data330["on-timeout"] !== void 0) {
-                let data331 = data330["on-timeout"];
-                if (typeof data331 !== "string") {
-                  const err847 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err847];
-                  } else {
-                    vErrors.push(err847);
-                  }
-                  errors++;
-                }
-                if (!(data331 === "alarm" || data331 === "continues")) {
-                  const err848 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.waits.properties["on-timeout"].enum }, message: "must be equal to one of the allowed values" };
+                  const err848 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key52 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err848];
                   } else {
@@ -10286,29 +10286,29 @@ var compiled = (() => {
                   errors++;
                 }
               }
+              if (data331["on-timeout"] !== void 0) {
+                let data332 = data331["on-timeout"];
+                if (typeof data332 !== "string") {
+                  const err849 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err849];
+                  } else {
+                    vErrors.push(err849);
+                  }
+                  errors++;
+                }
+                if (!(data332 === "alarm" || data332 === "continues")) {
+                  const err850 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.waits.properties["on-timeout"].enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err850];
+                  } else {
+                    vErrors.push(err850);
+                  }
+                  errors++;
+                }
+              }
             } else {
-              const err849 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err849];
-              } else {
-                vErrors.push(err849);
-              }
-              errors++;
-            }
-          }
-          if (data301.swap !== void 0) {
-            let data332 = data301.swap;
-            if (typeof data332 !== "string") {
-              const err850 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err850];
-              } else {
-                vErrors.push(err850);
-              }
-              errors++;
-            }
-            if (!(data332 === "controller" || data332 === "rack" || data332 === "operator")) {
-              const err851 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.swap.enum }, message: "must be equal to one of the allowed values" };
+              const err851 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err851];
               } else {
@@ -10317,33 +10317,33 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data301["change-effects"] !== void 0) {
-            let data333 = data301["change-effects"];
-            if (data333 && typeof data333 == "object" && !Array.isArray(data333)) {
-              for (const key53 in data333) {
-                if (!(key53 === "position" || key53 === "spindle" || key53 === "coolant" || key53 === "length-offset")) {
-                  const err852 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key53 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err852];
-                  } else {
-                    vErrors.push(err852);
-                  }
-                  errors++;
-                }
+          if (data302.swap !== void 0) {
+            let data333 = data302.swap;
+            if (typeof data333 !== "string") {
+              const err852 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err852];
+              } else {
+                vErrors.push(err852);
               }
-              if (data333.position !== void 0) {
-                let data334 = data333.position;
-                if (typeof data334 !== "string") {
-                  const err853 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err853];
-                  } else {
-                    vErrors.push(err853);
-                  }
-                  errors++;
-                }
-                if (!(data334 === "unchanged" || data334 === "unknown" || data334 === "swap-height")) {
-                  const err854 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
+              errors++;
+            }
+            if (!(data333 === "controller" || data333 === "rack" || data333 === "operator")) {
+              const err853 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.swap.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err853];
+              } else {
+                vErrors.push(err853);
+              }
+              errors++;
+            }
+          }
+          if (data302["change-effects"] !== void 0) {
+            let data334 = data302["change-effects"];
+            if (data334 && typeof data334 == "object" && !Array.isArray(data334)) {
+              for (const key53 in data334) {
+                if (!(key53 === "position" || key53 === "spindle" || key53 === "coolant" || key53 === "length-offset")) {
+                  const err854 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key53 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err854];
                   } else {
@@ -10352,10 +10352,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data333.spindle !== void 0) {
-                let data335 = data333.spindle;
+              if (data334.position !== void 0) {
+                let data335 = data334.position;
                 if (typeof data335 !== "string") {
-                  const err855 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err855 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err855];
                   } else {
@@ -10363,8 +10363,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data335 === "unchanged" || data335 === "stopped")) {
-                  const err856 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data335 === "unchanged" || data335 === "unknown" || data335 === "swap-height")) {
+                  const err856 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err856];
                   } else {
@@ -10373,10 +10373,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data333.coolant !== void 0) {
-                let data336 = data333.coolant;
+              if (data334.spindle !== void 0) {
+                let data336 = data334.spindle;
                 if (typeof data336 !== "string") {
-                  const err857 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err857 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err857];
                   } else {
@@ -10384,8 +10384,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data336 === "unchanged" || data336 === "off")) {
-                  const err858 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data336 === "unchanged" || data336 === "stopped")) {
+                  const err858 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err858];
                   } else {
@@ -10394,10 +10394,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data333["length-offset"] !== void 0) {
-                let data337 = data333["length-offset"];
+              if (data334.coolant !== void 0) {
+                let data337 = data334.coolant;
                 if (typeof data337 !== "string") {
-                  const err859 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err859 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err859];
                   } else {
@@ -10405,8 +10405,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data337 === "unchanged" || data337 === "active" || data337 === "cancelled")) {
-                  const err860 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                if (!(data337 === "unchanged" || data337 === "off")) {
+                  const err860 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err860];
                   } else {
@@ -10415,22 +10415,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err861 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err861];
-              } else {
-                vErrors.push(err861);
-              }
-              errors++;
-            }
-          }
-          if (data301["measure-effects"] !== void 0) {
-            let data338 = data301["measure-effects"];
-            if (data338 && typeof data338 == "object" && !Array.isArray(data338)) {
-              for (const key54 in data338) {
-                if (!(key54 === "position" || key54 === "spindle" || key54 === "coolant" || key54 === "length-offset")) {
-                  const err862 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key54 }, message: "must NOT have additional properties" };
+              if (data334["length-offset"] !== void 0) {
+                let data338 = data334["length-offset"];
+                if (typeof data338 !== "string") {
+                  const err861 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err861];
+                  } else {
+                    vErrors.push(err861);
+                  }
+                  errors++;
+                }
+                if (!(data338 === "unchanged" || data338 === "active" || data338 === "cancelled")) {
+                  const err862 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err862];
                   } else {
@@ -10439,19 +10436,22 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data338.position !== void 0) {
-                let data339 = data338.position;
-                if (typeof data339 !== "string") {
-                  const err863 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err863];
-                  } else {
-                    vErrors.push(err863);
-                  }
-                  errors++;
-                }
-                if (!(data339 === "unchanged" || data339 === "unknown" || data339 === "swap-height")) {
-                  const err864 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err863 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err863];
+              } else {
+                vErrors.push(err863);
+              }
+              errors++;
+            }
+          }
+          if (data302["measure-effects"] !== void 0) {
+            let data339 = data302["measure-effects"];
+            if (data339 && typeof data339 == "object" && !Array.isArray(data339)) {
+              for (const key54 in data339) {
+                if (!(key54 === "position" || key54 === "spindle" || key54 === "coolant" || key54 === "length-offset")) {
+                  const err864 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key54 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err864];
                   } else {
@@ -10460,10 +10460,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data338.spindle !== void 0) {
-                let data340 = data338.spindle;
+              if (data339.position !== void 0) {
+                let data340 = data339.position;
                 if (typeof data340 !== "string") {
-                  const err865 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err865 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err865];
                   } else {
@@ -10471,8 +10471,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data340 === "unchanged" || data340 === "stopped")) {
-                  const err866 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data340 === "unchanged" || data340 === "unknown" || data340 === "swap-height")) {
+                  const err866 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err866];
                   } else {
@@ -10481,10 +10481,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data338.coolant !== void 0) {
-                let data341 = data338.coolant;
+              if (data339.spindle !== void 0) {
+                let data341 = data339.spindle;
                 if (typeof data341 !== "string") {
-                  const err867 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err867 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err867];
                   } else {
@@ -10492,8 +10492,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data341 === "unchanged" || data341 === "off")) {
-                  const err868 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data341 === "unchanged" || data341 === "stopped")) {
+                  const err868 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err868];
                   } else {
@@ -10502,10 +10502,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data338["length-offset"] !== void 0) {
-                let data342 = data338["length-offset"];
+              if (data339.coolant !== void 0) {
+                let data342 = data339.coolant;
                 if (typeof data342 !== "string") {
-                  const err869 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err869 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err869];
                   } else {
@@ -10513,8 +10513,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data342 === "unchanged" || data342 === "active" || data342 === "cancelled")) {
-                  const err870 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                if (!(data342 === "unchanged" || data342 === "off")) {
+                  const err870 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err870];
                   } else {
@@ -10523,22 +10523,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err871 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err871];
-              } else {
-                vErrors.push(err871);
-              }
-              errors++;
-            }
-          }
-          if (data301.retract !== void 0) {
-            let data343 = data301.retract;
-            if (data343 && typeof data343 == "object" && !Array.isArray(data343)) {
-              for (const key55 in data343) {
-                if (!(key55 === "by" || key55 === "z" || key55 === "acts-on" || key55 === "cancel-length-first" || key55 === "intermediate" || key55 === "change-position")) {
-                  const err872 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key55 }, message: "must NOT have additional properties" };
+              if (data339["length-offset"] !== void 0) {
+                let data343 = data339["length-offset"];
+                if (typeof data343 !== "string") {
+                  const err871 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err871];
+                  } else {
+                    vErrors.push(err871);
+                  }
+                  errors++;
+                }
+                if (!(data343 === "unchanged" || data343 === "active" || data343 === "cancelled")) {
+                  const err872 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err872];
                   } else {
@@ -10547,19 +10544,22 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data343.by !== void 0) {
-                let data344 = data343.by;
-                if (typeof data344 !== "string") {
-                  const err873 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err873];
-                  } else {
-                    vErrors.push(err873);
-                  }
-                  errors++;
-                }
-                if (!(data344 === "machine-move" || data344 === "reference-return" || data344 === "clearance")) {
-                  const err874 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.by.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err873 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err873];
+              } else {
+                vErrors.push(err873);
+              }
+              errors++;
+            }
+          }
+          if (data302.retract !== void 0) {
+            let data344 = data302.retract;
+            if (data344 && typeof data344 == "object" && !Array.isArray(data344)) {
+              for (const key55 in data344) {
+                if (!(key55 === "by" || key55 === "z" || key55 === "acts-on" || key55 === "cancel-length-first" || key55 === "intermediate" || key55 === "change-position")) {
+                  const err874 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key55 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err874];
                   } else {
@@ -10568,45 +10568,44 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data343.z !== void 0) {
-                let data345 = data343.z;
-                const _errs1039 = errors;
-                let valid280 = false;
-                const _errs1040 = errors;
-                if (typeof data345 == "number" && isFinite(data345)) {
-                  if (data345 > 1e6 || isNaN(data345)) {
-                    const err875 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err875];
-                    } else {
-                      vErrors.push(err875);
-                    }
-                    errors++;
-                  }
-                  if (data345 < -1e6 || isNaN(data345)) {
-                    const err876 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err876];
-                    } else {
-                      vErrors.push(err876);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err877 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+              if (data344.by !== void 0) {
+                let data345 = data344.by;
+                if (typeof data345 !== "string") {
+                  const err875 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err877];
+                    vErrors = [err875];
                   } else {
-                    vErrors.push(err877);
+                    vErrors.push(err875);
                   }
                   errors++;
                 }
-                var _valid32 = _errs1040 === errors;
-                valid280 = valid280 || _valid32;
+                if (!(data345 === "machine-move" || data345 === "reference-return" || data345 === "clearance")) {
+                  const err876 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.by.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err876];
+                  } else {
+                    vErrors.push(err876);
+                  }
+                  errors++;
+                }
+              }
+              if (data344.z !== void 0) {
+                let data346 = data344.z;
+                const _errs1041 = errors;
+                let valid280 = false;
                 const _errs1042 = errors;
-                if (typeof data345 === "string") {
-                  if (!pattern25.test(data345)) {
-                    const err878 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data346 == "number" && isFinite(data346)) {
+                  if (data346 > 1e6 || isNaN(data346)) {
+                    const err877 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err877];
+                    } else {
+                      vErrors.push(err877);
+                    }
+                    errors++;
+                  }
+                  if (data346 < -1e6 || isNaN(data346)) {
+                    const err878 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err878];
                     } else {
@@ -10615,7 +10614,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err879 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err879 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err879];
                   } else {
@@ -10625,29 +10624,19 @@ var compiled = (() => {
                 }
                 var _valid32 = _errs1042 === errors;
                 valid280 = valid280 || _valid32;
-                if (!valid280) {
-                  const err880 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err880];
-                  } else {
-                    vErrors.push(err880);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1039;
-                  if (vErrors !== null) {
-                    if (_errs1039) {
-                      vErrors.length = _errs1039;
+                const _errs1044 = errors;
+                if (typeof data346 === "string") {
+                  if (!pattern25.test(data346)) {
+                    const err880 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err880];
                     } else {
-                      vErrors = null;
+                      vErrors.push(err880);
                     }
+                    errors++;
                   }
-                }
-              }
-              if (data343["acts-on"] !== void 0) {
-                let data346 = data343["acts-on"];
-                if (typeof data346 !== "string") {
-                  const err881 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                } else {
+                  const err881 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err881];
                   } else {
@@ -10655,20 +10644,31 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data346 === "spindle-nose" || data346 === "tool-tip")) {
-                  const err882 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties["acts-on"].enum }, message: "must be equal to one of the allowed values" };
+                var _valid32 = _errs1044 === errors;
+                valid280 = valid280 || _valid32;
+                if (!valid280) {
+                  const err882 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err882];
                   } else {
                     vErrors.push(err882);
                   }
                   errors++;
+                } else {
+                  errors = _errs1041;
+                  if (vErrors !== null) {
+                    if (_errs1041) {
+                      vErrors.length = _errs1041;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-              if (data343["cancel-length-first"] !== void 0) {
-                let data347 = data343["cancel-length-first"];
+              if (data344["acts-on"] !== void 0) {
+                let data347 = data344["acts-on"];
                 if (typeof data347 !== "string") {
-                  const err883 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err883 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err883];
                   } else {
@@ -10676,8 +10676,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data347 === "yes" || data347 === "no")) {
-                  const err884 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data347 === "spindle-nose" || data347 === "tool-tip")) {
+                  const err884 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties["acts-on"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err884];
                   } else {
@@ -10686,10 +10686,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data343.intermediate !== void 0) {
-                let data348 = data343.intermediate;
+              if (data344["cancel-length-first"] !== void 0) {
+                let data348 = data344["cancel-length-first"];
                 if (typeof data348 !== "string") {
-                  const err885 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err885 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err885];
                   } else {
@@ -10697,8 +10697,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data348 === "none" || data348 === "incremental-zero")) {
-                  const err886 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.intermediate.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data348 === "yes" || data348 === "no")) {
+                  const err886 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err886];
                   } else {
@@ -10707,28 +10707,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data343["change-position"] !== void 0) {
-                if (!validate29(data343["change-position"], { instancePath: instancePath + "/machine/retract/change-position", parentData: data343, parentDataProperty: "change-position", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                  errors = vErrors.length;
+              if (data344.intermediate !== void 0) {
+                let data349 = data344.intermediate;
+                if (typeof data349 !== "string") {
+                  const err887 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err887];
+                  } else {
+                    vErrors.push(err887);
+                  }
+                  errors++;
                 }
-              }
-            } else {
-              const err887 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err887];
-              } else {
-                vErrors.push(err887);
-              }
-              errors++;
-            }
-          }
-          if (data301["length-offset"] !== void 0) {
-            let data350 = data301["length-offset"];
-            if (data350 && typeof data350 == "object" && !Array.isArray(data350)) {
-              for (const key56 in data350) {
-                if (!(key56 === "form" || key56 === "select-moves" || key56 === "cancel-moves")) {
-                  const err888 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key56 }, message: "must NOT have additional properties" };
+                if (!(data349 === "none" || data349 === "incremental-zero")) {
+                  const err888 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.intermediate.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err888];
                   } else {
@@ -10737,19 +10728,28 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data350.form !== void 0) {
-                let data351 = data350.form;
-                if (typeof data351 !== "string") {
-                  const err889 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err889];
-                  } else {
-                    vErrors.push(err889);
-                  }
-                  errors++;
+              if (data344["change-position"] !== void 0) {
+                if (!validate29(data344["change-position"], { instancePath: instancePath + "/machine/retract/change-position", parentData: data344, parentDataProperty: "change-position", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                  errors = vErrors.length;
                 }
-                if (!(data351 === "with-first-z" || data351 === "own-block" || data351 === "in-tool-word" || data351 === "none")) {
-                  const err890 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["length-offset"].properties.form.enum }, message: "must be equal to one of the allowed values" };
+              }
+            } else {
+              const err889 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err889];
+              } else {
+                vErrors.push(err889);
+              }
+              errors++;
+            }
+          }
+          if (data302["length-offset"] !== void 0) {
+            let data351 = data302["length-offset"];
+            if (data351 && typeof data351 == "object" && !Array.isArray(data351)) {
+              for (const key56 in data351) {
+                if (!(key56 === "form" || key56 === "select-moves" || key56 === "cancel-moves")) {
+                  const err890 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key56 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err890];
                   } else {
@@ -10758,10 +10758,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data350["select-moves"] !== void 0) {
-                let data352 = data350["select-moves"];
+              if (data351.form !== void 0) {
+                let data352 = data351.form;
                 if (typeof data352 !== "string") {
-                  const err891 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err891 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err891];
                   } else {
@@ -10769,8 +10769,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data352 === "yes" || data352 === "no")) {
-                  const err892 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data352 === "with-first-z" || data352 === "own-block" || data352 === "in-tool-word" || data352 === "none")) {
+                  const err892 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["length-offset"].properties.form.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err892];
                   } else {
@@ -10779,10 +10779,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data350["cancel-moves"] !== void 0) {
-                let data353 = data350["cancel-moves"];
+              if (data351["select-moves"] !== void 0) {
+                let data353 = data351["select-moves"];
                 if (typeof data353 !== "string") {
-                  const err893 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err893 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err893];
                   } else {
@@ -10791,7 +10791,7 @@ var compiled = (() => {
                   errors++;
                 }
                 if (!(data353 === "yes" || data353 === "no")) {
-                  const err894 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  const err894 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err894];
                   } else {
@@ -10800,29 +10800,29 @@ var compiled = (() => {
                   errors++;
                 }
               }
+              if (data351["cancel-moves"] !== void 0) {
+                let data354 = data351["cancel-moves"];
+                if (typeof data354 !== "string") {
+                  const err895 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err895];
+                  } else {
+                    vErrors.push(err895);
+                  }
+                  errors++;
+                }
+                if (!(data354 === "yes" || data354 === "no")) {
+                  const err896 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err896];
+                  } else {
+                    vErrors.push(err896);
+                  }
+                  errors++;
+                }
+              }
             } else {
-              const err895 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err895];
-              } else {
-                vErrors.push(err895);
-              }
-              errors++;
-            }
-          }
-          if (data301.lengths !== void 0) {
-            let data354 = data301.lengths;
-            if (typeof data354 !== "string") {
-              const err896 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err896];
-              } else {
-                vErrors.push(err896);
-              }
-              errors++;
-            }
-            if (!(data354 === "table" || data354 === "measured" || data354 === "operator")) {
-              const err897 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.lengths.enum }, message: "must be equal to one of the allowed values" };
+              const err897 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err897];
               } else {
@@ -10831,13 +10831,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data301.drawbar !== void 0) {
-            let data355 = data301.drawbar;
-            const _errs1066 = errors;
-            let valid285 = false;
-            const _errs1067 = errors;
+          if (data302.lengths !== void 0) {
+            let data355 = data302.lengths;
             if (typeof data355 !== "string") {
-              const err898 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err898 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err898];
               } else {
@@ -10845,8 +10842,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("none" !== data355) {
-              const err899 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+            if (!(data355 === "table" || data355 === "measured" || data355 === "operator")) {
+              const err899 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.lengths.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err899];
               } else {
@@ -10854,34 +10851,37 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid33 = _errs1067 === errors;
-            valid285 = valid285 || _valid33;
+          }
+          if (data302.drawbar !== void 0) {
+            let data356 = data302.drawbar;
+            const _errs1068 = errors;
+            let valid285 = false;
             const _errs1069 = errors;
-            if (data355 && typeof data355 == "object" && !Array.isArray(data355)) {
-              for (const key57 in data355) {
-                if (!(key57 === "travels" || key57 === "taper-air")) {
-                  const err900 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key57 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err900];
-                  } else {
-                    vErrors.push(err900);
-                  }
-                  errors++;
-                }
+            if (typeof data356 !== "string") {
+              const err900 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err900];
+              } else {
+                vErrors.push(err900);
               }
-              if (data355.travels !== void 0) {
-                let data356 = data355.travels;
-                if (typeof data356 !== "string") {
-                  const err901 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err901];
-                  } else {
-                    vErrors.push(err901);
-                  }
-                  errors++;
-                }
-                if (!(data356 === "clamped" || data356 === "released")) {
-                  const err902 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.drawbar.anyOf[1].properties.travels.enum }, message: "must be equal to one of the allowed values" };
+              errors++;
+            }
+            if ("none" !== data356) {
+              const err901 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err901];
+              } else {
+                vErrors.push(err901);
+              }
+              errors++;
+            }
+            var _valid33 = _errs1069 === errors;
+            valid285 = valid285 || _valid33;
+            const _errs1071 = errors;
+            if (data356 && typeof data356 == "object" && !Array.isArray(data356)) {
+              for (const key57 in data356) {
+                if (!(key57 === "travels" || key57 === "taper-air")) {
+                  const err902 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key57 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err902];
                   } else {
@@ -10890,10 +10890,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data355["taper-air"] !== void 0) {
-                let data357 = data355["taper-air"];
+              if (data356.travels !== void 0) {
+                let data357 = data356.travels;
                 if (typeof data357 !== "string") {
-                  const err903 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err903 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err903];
                   } else {
@@ -10901,8 +10901,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data357 === "yes" || data357 === "no")) {
-                  const err904 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data357 === "clamped" || data357 === "released")) {
+                  const err904 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.drawbar.anyOf[1].properties.travels.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err904];
                   } else {
@@ -10911,43 +10911,29 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err905 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err905];
-              } else {
-                vErrors.push(err905);
-              }
-              errors++;
-            }
-            var _valid33 = _errs1069 === errors;
-            valid285 = valid285 || _valid33;
-            if (!valid285) {
-              const err906 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err906];
-              } else {
-                vErrors.push(err906);
-              }
-              errors++;
-            } else {
-              errors = _errs1066;
-              if (vErrors !== null) {
-                if (_errs1066) {
-                  vErrors.length = _errs1066;
-                } else {
-                  vErrors = null;
+              if (data356["taper-air"] !== void 0) {
+                let data358 = data356["taper-air"];
+                if (typeof data358 !== "string") {
+                  const err905 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err905];
+                  } else {
+                    vErrors.push(err905);
+                  }
+                  errors++;
+                }
+                if (!(data358 === "yes" || data358 === "no")) {
+                  const err906 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err906];
+                  } else {
+                    vErrors.push(err906);
+                  }
+                  errors++;
                 }
               }
-            }
-          }
-          if (data301.rack !== void 0) {
-            let data358 = data301.rack;
-            const _errs1078 = errors;
-            let valid288 = false;
-            const _errs1079 = errors;
-            if (typeof data358 !== "string") {
-              const err907 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            } else {
+              const err907 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err907];
               } else {
@@ -10955,43 +10941,57 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("none" !== data358) {
-              const err908 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+            var _valid33 = _errs1071 === errors;
+            valid285 = valid285 || _valid33;
+            if (!valid285) {
+              const err908 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err908];
               } else {
                 vErrors.push(err908);
               }
               errors++;
-            }
-            var _valid34 = _errs1079 === errors;
-            valid288 = valid288 || _valid34;
-            const _errs1081 = errors;
-            if (data358 && typeof data358 == "object" && !Array.isArray(data358)) {
-              for (const key58 in data358) {
-                if (!func1.call(schema31.properties.machine.properties.rack.anyOf[1].properties, key58)) {
-                  const err909 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key58 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err909];
-                  } else {
-                    vErrors.push(err909);
-                  }
-                  errors++;
+            } else {
+              errors = _errs1068;
+              if (vErrors !== null) {
+                if (_errs1068) {
+                  vErrors.length = _errs1068;
+                } else {
+                  vErrors = null;
                 }
               }
-              if (data358.style !== void 0) {
-                let data359 = data358.style;
-                if (typeof data359 !== "string") {
-                  const err910 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err910];
-                  } else {
-                    vErrors.push(err910);
-                  }
-                  errors++;
-                }
-                if (!(data359 === "drop-in" || data359 === "slide-in")) {
-                  const err911 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.style.enum }, message: "must be equal to one of the allowed values" };
+            }
+          }
+          if (data302.rack !== void 0) {
+            let data359 = data302.rack;
+            const _errs1080 = errors;
+            let valid288 = false;
+            const _errs1081 = errors;
+            if (typeof data359 !== "string") {
+              const err909 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err909];
+              } else {
+                vErrors.push(err909);
+              }
+              errors++;
+            }
+            if ("none" !== data359) {
+              const err910 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err910];
+              } else {
+                vErrors.push(err910);
+              }
+              errors++;
+            }
+            var _valid34 = _errs1081 === errors;
+            valid288 = valid288 || _valid34;
+            const _errs1083 = errors;
+            if (data359 && typeof data359 == "object" && !Array.isArray(data359)) {
+              for (const key58 in data359) {
+                if (!func1.call(schema31.properties.machine.properties.rack.anyOf[1].properties, key58)) {
+                  const err911 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key58 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err911];
                   } else {
@@ -11000,45 +11000,44 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data358["clear-z"] !== void 0) {
-                let data360 = data358["clear-z"];
-                const _errs1088 = errors;
-                let valid291 = false;
-                const _errs1089 = errors;
-                if (typeof data360 == "number" && isFinite(data360)) {
-                  if (data360 > 1e6 || isNaN(data360)) {
-                    const err912 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err912];
-                    } else {
-                      vErrors.push(err912);
-                    }
-                    errors++;
-                  }
-                  if (data360 < -1e6 || isNaN(data360)) {
-                    const err913 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err913];
-                    } else {
-                      vErrors.push(err913);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err914 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+              if (data359.style !== void 0) {
+                let data360 = data359.style;
+                if (typeof data360 !== "string") {
+                  const err912 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err914];
+                    vErrors = [err912];
                   } else {
-                    vErrors.push(err914);
+                    vErrors.push(err912);
                   }
                   errors++;
                 }
-                var _valid35 = _errs1089 === errors;
-                valid291 = valid291 || _valid35;
+                if (!(data360 === "drop-in" || data360 === "slide-in")) {
+                  const err913 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.style.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err913];
+                  } else {
+                    vErrors.push(err913);
+                  }
+                  errors++;
+                }
+              }
+              if (data359["clear-z"] !== void 0) {
+                let data361 = data359["clear-z"];
+                const _errs1090 = errors;
+                let valid291 = false;
                 const _errs1091 = errors;
-                if (typeof data360 === "string") {
-                  if (!pattern25.test(data360)) {
-                    const err915 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data361 == "number" && isFinite(data361)) {
+                  if (data361 > 1e6 || isNaN(data361)) {
+                    const err914 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err914];
+                    } else {
+                      vErrors.push(err914);
+                    }
+                    errors++;
+                  }
+                  if (data361 < -1e6 || isNaN(data361)) {
+                    const err915 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err915];
                     } else {
@@ -11047,7 +11046,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err916 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err916 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err916];
                   } else {
@@ -11057,64 +11056,64 @@ var compiled = (() => {
                 }
                 var _valid35 = _errs1091 === errors;
                 valid291 = valid291 || _valid35;
-                if (!valid291) {
-                  const err917 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                const _errs1093 = errors;
+                if (typeof data361 === "string") {
+                  if (!pattern25.test(data361)) {
+                    const err917 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err917];
+                    } else {
+                      vErrors.push(err917);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err918 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err917];
+                    vErrors = [err918];
                   } else {
-                    vErrors.push(err917);
+                    vErrors.push(err918);
+                  }
+                  errors++;
+                }
+                var _valid35 = _errs1093 === errors;
+                valid291 = valid291 || _valid35;
+                if (!valid291) {
+                  const err919 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err919];
+                  } else {
+                    vErrors.push(err919);
                   }
                   errors++;
                 } else {
-                  errors = _errs1088;
+                  errors = _errs1090;
                   if (vErrors !== null) {
-                    if (_errs1088) {
-                      vErrors.length = _errs1088;
+                    if (_errs1090) {
+                      vErrors.length = _errs1090;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data358["pocket-z"] !== void 0) {
-                let data361 = data358["pocket-z"];
-                const _errs1095 = errors;
+              if (data359["pocket-z"] !== void 0) {
+                let data362 = data359["pocket-z"];
+                const _errs1097 = errors;
                 let valid293 = false;
-                const _errs1096 = errors;
-                if (typeof data361 == "number" && isFinite(data361)) {
-                  if (data361 > 1e6 || isNaN(data361)) {
-                    const err918 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err918];
-                    } else {
-                      vErrors.push(err918);
-                    }
-                    errors++;
-                  }
-                  if (data361 < -1e6 || isNaN(data361)) {
-                    const err919 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err919];
-                    } else {
-                      vErrors.push(err919);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err920 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err920];
-                  } else {
-                    vErrors.push(err920);
-                  }
-                  errors++;
-                }
-                var _valid36 = _errs1096 === errors;
-                valid293 = valid293 || _valid36;
                 const _errs1098 = errors;
-                if (typeof data361 === "string") {
-                  if (!pattern25.test(data361)) {
-                    const err921 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data362 == "number" && isFinite(data362)) {
+                  if (data362 > 1e6 || isNaN(data362)) {
+                    const err920 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err920];
+                    } else {
+                      vErrors.push(err920);
+                    }
+                    errors++;
+                  }
+                  if (data362 < -1e6 || isNaN(data362)) {
+                    const err921 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err921];
                     } else {
@@ -11123,7 +11122,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err922 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err922 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err922];
                   } else {
@@ -11133,64 +11132,64 @@ var compiled = (() => {
                 }
                 var _valid36 = _errs1098 === errors;
                 valid293 = valid293 || _valid36;
-                if (!valid293) {
-                  const err923 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                const _errs1100 = errors;
+                if (typeof data362 === "string") {
+                  if (!pattern25.test(data362)) {
+                    const err923 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err923];
+                    } else {
+                      vErrors.push(err923);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err924 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err923];
+                    vErrors = [err924];
                   } else {
-                    vErrors.push(err923);
+                    vErrors.push(err924);
+                  }
+                  errors++;
+                }
+                var _valid36 = _errs1100 === errors;
+                valid293 = valid293 || _valid36;
+                if (!valid293) {
+                  const err925 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err925];
+                  } else {
+                    vErrors.push(err925);
                   }
                   errors++;
                 } else {
-                  errors = _errs1095;
+                  errors = _errs1097;
                   if (vErrors !== null) {
-                    if (_errs1095) {
-                      vErrors.length = _errs1095;
+                    if (_errs1097) {
+                      vErrors.length = _errs1097;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data358["descend-from"] !== void 0) {
-                let data362 = data358["descend-from"];
-                const _errs1102 = errors;
+              if (data359["descend-from"] !== void 0) {
+                let data363 = data359["descend-from"];
+                const _errs1104 = errors;
                 let valid295 = false;
-                const _errs1103 = errors;
-                if (typeof data362 == "number" && isFinite(data362)) {
-                  if (data362 > 1e6 || isNaN(data362)) {
-                    const err924 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err924];
-                    } else {
-                      vErrors.push(err924);
-                    }
-                    errors++;
-                  }
-                  if (data362 < -1e6 || isNaN(data362)) {
-                    const err925 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err925];
-                    } else {
-                      vErrors.push(err925);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err926 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err926];
-                  } else {
-                    vErrors.push(err926);
-                  }
-                  errors++;
-                }
-                var _valid37 = _errs1103 === errors;
-                valid295 = valid295 || _valid37;
                 const _errs1105 = errors;
-                if (typeof data362 === "string") {
-                  if (!pattern25.test(data362)) {
-                    const err927 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data363 == "number" && isFinite(data363)) {
+                  if (data363 > 1e6 || isNaN(data363)) {
+                    const err926 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err926];
+                    } else {
+                      vErrors.push(err926);
+                    }
+                    errors++;
+                  }
+                  if (data363 < -1e6 || isNaN(data363)) {
+                    const err927 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err927];
                     } else {
@@ -11199,7 +11198,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err928 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err928 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err928];
                   } else {
@@ -11209,64 +11208,64 @@ var compiled = (() => {
                 }
                 var _valid37 = _errs1105 === errors;
                 valid295 = valid295 || _valid37;
-                if (!valid295) {
-                  const err929 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                const _errs1107 = errors;
+                if (typeof data363 === "string") {
+                  if (!pattern25.test(data363)) {
+                    const err929 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err929];
+                    } else {
+                      vErrors.push(err929);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err930 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err929];
+                    vErrors = [err930];
                   } else {
-                    vErrors.push(err929);
+                    vErrors.push(err930);
+                  }
+                  errors++;
+                }
+                var _valid37 = _errs1107 === errors;
+                valid295 = valid295 || _valid37;
+                if (!valid295) {
+                  const err931 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err931];
+                  } else {
+                    vErrors.push(err931);
                   }
                   errors++;
                 } else {
-                  errors = _errs1102;
+                  errors = _errs1104;
                   if (vErrors !== null) {
-                    if (_errs1102) {
-                      vErrors.length = _errs1102;
+                    if (_errs1104) {
+                      vErrors.length = _errs1104;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data358["descend-feed"] !== void 0) {
-                let data363 = data358["descend-feed"];
-                const _errs1109 = errors;
+              if (data359["descend-feed"] !== void 0) {
+                let data364 = data359["descend-feed"];
+                const _errs1111 = errors;
                 let valid297 = false;
-                const _errs1110 = errors;
-                if (typeof data363 == "number" && isFinite(data363)) {
-                  if (data363 > 1e6 || isNaN(data363)) {
-                    const err930 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err930];
-                    } else {
-                      vErrors.push(err930);
-                    }
-                    errors++;
-                  }
-                  if (data363 <= 0 || isNaN(data363)) {
-                    const err931 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err931];
-                    } else {
-                      vErrors.push(err931);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err932 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err932];
-                  } else {
-                    vErrors.push(err932);
-                  }
-                  errors++;
-                }
-                var _valid38 = _errs1110 === errors;
-                valid297 = valid297 || _valid38;
                 const _errs1112 = errors;
-                if (typeof data363 === "string") {
-                  if (!pattern9.test(data363)) {
-                    const err933 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                if (typeof data364 == "number" && isFinite(data364)) {
+                  if (data364 > 1e6 || isNaN(data364)) {
+                    const err932 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err932];
+                    } else {
+                      vErrors.push(err932);
+                    }
+                    errors++;
+                  }
+                  if (data364 <= 0 || isNaN(data364)) {
+                    const err933 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                     if (vErrors === null) {
                       vErrors = [err933];
                     } else {
@@ -11275,7 +11274,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err934 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err934 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err934];
                   } else {
@@ -11285,196 +11284,182 @@ var compiled = (() => {
                 }
                 var _valid38 = _errs1112 === errors;
                 valid297 = valid297 || _valid38;
-                if (!valid297) {
-                  const err935 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                const _errs1114 = errors;
+                if (typeof data364 === "string") {
+                  if (!pattern9.test(data364)) {
+                    const err935 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err935];
+                    } else {
+                      vErrors.push(err935);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err936 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err935];
+                    vErrors = [err936];
                   } else {
-                    vErrors.push(err935);
+                    vErrors.push(err936);
+                  }
+                  errors++;
+                }
+                var _valid38 = _errs1114 === errors;
+                valid297 = valid297 || _valid38;
+                if (!valid297) {
+                  const err937 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err937];
+                  } else {
+                    vErrors.push(err937);
                   }
                   errors++;
                 } else {
-                  errors = _errs1109;
+                  errors = _errs1111;
                   if (vErrors !== null) {
-                    if (_errs1109) {
-                      vErrors.length = _errs1109;
+                    if (_errs1111) {
+                      vErrors.length = _errs1111;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data358.pockets !== void 0) {
-                let data364 = data358.pockets;
-                const _errs1115 = errors;
+              if (data359.pockets !== void 0) {
+                let data365 = data359.pockets;
+                const _errs1117 = errors;
                 let valid298 = false;
-                const _errs1116 = errors;
-                if (data364 && typeof data364 == "object" && !Array.isArray(data364)) {
-                  for (const key59 in data364) {
+                const _errs1118 = errors;
+                if (data365 && typeof data365 == "object" && !Array.isArray(data365)) {
+                  for (const key59 in data365) {
                     if (!(key59 === "first" || key59 === "pitch" || key59 === "count")) {
-                      const err936 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key59 }, message: "must NOT have additional properties" };
+                      const err938 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key59 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
-                        vErrors = [err936];
+                        vErrors = [err938];
                       } else {
-                        vErrors.push(err936);
+                        vErrors.push(err938);
                       }
                       errors++;
                     }
                   }
-                  if (data364.first !== void 0) {
-                    if (!validate31(data364.first, { instancePath: instancePath + "/machine/rack/pockets/first", parentData: data364, parentDataProperty: "first", rootData, dynamicAnchors })) {
+                  if (data365.first !== void 0) {
+                    if (!validate31(data365.first, { instancePath: instancePath + "/machine/rack/pockets/first", parentData: data365, parentDataProperty: "first", rootData, dynamicAnchors })) {
                       vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
                       errors = vErrors.length;
                     }
                   }
-                  if (data364.pitch !== void 0) {
-                    if (!validate31(data364.pitch, { instancePath: instancePath + "/machine/rack/pockets/pitch", parentData: data364, parentDataProperty: "pitch", rootData, dynamicAnchors })) {
+                  if (data365.pitch !== void 0) {
+                    if (!validate31(data365.pitch, { instancePath: instancePath + "/machine/rack/pockets/pitch", parentData: data365, parentDataProperty: "pitch", rootData, dynamicAnchors })) {
                       vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
                       errors = vErrors.length;
                     }
                   }
-                  if (data364.count !== void 0) {
-                    let data367 = data364.count;
-                    if (!(typeof data367 == "number" && (!(data367 % 1) && !isNaN(data367)) && isFinite(data367))) {
-                      const err937 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  if (data365.count !== void 0) {
+                    let data368 = data365.count;
+                    if (!(typeof data368 == "number" && (!(data368 % 1) && !isNaN(data368)) && isFinite(data368))) {
+                      const err939 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                       if (vErrors === null) {
-                        vErrors = [err937];
+                        vErrors = [err939];
                       } else {
-                        vErrors.push(err937);
+                        vErrors.push(err939);
                       }
                       errors++;
                     }
-                    if (typeof data367 == "number" && isFinite(data367)) {
-                      if (data367 > 200 || isNaN(data367)) {
-                        const err938 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/maximum", keyword: "maximum", params: { comparison: "<=", limit: 200 }, message: "must be <= 200" };
+                    if (typeof data368 == "number" && isFinite(data368)) {
+                      if (data368 > 200 || isNaN(data368)) {
+                        const err940 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/maximum", keyword: "maximum", params: { comparison: "<=", limit: 200 }, message: "must be <= 200" };
                         if (vErrors === null) {
-                          vErrors = [err938];
+                          vErrors = [err940];
                         } else {
-                          vErrors.push(err938);
+                          vErrors.push(err940);
                         }
                         errors++;
                       }
-                      if (data367 < 1 || isNaN(data367)) {
-                        const err939 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1" };
+                      if (data368 < 1 || isNaN(data368)) {
+                        const err941 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1" };
                         if (vErrors === null) {
-                          vErrors = [err939];
+                          vErrors = [err941];
                         } else {
-                          vErrors.push(err939);
+                          vErrors.push(err941);
                         }
                         errors++;
                       }
                     }
                   }
                 } else {
-                  const err940 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err942 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
-                    vErrors = [err940];
+                    vErrors = [err942];
                   } else {
-                    vErrors.push(err940);
+                    vErrors.push(err942);
                   }
                   errors++;
                 }
-                var _valid39 = _errs1116 === errors;
+                var _valid39 = _errs1118 === errors;
                 valid298 = valid298 || _valid39;
-                const _errs1123 = errors;
-                if (Array.isArray(data364)) {
-                  if (data364.length > 200) {
-                    const err941 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 200 }, message: "must NOT have more than 200 items" };
+                const _errs1125 = errors;
+                if (Array.isArray(data365)) {
+                  if (data365.length > 200) {
+                    const err943 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 200 }, message: "must NOT have more than 200 items" };
                     if (vErrors === null) {
-                      vErrors = [err941];
+                      vErrors = [err943];
                     } else {
-                      vErrors.push(err941);
+                      vErrors.push(err943);
                     }
                     errors++;
                   }
-                  if (data364.length < 1) {
-                    const err942 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+                  if (data365.length < 1) {
+                    const err944 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
                     if (vErrors === null) {
-                      vErrors = [err942];
+                      vErrors = [err944];
                     } else {
-                      vErrors.push(err942);
+                      vErrors.push(err944);
                     }
                     errors++;
                   }
-                  const len10 = data364.length;
+                  const len10 = data365.length;
                   for (let i12 = 0; i12 < len10; i12++) {
-                    if (!validate31(data364[i12], { instancePath: instancePath + "/machine/rack/pockets/" + i12, parentData: data364, parentDataProperty: i12, rootData, dynamicAnchors })) {
+                    if (!validate31(data365[i12], { instancePath: instancePath + "/machine/rack/pockets/" + i12, parentData: data365, parentDataProperty: i12, rootData, dynamicAnchors })) {
                       vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
                       errors = vErrors.length;
                     }
                   }
                 } else {
-                  const err943 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err945 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err943];
+                    vErrors = [err945];
                   } else {
-                    vErrors.push(err943);
+                    vErrors.push(err945);
                   }
                   errors++;
                 }
-                var _valid39 = _errs1123 === errors;
+                var _valid39 = _errs1125 === errors;
                 valid298 = valid298 || _valid39;
                 if (!valid298) {
-                  const err944 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err944];
-                  } else {
-                    vErrors.push(err944);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1115;
-                  if (vErrors !== null) {
-                    if (_errs1115) {
-                      vErrors.length = _errs1115;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
-                }
-              }
-              if (data358.zone !== void 0) {
-                let data369 = data358.zone;
-                if (data369 && typeof data369 == "object" && !Array.isArray(data369)) {
-                  for (const key60 in data369) {
-                    if (!(key60 === "min" || key60 === "max")) {
-                      const err945 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key60 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err945];
-                      } else {
-                        vErrors.push(err945);
-                      }
-                      errors++;
-                    }
-                  }
-                  if (data369.min !== void 0) {
-                    if (!validate29(data369.min, { instancePath: instancePath + "/machine/rack/zone/min", parentData: data369, parentDataProperty: "min", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                      errors = vErrors.length;
-                    }
-                  }
-                  if (data369.max !== void 0) {
-                    if (!validate29(data369.max, { instancePath: instancePath + "/machine/rack/zone/max", parentData: data369, parentDataProperty: "max", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                      errors = vErrors.length;
-                    }
-                  }
-                } else {
-                  const err946 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err946 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err946];
                   } else {
                     vErrors.push(err946);
                   }
                   errors++;
+                } else {
+                  errors = _errs1117;
+                  if (vErrors !== null) {
+                    if (_errs1117) {
+                      vErrors.length = _errs1117;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-              if (data358.slide !== void 0) {
-                let data372 = data358.slide;
-                if (data372 && typeof data372 == "object" && !Array.isArray(data372)) {
-                  for (const key61 in data372) {
-                    if (!(key61 === "direction" || key61 === "distance" || key61 === "feed")) {
-                      const err947 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key61 }, message: "must NOT have additional properties" };
+              if (data359.zone !== void 0) {
+                let data370 = data359.zone;
+                if (data370 && typeof data370 == "object" && !Array.isArray(data370)) {
+                  for (const key60 in data370) {
+                    if (!(key60 === "min" || key60 === "max")) {
+                      const err947 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key60 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
                         vErrors = [err947];
                       } else {
@@ -11483,19 +11468,34 @@ var compiled = (() => {
                       errors++;
                     }
                   }
-                  if (data372.direction !== void 0) {
-                    let data373 = data372.direction;
-                    if (typeof data373 !== "string") {
-                      const err948 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err948];
-                      } else {
-                        vErrors.push(err948);
-                      }
-                      errors++;
+                  if (data370.min !== void 0) {
+                    if (!validate29(data370.min, { instancePath: instancePath + "/machine/rack/zone/min", parentData: data370, parentDataProperty: "min", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
                     }
-                    if (!(data373 === "+x" || data373 === "-x" || data373 === "+y" || data373 === "-y")) {
-                      const err949 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.slide.properties.direction.enum }, message: "must be equal to one of the allowed values" };
+                  }
+                  if (data370.max !== void 0) {
+                    if (!validate29(data370.max, { instancePath: instancePath + "/machine/rack/zone/max", parentData: data370, parentDataProperty: "max", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                } else {
+                  const err948 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  if (vErrors === null) {
+                    vErrors = [err948];
+                  } else {
+                    vErrors.push(err948);
+                  }
+                  errors++;
+                }
+              }
+              if (data359.slide !== void 0) {
+                let data373 = data359.slide;
+                if (data373 && typeof data373 == "object" && !Array.isArray(data373)) {
+                  for (const key61 in data373) {
+                    if (!(key61 === "direction" || key61 === "distance" || key61 === "feed")) {
+                      const err949 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key61 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
                         vErrors = [err949];
                       } else {
@@ -11504,45 +11504,44 @@ var compiled = (() => {
                       errors++;
                     }
                   }
-                  if (data372.distance !== void 0) {
-                    let data374 = data372.distance;
-                    const _errs1138 = errors;
-                    let valid305 = false;
-                    const _errs1139 = errors;
-                    if (typeof data374 == "number" && isFinite(data374)) {
-                      if (data374 > 1e6 || isNaN(data374)) {
-                        const err950 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err950];
-                        } else {
-                          vErrors.push(err950);
-                        }
-                        errors++;
-                      }
-                      if (data374 < -1e6 || isNaN(data374)) {
-                        const err951 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err951];
-                        } else {
-                          vErrors.push(err951);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err952 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (data373.direction !== void 0) {
+                    let data374 = data373.direction;
+                    if (typeof data374 !== "string") {
+                      const err950 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err952];
+                        vErrors = [err950];
                       } else {
-                        vErrors.push(err952);
+                        vErrors.push(err950);
                       }
                       errors++;
                     }
-                    var _valid40 = _errs1139 === errors;
-                    valid305 = valid305 || _valid40;
+                    if (!(data374 === "+x" || data374 === "-x" || data374 === "+y" || data374 === "-y")) {
+                      const err951 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.slide.properties.direction.enum }, message: "must be equal to one of the allowed values" };
+                      if (vErrors === null) {
+                        vErrors = [err951];
+                      } else {
+                        vErrors.push(err951);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data373.distance !== void 0) {
+                    let data375 = data373.distance;
+                    const _errs1140 = errors;
+                    let valid305 = false;
                     const _errs1141 = errors;
-                    if (typeof data374 === "string") {
-                      if (!pattern25.test(data374)) {
-                        const err953 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (typeof data375 == "number" && isFinite(data375)) {
+                      if (data375 > 1e6 || isNaN(data375)) {
+                        const err952 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err952];
+                        } else {
+                          vErrors.push(err952);
+                        }
+                        errors++;
+                      }
+                      if (data375 < -1e6 || isNaN(data375)) {
+                        const err953 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err953];
                         } else {
@@ -11551,7 +11550,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err954 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err954 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err954];
                       } else {
@@ -11561,64 +11560,64 @@ var compiled = (() => {
                     }
                     var _valid40 = _errs1141 === errors;
                     valid305 = valid305 || _valid40;
-                    if (!valid305) {
-                      const err955 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    const _errs1143 = errors;
+                    if (typeof data375 === "string") {
+                      if (!pattern25.test(data375)) {
+                        const err955 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err955];
+                        } else {
+                          vErrors.push(err955);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err956 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err955];
+                        vErrors = [err956];
                       } else {
-                        vErrors.push(err955);
+                        vErrors.push(err956);
+                      }
+                      errors++;
+                    }
+                    var _valid40 = _errs1143 === errors;
+                    valid305 = valid305 || _valid40;
+                    if (!valid305) {
+                      const err957 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err957];
+                      } else {
+                        vErrors.push(err957);
                       }
                       errors++;
                     } else {
-                      errors = _errs1138;
+                      errors = _errs1140;
                       if (vErrors !== null) {
-                        if (_errs1138) {
-                          vErrors.length = _errs1138;
+                        if (_errs1140) {
+                          vErrors.length = _errs1140;
                         } else {
                           vErrors = null;
                         }
                       }
                     }
                   }
-                  if (data372.feed !== void 0) {
-                    let data375 = data372.feed;
-                    const _errs1145 = errors;
+                  if (data373.feed !== void 0) {
+                    let data376 = data373.feed;
+                    const _errs1147 = errors;
                     let valid307 = false;
-                    const _errs1146 = errors;
-                    if (typeof data375 == "number" && isFinite(data375)) {
-                      if (data375 > 1e6 || isNaN(data375)) {
-                        const err956 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err956];
-                        } else {
-                          vErrors.push(err956);
-                        }
-                        errors++;
-                      }
-                      if (data375 <= 0 || isNaN(data375)) {
-                        const err957 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                        if (vErrors === null) {
-                          vErrors = [err957];
-                        } else {
-                          vErrors.push(err957);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err958 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err958];
-                      } else {
-                        vErrors.push(err958);
-                      }
-                      errors++;
-                    }
-                    var _valid41 = _errs1146 === errors;
-                    valid307 = valid307 || _valid41;
                     const _errs1148 = errors;
-                    if (typeof data375 === "string") {
-                      if (!pattern9.test(data375)) {
-                        const err959 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (typeof data376 == "number" && isFinite(data376)) {
+                      if (data376 > 1e6 || isNaN(data376)) {
+                        const err958 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err958];
+                        } else {
+                          vErrors.push(err958);
+                        }
+                        errors++;
+                      }
+                      if (data376 <= 0 || isNaN(data376)) {
+                        const err959 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                         if (vErrors === null) {
                           vErrors = [err959];
                         } else {
@@ -11627,7 +11626,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err960 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err960 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err960];
                       } else {
@@ -11637,19 +11636,41 @@ var compiled = (() => {
                     }
                     var _valid41 = _errs1148 === errors;
                     valid307 = valid307 || _valid41;
-                    if (!valid307) {
-                      const err961 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    const _errs1150 = errors;
+                    if (typeof data376 === "string") {
+                      if (!pattern9.test(data376)) {
+                        const err961 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                        if (vErrors === null) {
+                          vErrors = [err961];
+                        } else {
+                          vErrors.push(err961);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err962 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err961];
+                        vErrors = [err962];
                       } else {
-                        vErrors.push(err961);
+                        vErrors.push(err962);
+                      }
+                      errors++;
+                    }
+                    var _valid41 = _errs1150 === errors;
+                    valid307 = valid307 || _valid41;
+                    if (!valid307) {
+                      const err963 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err963];
+                      } else {
+                        vErrors.push(err963);
                       }
                       errors++;
                     } else {
-                      errors = _errs1145;
+                      errors = _errs1147;
                       if (vErrors !== null) {
-                        if (_errs1145) {
-                          vErrors.length = _errs1145;
+                        if (_errs1147) {
+                          vErrors.length = _errs1147;
                         } else {
                           vErrors = null;
                         }
@@ -11657,54 +11678,32 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err962 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err964 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
-                    vErrors = [err962];
+                    vErrors = [err964];
                   } else {
-                    vErrors.push(err962);
+                    vErrors.push(err964);
                   }
                   errors++;
                 }
               }
-              if (data358.widest !== void 0) {
-                let data376 = data358.widest;
-                const _errs1152 = errors;
+              if (data359.widest !== void 0) {
+                let data377 = data359.widest;
+                const _errs1154 = errors;
                 let valid309 = false;
-                const _errs1153 = errors;
-                if (typeof data376 == "number" && isFinite(data376)) {
-                  if (data376 > 1e6 || isNaN(data376)) {
-                    const err963 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err963];
-                    } else {
-                      vErrors.push(err963);
-                    }
-                    errors++;
-                  }
-                  if (data376 < 0 || isNaN(data376)) {
-                    const err964 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err964];
-                    } else {
-                      vErrors.push(err964);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err965 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err965];
-                  } else {
-                    vErrors.push(err965);
-                  }
-                  errors++;
-                }
-                var _valid42 = _errs1153 === errors;
-                valid309 = valid309 || _valid42;
                 const _errs1155 = errors;
-                if (typeof data376 === "string") {
-                  if (!pattern23.test(data376)) {
-                    const err966 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data377 == "number" && isFinite(data377)) {
+                  if (data377 > 1e6 || isNaN(data377)) {
+                    const err965 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err965];
+                    } else {
+                      vErrors.push(err965);
+                    }
+                    errors++;
+                  }
+                  if (data377 < 0 || isNaN(data377)) {
+                    const err966 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err966];
                     } else {
@@ -11713,7 +11712,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err967 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err967 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err967];
                   } else {
@@ -11723,64 +11722,64 @@ var compiled = (() => {
                 }
                 var _valid42 = _errs1155 === errors;
                 valid309 = valid309 || _valid42;
-                if (!valid309) {
-                  const err968 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                const _errs1157 = errors;
+                if (typeof data377 === "string") {
+                  if (!pattern23.test(data377)) {
+                    const err968 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err968];
+                    } else {
+                      vErrors.push(err968);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err969 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err968];
+                    vErrors = [err969];
                   } else {
-                    vErrors.push(err968);
+                    vErrors.push(err969);
+                  }
+                  errors++;
+                }
+                var _valid42 = _errs1157 === errors;
+                valid309 = valid309 || _valid42;
+                if (!valid309) {
+                  const err970 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err970];
+                  } else {
+                    vErrors.push(err970);
                   }
                   errors++;
                 } else {
-                  errors = _errs1152;
+                  errors = _errs1154;
                   if (vErrors !== null) {
-                    if (_errs1152) {
-                      vErrors.length = _errs1152;
+                    if (_errs1154) {
+                      vErrors.length = _errs1154;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data358.longest !== void 0) {
-                let data377 = data358.longest;
-                const _errs1159 = errors;
+              if (data359.longest !== void 0) {
+                let data378 = data359.longest;
+                const _errs1161 = errors;
                 let valid311 = false;
-                const _errs1160 = errors;
-                if (typeof data377 == "number" && isFinite(data377)) {
-                  if (data377 > 1e6 || isNaN(data377)) {
-                    const err969 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err969];
-                    } else {
-                      vErrors.push(err969);
-                    }
-                    errors++;
-                  }
-                  if (data377 < 0 || isNaN(data377)) {
-                    const err970 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err970];
-                    } else {
-                      vErrors.push(err970);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err971 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err971];
-                  } else {
-                    vErrors.push(err971);
-                  }
-                  errors++;
-                }
-                var _valid43 = _errs1160 === errors;
-                valid311 = valid311 || _valid43;
                 const _errs1162 = errors;
-                if (typeof data377 === "string") {
-                  if (!pattern23.test(data377)) {
-                    const err972 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data378 == "number" && isFinite(data378)) {
+                  if (data378 > 1e6 || isNaN(data378)) {
+                    const err971 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err971];
+                    } else {
+                      vErrors.push(err971);
+                    }
+                    errors++;
+                  }
+                  if (data378 < 0 || isNaN(data378)) {
+                    const err972 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err972];
                     } else {
@@ -11789,7 +11788,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err973 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err973 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err973];
                   } else {
@@ -11799,29 +11798,19 @@ var compiled = (() => {
                 }
                 var _valid43 = _errs1162 === errors;
                 valid311 = valid311 || _valid43;
-                if (!valid311) {
-                  const err974 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err974];
-                  } else {
-                    vErrors.push(err974);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1159;
-                  if (vErrors !== null) {
-                    if (_errs1159) {
-                      vErrors.length = _errs1159;
+                const _errs1164 = errors;
+                if (typeof data378 === "string") {
+                  if (!pattern23.test(data378)) {
+                    const err974 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err974];
                     } else {
-                      vErrors = null;
+                      vErrors.push(err974);
                     }
+                    errors++;
                   }
-                }
-              }
-              if (data358.cover !== void 0) {
-                let data378 = data358.cover;
-                if (typeof data378 !== "string") {
-                  const err975 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                } else {
+                  const err975 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err975];
                   } else {
@@ -11829,43 +11818,54 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data378 === "yes" || data378 === "no")) {
-                  const err976 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                var _valid43 = _errs1164 === errors;
+                valid311 = valid311 || _valid43;
+                if (!valid311) {
+                  const err976 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err976];
                   } else {
                     vErrors.push(err976);
                   }
                   errors++;
-                }
-              }
-              if (data358["at-end"] !== void 0) {
-                let data379 = data358["at-end"];
-                if (data379 && typeof data379 == "object" && !Array.isArray(data379)) {
-                  for (const key62 in data379) {
-                    if (!(key62 === "tool")) {
-                      const err977 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key62 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err977];
-                      } else {
-                        vErrors.push(err977);
-                      }
-                      errors++;
+                } else {
+                  errors = _errs1161;
+                  if (vErrors !== null) {
+                    if (_errs1161) {
+                      vErrors.length = _errs1161;
+                    } else {
+                      vErrors = null;
                     }
                   }
-                  if (data379.tool !== void 0) {
-                    let data380 = data379.tool;
-                    if (typeof data380 !== "string") {
-                      const err978 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err978];
-                      } else {
-                        vErrors.push(err978);
-                      }
-                      errors++;
-                    }
-                    if (!(data380 === "return" || data380 === "keep")) {
-                      const err979 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties["at-end"].properties.tool.enum }, message: "must be equal to one of the allowed values" };
+                }
+              }
+              if (data359.cover !== void 0) {
+                let data379 = data359.cover;
+                if (typeof data379 !== "string") {
+                  const err977 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err977];
+                  } else {
+                    vErrors.push(err977);
+                  }
+                  errors++;
+                }
+                if (!(data379 === "yes" || data379 === "no")) {
+                  const err978 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err978];
+                  } else {
+                    vErrors.push(err978);
+                  }
+                  errors++;
+                }
+              }
+              if (data359["at-end"] !== void 0) {
+                let data380 = data359["at-end"];
+                if (data380 && typeof data380 == "object" && !Array.isArray(data380)) {
+                  for (const key62 in data380) {
+                    if (!(key62 === "tool")) {
+                      const err979 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key62 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
                         vErrors = [err979];
                       } else {
@@ -11874,168 +11874,168 @@ var compiled = (() => {
                       errors++;
                     }
                   }
+                  if (data380.tool !== void 0) {
+                    let data381 = data380.tool;
+                    if (typeof data381 !== "string") {
+                      const err980 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err980];
+                      } else {
+                        vErrors.push(err980);
+                      }
+                      errors++;
+                    }
+                    if (!(data381 === "return" || data381 === "keep")) {
+                      const err981 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties["at-end"].properties.tool.enum }, message: "must be equal to one of the allowed values" };
+                      if (vErrors === null) {
+                        vErrors = [err981];
+                      } else {
+                        vErrors.push(err981);
+                      }
+                      errors++;
+                    }
+                  }
                 } else {
-                  const err980 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err982 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
-                    vErrors = [err980];
+                    vErrors = [err982];
                   } else {
-                    vErrors.push(err980);
+                    vErrors.push(err982);
                   }
                   errors++;
                 }
               }
             } else {
-              const err981 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err983 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err981];
+                vErrors = [err983];
               } else {
-                vErrors.push(err981);
+                vErrors.push(err983);
               }
               errors++;
             }
-            var _valid34 = _errs1081 === errors;
+            var _valid34 = _errs1083 === errors;
             valid288 = valid288 || _valid34;
             if (!valid288) {
-              const err982 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              const err984 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
-                vErrors = [err982];
+                vErrors = [err984];
               } else {
-                vErrors.push(err982);
+                vErrors.push(err984);
               }
               errors++;
             } else {
-              errors = _errs1078;
+              errors = _errs1080;
               if (vErrors !== null) {
-                if (_errs1078) {
-                  vErrors.length = _errs1078;
+                if (_errs1080) {
+                  vErrors.length = _errs1080;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data301.park !== void 0) {
-            if (!validate31(data301.park, { instancePath: instancePath + "/machine/park", parentData: data301, parentDataProperty: "park", rootData, dynamicAnchors })) {
+          if (data302.park !== void 0) {
+            if (!validate31(data302.park, { instancePath: instancePath + "/machine/park", parentData: data302, parentDataProperty: "park", rootData, dynamicAnchors })) {
               vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
               errors = vErrors.length;
             }
           }
-          if (data301.outputs !== void 0) {
-            let data382 = data301.outputs;
-            if (data382 && typeof data382 == "object" && !Array.isArray(data382)) {
-              for (const key63 in data382) {
+          if (data302.outputs !== void 0) {
+            let data383 = data302.outputs;
+            if (data383 && typeof data383 == "object" && !Array.isArray(data383)) {
+              for (const key63 in data383) {
                 if (!pattern104.test(key63)) {
-                  const err983 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key63 }, message: "must NOT have additional properties" };
+                  const err985 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key63 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err983];
+                    vErrors = [err985];
                   } else {
-                    vErrors.push(err983);
+                    vErrors.push(err985);
                   }
                   errors++;
                 }
               }
-              for (const key64 in data382) {
+              for (const key64 in data383) {
                 if (pattern104.test(key64)) {
-                  let data383 = data382[key64];
-                  if (data383 && typeof data383 == "object" && !Array.isArray(data383)) {
-                    for (const key65 in data383) {
+                  let data384 = data383[key64];
+                  if (data384 && typeof data384 == "object" && !Array.isArray(data384)) {
+                    for (const key65 in data384) {
                       if (!(key65 === "number" || key65 === "during")) {
-                        const err984 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key65 }, message: "must NOT have additional properties" };
+                        const err986 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key65 }, message: "must NOT have additional properties" };
                         if (vErrors === null) {
-                          vErrors = [err984];
+                          vErrors = [err986];
                         } else {
-                          vErrors.push(err984);
+                          vErrors.push(err986);
                         }
                         errors++;
                       }
                     }
-                    if (data383.number !== void 0) {
-                      let data384 = data383.number;
-                      if (!(typeof data384 == "number" && (!(data384 % 1) && !isNaN(data384)) && isFinite(data384))) {
-                        const err985 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                    if (data384.number !== void 0) {
+                      let data385 = data384.number;
+                      if (!(typeof data385 == "number" && (!(data385 % 1) && !isNaN(data385)) && isFinite(data385))) {
+                        const err987 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                         if (vErrors === null) {
-                          vErrors = [err985];
+                          vErrors = [err987];
                         } else {
-                          vErrors.push(err985);
+                          vErrors.push(err987);
                         }
                         errors++;
                       }
-                      if (typeof data384 == "number" && isFinite(data384)) {
-                        if (data384 > 9999 || isNaN(data384)) {
-                          const err986 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                      if (typeof data385 == "number" && isFinite(data385)) {
+                        if (data385 > 9999 || isNaN(data385)) {
+                          const err988 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                           if (vErrors === null) {
-                            vErrors = [err986];
+                            vErrors = [err988];
                           } else {
-                            vErrors.push(err986);
+                            vErrors.push(err988);
                           }
                           errors++;
                         }
-                        if (data384 < 0 || isNaN(data384)) {
-                          const err987 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                        if (data385 < 0 || isNaN(data385)) {
+                          const err989 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                           if (vErrors === null) {
-                            vErrors = [err987];
+                            vErrors = [err989];
                           } else {
-                            vErrors.push(err987);
+                            vErrors.push(err989);
                           }
                           errors++;
                         }
                       }
                     }
-                    if (data383.during !== void 0) {
-                      let data385 = data383.during;
-                      if (typeof data385 !== "string") {
-                        const err988 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (data384.during !== void 0) {
+                      let data386 = data384.during;
+                      if (typeof data386 !== "string") {
+                        const err990 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                         if (vErrors === null) {
-                          vErrors = [err988];
+                          vErrors = [err990];
                         } else {
-                          vErrors.push(err988);
+                          vErrors.push(err990);
                         }
                         errors++;
                       }
-                      if (!(data385 === "cutting" || data385 === "program")) {
-                        const err989 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.outputs.patternProperties["^[a-z][a-z0-9-]{0,30}$"].properties.during.enum }, message: "must be equal to one of the allowed values" };
+                      if (!(data386 === "cutting" || data386 === "program")) {
+                        const err991 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.outputs.patternProperties["^[a-z][a-z0-9-]{0,30}$"].properties.during.enum }, message: "must be equal to one of the allowed values" };
                         if (vErrors === null) {
-                          vErrors = [err989];
+                          vErrors = [err991];
                         } else {
-                          vErrors.push(err989);
+                          vErrors.push(err991);
                         }
                         errors++;
                       }
                     }
                   } else {
-                    const err990 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                    const err992 = { instancePath: instancePath + "/machine/outputs/" + key64.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                     if (vErrors === null) {
-                      vErrors = [err990];
+                      vErrors = [err992];
                     } else {
-                      vErrors.push(err990);
+                      vErrors.push(err992);
                     }
                     errors++;
                   }
                 }
               }
             } else {
-              const err991 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err991];
-              } else {
-                vErrors.push(err991);
-              }
-              errors++;
-            }
-          }
-          if (data301.hood !== void 0) {
-            let data386 = data301.hood;
-            if (typeof data386 !== "string") {
-              const err992 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err992];
-              } else {
-                vErrors.push(err992);
-              }
-              errors++;
-            }
-            if (!(data386 === "yes" || data386 === "no")) {
-              const err993 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              const err993 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err993];
               } else {
@@ -12044,42 +12044,45 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data301["keep-out"] !== void 0) {
-            let data387 = data301["keep-out"];
-            if (Array.isArray(data387)) {
-              if (data387.length > 50) {
-                const err994 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/maxItems", keyword: "maxItems", params: { limit: 50 }, message: "must NOT have more than 50 items" };
+          if (data302.hood !== void 0) {
+            let data387 = data302.hood;
+            if (typeof data387 !== "string") {
+              const err994 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err994];
+              } else {
+                vErrors.push(err994);
+              }
+              errors++;
+            }
+            if (!(data387 === "yes" || data387 === "no")) {
+              const err995 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err995];
+              } else {
+                vErrors.push(err995);
+              }
+              errors++;
+            }
+          }
+          if (data302["keep-out"] !== void 0) {
+            let data388 = data302["keep-out"];
+            if (Array.isArray(data388)) {
+              if (data388.length > 50) {
+                const err996 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/maxItems", keyword: "maxItems", params: { limit: 50 }, message: "must NOT have more than 50 items" };
                 if (vErrors === null) {
-                  vErrors = [err994];
+                  vErrors = [err996];
                 } else {
-                  vErrors.push(err994);
+                  vErrors.push(err996);
                 }
                 errors++;
               }
-              const len11 = data387.length;
+              const len11 = data388.length;
               for (let i13 = 0; i13 < len11; i13++) {
-                let data388 = data387[i13];
-                if (data388 && typeof data388 == "object" && !Array.isArray(data388)) {
-                  if (data388.name === void 0) {
-                    const err995 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'" };
-                    if (vErrors === null) {
-                      vErrors = [err995];
-                    } else {
-                      vErrors.push(err995);
-                    }
-                    errors++;
-                  }
-                  if (data388.min === void 0) {
-                    const err996 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "min" }, message: "must have required property 'min'" };
-                    if (vErrors === null) {
-                      vErrors = [err996];
-                    } else {
-                      vErrors.push(err996);
-                    }
-                    errors++;
-                  }
-                  if (data388.max === void 0) {
-                    const err997 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "max" }, message: "must have required property 'max'" };
+                let data389 = data388[i13];
+                if (data389 && typeof data389 == "object" && !Array.isArray(data389)) {
+                  if (data389.name === void 0) {
+                    const err997 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'" };
                     if (vErrors === null) {
                       vErrors = [err997];
                     } else {
@@ -12087,86 +12090,80 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  for (const key66 in data388) {
+                  if (data389.min === void 0) {
+                    const err998 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "min" }, message: "must have required property 'min'" };
+                    if (vErrors === null) {
+                      vErrors = [err998];
+                    } else {
+                      vErrors.push(err998);
+                    }
+                    errors++;
+                  }
+                  if (data389.max === void 0) {
+                    const err999 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "max" }, message: "must have required property 'max'" };
+                    if (vErrors === null) {
+                      vErrors = [err999];
+                    } else {
+                      vErrors.push(err999);
+                    }
+                    errors++;
+                  }
+                  for (const key66 in data389) {
                     if (!(key66 === "name" || key66 === "min" || key66 === "max")) {
-                      const err998 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key66 }, message: "must NOT have additional properties" };
+                      const err1000 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key66 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
-                        vErrors = [err998];
+                        vErrors = [err1000];
                       } else {
-                        vErrors.push(err998);
+                        vErrors.push(err1000);
                       }
                       errors++;
                     }
                   }
-                  if (data388.name !== void 0) {
-                    let data389 = data388.name;
-                    if (typeof data389 === "string") {
-                      if (func2(data389) > 60) {
-                        const err999 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 60 }, message: "must NOT have more than 60 characters" };
+                  if (data389.name !== void 0) {
+                    let data390 = data389.name;
+                    if (typeof data390 === "string") {
+                      if (func2(data390) > 60) {
+                        const err1001 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 60 }, message: "must NOT have more than 60 characters" };
                         if (vErrors === null) {
-                          vErrors = [err999];
+                          vErrors = [err1001];
                         } else {
-                          vErrors.push(err999);
+                          vErrors.push(err1001);
                         }
                         errors++;
                       }
-                      if (func2(data389) < 1) {
-                        const err1000 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                      if (func2(data390) < 1) {
+                        const err1002 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                         if (vErrors === null) {
-                          vErrors = [err1000];
+                          vErrors = [err1002];
                         } else {
-                          vErrors.push(err1000);
+                          vErrors.push(err1002);
                         }
                         errors++;
                       }
                     } else {
-                      const err1001 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err1003 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err1001];
+                        vErrors = [err1003];
                       } else {
-                        vErrors.push(err1001);
+                        vErrors.push(err1003);
                       }
                       errors++;
                     }
                   }
-                  if (data388.min !== void 0) {
-                    if (!validate29(data388.min, { instancePath: instancePath + "/machine/keep-out/" + i13 + "/min", parentData: data388, parentDataProperty: "min", rootData, dynamicAnchors })) {
+                  if (data389.min !== void 0) {
+                    if (!validate29(data389.min, { instancePath: instancePath + "/machine/keep-out/" + i13 + "/min", parentData: data389, parentDataProperty: "min", rootData, dynamicAnchors })) {
                       vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
                       errors = vErrors.length;
                     }
                   }
-                  if (data388.max !== void 0) {
-                    if (!validate29(data388.max, { instancePath: instancePath + "/machine/keep-out/" + i13 + "/max", parentData: data388, parentDataProperty: "max", rootData, dynamicAnchors })) {
+                  if (data389.max !== void 0) {
+                    if (!validate29(data389.max, { instancePath: instancePath + "/machine/keep-out/" + i13 + "/max", parentData: data389, parentDataProperty: "max", rootData, dynamicAnchors })) {
                       vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
                       errors = vErrors.length;
                     }
                   }
                 } else {
-                  const err1002 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-                  if (vErrors === null) {
-                    vErrors = [err1002];
-                  } else {
-                    vErrors.push(err1002);
-                  }
-                  errors++;
-                }
-              }
-            } else {
-              const err1003 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-              if (vErrors === null) {
-                vErrors = [err1003];
-              } else {
-                vErrors.push(err1003);
-              }
-              errors++;
-            }
-          }
-          if (data301.tapping !== void 0) {
-            let data392 = data301.tapping;
-            if (data392 && typeof data392 == "object" && !Array.isArray(data392)) {
-              for (const key67 in data392) {
-                if (!(key67 === "kind" || key67 === "reversal" || key67 === "longhand")) {
-                  const err1004 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key67 }, message: "must NOT have additional properties" };
+                  const err1004 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
                     vErrors = [err1004];
                   } else {
@@ -12175,19 +12172,22 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data392.kind !== void 0) {
-                let data393 = data392.kind;
-                if (typeof data393 !== "string") {
-                  const err1005 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1005];
-                  } else {
-                    vErrors.push(err1005);
-                  }
-                  errors++;
-                }
-                if (!(data393 === "none" || data393 === "floating" || data393 === "synchronised")) {
-                  const err1006 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.tapping.properties.kind.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err1005 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+              if (vErrors === null) {
+                vErrors = [err1005];
+              } else {
+                vErrors.push(err1005);
+              }
+              errors++;
+            }
+          }
+          if (data302.tapping !== void 0) {
+            let data393 = data302.tapping;
+            if (data393 && typeof data393 == "object" && !Array.isArray(data393)) {
+              for (const key67 in data393) {
+                if (!(key67 === "kind" || key67 === "reversal" || key67 === "longhand")) {
+                  const err1006 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key67 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err1006];
                   } else {
@@ -12196,20 +12196,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data392.reversal !== void 0) {
-                let data394 = data392.reversal;
-                if (typeof data394 === "string") {
-                  if (!pattern89.test(data394)) {
-                    const err1007 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err1007];
-                    } else {
-                      vErrors.push(err1007);
-                    }
-                    errors++;
+              if (data393.kind !== void 0) {
+                let data394 = data393.kind;
+                if (typeof data394 !== "string") {
+                  const err1007 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1007];
+                  } else {
+                    vErrors.push(err1007);
                   }
-                } else {
-                  const err1008 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  errors++;
+                }
+                if (!(data394 === "none" || data394 === "floating" || data394 === "synchronised")) {
+                  const err1008 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.tapping.properties.kind.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1008];
                   } else {
@@ -12218,19 +12217,20 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data392.longhand !== void 0) {
-                let data395 = data392.longhand;
-                if (typeof data395 !== "string") {
-                  const err1009 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1009];
-                  } else {
-                    vErrors.push(err1009);
+              if (data393.reversal !== void 0) {
+                let data395 = data393.reversal;
+                if (typeof data395 === "string") {
+                  if (!pattern89.test(data395)) {
+                    const err1009 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1009];
+                    } else {
+                      vErrors.push(err1009);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data395 === "yes" || data395 === "no")) {
-                  const err1010 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                } else {
+                  const err1010 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1010];
                   } else {
@@ -12239,22 +12239,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err1011 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1011];
-              } else {
-                vErrors.push(err1011);
-              }
-              errors++;
-            }
-          }
-          if (data301.feed !== void 0) {
-            let data396 = data301.feed;
-            if (data396 && typeof data396 == "object" && !Array.isArray(data396)) {
-              for (const key68 in data396) {
-                if (!(key68 === "least" || key68 === "most")) {
-                  const err1012 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key68 }, message: "must NOT have additional properties" };
+              if (data393.longhand !== void 0) {
+                let data396 = data393.longhand;
+                if (typeof data396 !== "string") {
+                  const err1011 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1011];
+                  } else {
+                    vErrors.push(err1011);
+                  }
+                  errors++;
+                }
+                if (!(data396 === "yes" || data396 === "no")) {
+                  const err1012 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1012];
                   } else {
@@ -12263,45 +12260,47 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data396.least !== void 0) {
-                let data397 = data396.least;
-                const _errs1211 = errors;
-                let valid325 = false;
-                const _errs1212 = errors;
-                if (typeof data397 == "number" && isFinite(data397)) {
-                  if (data397 > 1e6 || isNaN(data397)) {
-                    const err1013 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1013];
-                    } else {
-                      vErrors.push(err1013);
-                    }
-                    errors++;
-                  }
-                  if (data397 <= 0 || isNaN(data397)) {
-                    const err1014 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1014];
-                    } else {
-                      vErrors.push(err1014);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1015 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+            } else {
+              const err1013 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err1013];
+              } else {
+                vErrors.push(err1013);
+              }
+              errors++;
+            }
+          }
+          if (data302.feed !== void 0) {
+            let data397 = data302.feed;
+            if (data397 && typeof data397 == "object" && !Array.isArray(data397)) {
+              for (const key68 in data397) {
+                if (!(key68 === "least" || key68 === "most")) {
+                  const err1014 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key68 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err1015];
+                    vErrors = [err1014];
                   } else {
-                    vErrors.push(err1015);
+                    vErrors.push(err1014);
                   }
                   errors++;
                 }
-                var _valid44 = _errs1212 === errors;
-                valid325 = valid325 || _valid44;
+              }
+              if (data397.least !== void 0) {
+                let data398 = data397.least;
+                const _errs1213 = errors;
+                let valid325 = false;
                 const _errs1214 = errors;
-                if (typeof data397 === "string") {
-                  if (!pattern9.test(data397)) {
-                    const err1016 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                if (typeof data398 == "number" && isFinite(data398)) {
+                  if (data398 > 1e6 || isNaN(data398)) {
+                    const err1015 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1015];
+                    } else {
+                      vErrors.push(err1015);
+                    }
+                    errors++;
+                  }
+                  if (data398 <= 0 || isNaN(data398)) {
+                    const err1016 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                     if (vErrors === null) {
                       vErrors = [err1016];
                     } else {
@@ -12310,7 +12309,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err1017 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1017 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1017];
                   } else {
@@ -12320,64 +12319,64 @@ var compiled = (() => {
                 }
                 var _valid44 = _errs1214 === errors;
                 valid325 = valid325 || _valid44;
-                if (!valid325) {
-                  const err1018 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                const _errs1216 = errors;
+                if (typeof data398 === "string") {
+                  if (!pattern9.test(data398)) {
+                    const err1018 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1018];
+                    } else {
+                      vErrors.push(err1018);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1019 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err1018];
+                    vErrors = [err1019];
                   } else {
-                    vErrors.push(err1018);
+                    vErrors.push(err1019);
+                  }
+                  errors++;
+                }
+                var _valid44 = _errs1216 === errors;
+                valid325 = valid325 || _valid44;
+                if (!valid325) {
+                  const err1020 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1020];
+                  } else {
+                    vErrors.push(err1020);
                   }
                   errors++;
                 } else {
-                  errors = _errs1211;
+                  errors = _errs1213;
                   if (vErrors !== null) {
-                    if (_errs1211) {
-                      vErrors.length = _errs1211;
+                    if (_errs1213) {
+                      vErrors.length = _errs1213;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data396.most !== void 0) {
-                let data398 = data396.most;
-                const _errs1218 = errors;
+              if (data397.most !== void 0) {
+                let data399 = data397.most;
+                const _errs1220 = errors;
                 let valid327 = false;
-                const _errs1219 = errors;
-                if (typeof data398 == "number" && isFinite(data398)) {
-                  if (data398 > 1e6 || isNaN(data398)) {
-                    const err1019 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1019];
-                    } else {
-                      vErrors.push(err1019);
-                    }
-                    errors++;
-                  }
-                  if (data398 <= 0 || isNaN(data398)) {
-                    const err1020 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1020];
-                    } else {
-                      vErrors.push(err1020);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1021 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err1021];
-                  } else {
-                    vErrors.push(err1021);
-                  }
-                  errors++;
-                }
-                var _valid45 = _errs1219 === errors;
-                valid327 = valid327 || _valid45;
                 const _errs1221 = errors;
-                if (typeof data398 === "string") {
-                  if (!pattern9.test(data398)) {
-                    const err1022 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                if (typeof data399 == "number" && isFinite(data399)) {
+                  if (data399 > 1e6 || isNaN(data399)) {
+                    const err1021 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1021];
+                    } else {
+                      vErrors.push(err1021);
+                    }
+                    errors++;
+                  }
+                  if (data399 <= 0 || isNaN(data399)) {
+                    const err1022 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                     if (vErrors === null) {
                       vErrors = [err1022];
                     } else {
@@ -12386,7 +12385,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err1023 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1023 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1023];
                   } else {
@@ -12396,19 +12395,41 @@ var compiled = (() => {
                 }
                 var _valid45 = _errs1221 === errors;
                 valid327 = valid327 || _valid45;
-                if (!valid327) {
-                  const err1024 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                const _errs1223 = errors;
+                if (typeof data399 === "string") {
+                  if (!pattern9.test(data399)) {
+                    const err1024 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1024];
+                    } else {
+                      vErrors.push(err1024);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1025 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err1024];
+                    vErrors = [err1025];
                   } else {
-                    vErrors.push(err1024);
+                    vErrors.push(err1025);
+                  }
+                  errors++;
+                }
+                var _valid45 = _errs1223 === errors;
+                valid327 = valid327 || _valid45;
+                if (!valid327) {
+                  const err1026 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1026];
+                  } else {
+                    vErrors.push(err1026);
                   }
                   errors++;
                 } else {
-                  errors = _errs1218;
+                  errors = _errs1220;
                   if (vErrors !== null) {
-                    if (_errs1218) {
-                      vErrors.length = _errs1218;
+                    if (_errs1220) {
+                      vErrors.length = _errs1220;
                     } else {
                       vErrors = null;
                     }
@@ -12416,39 +12437,7 @@ var compiled = (() => {
                 }
               }
             } else {
-              const err1025 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1025];
-              } else {
-                vErrors.push(err1025);
-              }
-              errors++;
-            }
-          }
-          if (data301["work-zero"] !== void 0) {
-            let data399 = data301["work-zero"];
-            if (data399 && typeof data399 == "object" && !Array.isArray(data399)) {
-              for (const key69 in data399) {
-                if (!pattern109.test(key69)) {
-                  const err1026 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key69 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err1026];
-                  } else {
-                    vErrors.push(err1026);
-                  }
-                  errors++;
-                }
-              }
-              for (const key70 in data399) {
-                if (pattern109.test(key70)) {
-                  if (!validate29(data399[key70], { instancePath: instancePath + "/machine/work-zero/" + key70.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data399, parentDataProperty: key70, rootData, dynamicAnchors })) {
-                    vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                    errors = vErrors.length;
-                  }
-                }
-              }
-            } else {
-              const err1027 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err1027 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err1027];
               } else {
@@ -12457,22 +12446,30 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err1028 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err1028];
-          } else {
-            vErrors.push(err1028);
-          }
-          errors++;
-        }
-      }
-      if (data.confirm !== void 0) {
-        let data401 = data.confirm;
-        if (data401 && typeof data401 == "object" && !Array.isArray(data401)) {
-          for (const key71 in data401) {
-            if (!(key71 === "at-speed" || key71 === "stopped" || key71 === "released" || key71 === "clamped" || key71 === "air")) {
-              const err1029 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key71 }, message: "must NOT have additional properties" };
+          if (data302["work-zero"] !== void 0) {
+            let data400 = data302["work-zero"];
+            if (data400 && typeof data400 == "object" && !Array.isArray(data400)) {
+              for (const key69 in data400) {
+                if (!pattern109.test(key69)) {
+                  const err1028 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key69 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err1028];
+                  } else {
+                    vErrors.push(err1028);
+                  }
+                  errors++;
+                }
+              }
+              for (const key70 in data400) {
+                if (pattern109.test(key70)) {
+                  if (!validate29(data400[key70], { instancePath: instancePath + "/machine/work-zero/" + key70.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data400, parentDataProperty: key70, rootData, dynamicAnchors })) {
+                    vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                    errors = vErrors.length;
+                  }
+                }
+              }
+            } else {
+              const err1029 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err1029];
               } else {
@@ -12481,22 +12478,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data401["at-speed"] !== void 0) {
-            let data402 = data401["at-speed"];
-            const _errs1231 = errors;
-            let valid330 = false;
-            const _errs1232 = errors;
-            if (typeof data402 !== "string") {
-              const err1030 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err1030];
-              } else {
-                vErrors.push(err1030);
-              }
-              errors++;
-            }
-            if ("operator" !== data402) {
-              const err1031 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+        } else {
+          const err1030 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err1030];
+          } else {
+            vErrors.push(err1030);
+          }
+          errors++;
+        }
+      }
+      if (data.confirm !== void 0) {
+        let data402 = data.confirm;
+        if (data402 && typeof data402 == "object" && !Array.isArray(data402)) {
+          for (const key71 in data402) {
+            if (!(key71 === "at-speed" || key71 === "stopped" || key71 === "released" || key71 === "clamped" || key71 === "air")) {
+              const err1031 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key71 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err1031];
               } else {
@@ -12504,41 +12501,23 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid46 = _errs1232 === errors;
-            valid330 = valid330 || _valid46;
+          }
+          if (data402["at-speed"] !== void 0) {
+            let data403 = data402["at-speed"];
+            const _errs1233 = errors;
+            let valid330 = false;
             const _errs1234 = errors;
-            if (!validate41(data402, { instancePath: instancePath + "/confirm/at-speed", parentData: data401, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid46 = _errs1234 === errors;
-            valid330 = valid330 || _valid46;
-            if (!valid330) {
-              const err1032 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            if (typeof data403 !== "string") {
+              const err1032 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err1032];
               } else {
                 vErrors.push(err1032);
               }
               errors++;
-            } else {
-              errors = _errs1231;
-              if (vErrors !== null) {
-                if (_errs1231) {
-                  vErrors.length = _errs1231;
-                } else {
-                  vErrors = null;
-                }
-              }
             }
-          }
-          if (data401.stopped !== void 0) {
-            let data403 = data401.stopped;
-            const _errs1236 = errors;
-            let valid331 = false;
-            const _errs1237 = errors;
-            if (typeof data403 !== "string") {
-              const err1033 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if ("operator" !== data403) {
+              const err1033 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err1033];
               } else {
@@ -12546,50 +12525,50 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("operator" !== data403) {
-              const err1034 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+            var _valid46 = _errs1234 === errors;
+            valid330 = valid330 || _valid46;
+            const _errs1236 = errors;
+            if (!validate41(data403, { instancePath: instancePath + "/confirm/at-speed", parentData: data402, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid46 = _errs1236 === errors;
+            valid330 = valid330 || _valid46;
+            if (!valid330) {
+              const err1034 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err1034];
               } else {
                 vErrors.push(err1034);
               }
               errors++;
-            }
-            var _valid47 = _errs1237 === errors;
-            valid331 = valid331 || _valid47;
-            const _errs1239 = errors;
-            if (!validate41(data403, { instancePath: instancePath + "/confirm/stopped", parentData: data401, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid47 = _errs1239 === errors;
-            valid331 = valid331 || _valid47;
-            if (!valid331) {
-              const err1035 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1035];
-              } else {
-                vErrors.push(err1035);
-              }
-              errors++;
             } else {
-              errors = _errs1236;
+              errors = _errs1233;
               if (vErrors !== null) {
-                if (_errs1236) {
-                  vErrors.length = _errs1236;
+                if (_errs1233) {
+                  vErrors.length = _errs1233;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data401.released !== void 0) {
-            let data404 = data401.released;
-            const _errs1241 = errors;
-            let valid332 = false;
-            const _errs1242 = errors;
+          if (data402.stopped !== void 0) {
+            let data404 = data402.stopped;
+            const _errs1238 = errors;
+            let valid331 = false;
+            const _errs1239 = errors;
             if (typeof data404 !== "string") {
-              const err1036 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err1035 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1035];
+              } else {
+                vErrors.push(err1035);
+              }
+              errors++;
+            }
+            if ("operator" !== data404) {
+              const err1036 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err1036];
               } else {
@@ -12597,50 +12576,50 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("operator" !== data404) {
-              const err1037 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+            var _valid47 = _errs1239 === errors;
+            valid331 = valid331 || _valid47;
+            const _errs1241 = errors;
+            if (!validate41(data404, { instancePath: instancePath + "/confirm/stopped", parentData: data402, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid47 = _errs1241 === errors;
+            valid331 = valid331 || _valid47;
+            if (!valid331) {
+              const err1037 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err1037];
               } else {
                 vErrors.push(err1037);
               }
               errors++;
-            }
-            var _valid48 = _errs1242 === errors;
-            valid332 = valid332 || _valid48;
-            const _errs1244 = errors;
-            if (!validate41(data404, { instancePath: instancePath + "/confirm/released", parentData: data401, parentDataProperty: "released", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid48 = _errs1244 === errors;
-            valid332 = valid332 || _valid48;
-            if (!valid332) {
-              const err1038 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1038];
-              } else {
-                vErrors.push(err1038);
-              }
-              errors++;
             } else {
-              errors = _errs1241;
+              errors = _errs1238;
               if (vErrors !== null) {
-                if (_errs1241) {
-                  vErrors.length = _errs1241;
+                if (_errs1238) {
+                  vErrors.length = _errs1238;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data401.clamped !== void 0) {
-            let data405 = data401.clamped;
-            const _errs1246 = errors;
-            let valid333 = false;
-            const _errs1247 = errors;
+          if (data402.released !== void 0) {
+            let data405 = data402.released;
+            const _errs1243 = errors;
+            let valid332 = false;
+            const _errs1244 = errors;
             if (typeof data405 !== "string") {
-              const err1039 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err1038 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1038];
+              } else {
+                vErrors.push(err1038);
+              }
+              errors++;
+            }
+            if ("operator" !== data405) {
+              const err1039 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err1039];
               } else {
@@ -12648,50 +12627,50 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("operator" !== data405) {
-              const err1040 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+            var _valid48 = _errs1244 === errors;
+            valid332 = valid332 || _valid48;
+            const _errs1246 = errors;
+            if (!validate41(data405, { instancePath: instancePath + "/confirm/released", parentData: data402, parentDataProperty: "released", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid48 = _errs1246 === errors;
+            valid332 = valid332 || _valid48;
+            if (!valid332) {
+              const err1040 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err1040];
               } else {
                 vErrors.push(err1040);
               }
               errors++;
-            }
-            var _valid49 = _errs1247 === errors;
-            valid333 = valid333 || _valid49;
-            const _errs1249 = errors;
-            if (!validate41(data405, { instancePath: instancePath + "/confirm/clamped", parentData: data401, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid49 = _errs1249 === errors;
-            valid333 = valid333 || _valid49;
-            if (!valid333) {
-              const err1041 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1041];
-              } else {
-                vErrors.push(err1041);
-              }
-              errors++;
             } else {
-              errors = _errs1246;
+              errors = _errs1243;
               if (vErrors !== null) {
-                if (_errs1246) {
-                  vErrors.length = _errs1246;
+                if (_errs1243) {
+                  vErrors.length = _errs1243;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data401.air !== void 0) {
-            let data406 = data401.air;
-            const _errs1251 = errors;
-            let valid334 = false;
-            const _errs1252 = errors;
+          if (data402.clamped !== void 0) {
+            let data406 = data402.clamped;
+            const _errs1248 = errors;
+            let valid333 = false;
+            const _errs1249 = errors;
             if (typeof data406 !== "string") {
-              const err1042 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err1041 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1041];
+              } else {
+                vErrors.push(err1041);
+              }
+              errors++;
+            }
+            if ("operator" !== data406) {
+              const err1042 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err1042];
               } else {
@@ -12699,37 +12678,79 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("operator" !== data406) {
-              const err1043 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+            var _valid49 = _errs1249 === errors;
+            valid333 = valid333 || _valid49;
+            const _errs1251 = errors;
+            if (!validate41(data406, { instancePath: instancePath + "/confirm/clamped", parentData: data402, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid49 = _errs1251 === errors;
+            valid333 = valid333 || _valid49;
+            if (!valid333) {
+              const err1043 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err1043];
               } else {
                 vErrors.push(err1043);
               }
               errors++;
+            } else {
+              errors = _errs1248;
+              if (vErrors !== null) {
+                if (_errs1248) {
+                  vErrors.length = _errs1248;
+                } else {
+                  vErrors = null;
+                }
+              }
             }
-            var _valid50 = _errs1252 === errors;
-            valid334 = valid334 || _valid50;
+          }
+          if (data402.air !== void 0) {
+            let data407 = data402.air;
+            const _errs1253 = errors;
+            let valid334 = false;
             const _errs1254 = errors;
-            if (!validate41(data406, { instancePath: instancePath + "/confirm/air", parentData: data401, parentDataProperty: "air", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid50 = _errs1254 === errors;
-            valid334 = valid334 || _valid50;
-            if (!valid334) {
-              const err1044 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            if (typeof data407 !== "string") {
+              const err1044 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err1044];
               } else {
                 vErrors.push(err1044);
               }
               errors++;
+            }
+            if ("operator" !== data407) {
+              const err1045 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1045];
+              } else {
+                vErrors.push(err1045);
+              }
+              errors++;
+            }
+            var _valid50 = _errs1254 === errors;
+            valid334 = valid334 || _valid50;
+            const _errs1256 = errors;
+            if (!validate41(data407, { instancePath: instancePath + "/confirm/air", parentData: data402, parentDataProperty: "air", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid50 = _errs1256 === errors;
+            valid334 = valid334 || _valid50;
+            if (!valid334) {
+              const err1046 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1046];
+              } else {
+                vErrors.push(err1046);
+              }
+              errors++;
             } else {
-              errors = _errs1251;
+              errors = _errs1253;
               if (vErrors !== null) {
-                if (_errs1251) {
-                  vErrors.length = _errs1251;
+                if (_errs1253) {
+                  vErrors.length = _errs1253;
                 } else {
                   vErrors = null;
                 }
@@ -12737,21 +12758,21 @@ var compiled = (() => {
             }
           }
         } else {
-          const err1045 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err1047 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err1045];
+            vErrors = [err1047];
           } else {
-            vErrors.push(err1045);
+            vErrors.push(err1047);
           }
           errors++;
         }
       }
     } else {
-      const err1046 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+      const err1048 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
       if (vErrors === null) {
-        vErrors = [err1046];
+        vErrors = [err1048];
       } else {
-        vErrors.push(err1046);
+        vErrors.push(err1048);
       }
       errors++;
     }

@@ -158,7 +158,14 @@ export interface Format {
     readonly largestSweep: number | undefined;
     readonly planes: readonly Plane[] | undefined;
   };
-  readonly dwell: { readonly word: string; readonly unit: "s" | "ms" } | undefined;
+  readonly dwell:
+    | {
+        readonly word: string;
+        readonly unit: "s" | "ms";
+        /** Whether the dwell behind a start of the spindle shares its block. */
+        readonly blocks: "apart" | "with-start";
+      }
+    | undefined;
   readonly cycles:
     | {
         /** Whether later holes of a series restate the cycle's own words, or only positions. */

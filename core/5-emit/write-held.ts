@@ -3,11 +3,11 @@ import type { Case, FunctionDeclaration, Statement, Value } from "./builders.ts"
 import type { Context } from "./context.ts";
 import { faultOn } from "./fault.ts";
 import type { Word } from "./words.ts";
-import { blockOf, codeWord, inOrder, numberWord, wholeWord } from "./words.ts";
+import { blockOf, codeWord, inOrder, keyed, numberWord, wholeWord } from "./words.ts";
 import { sharesModes } from "./write-block.ts";
 
-/** What may wait for the step that follows, so as to share its block: a speed, a tool, or a length offset. */
-export type Held = "speed" | "tool" | "length";
+/** What may wait for the step that follows, so as to share its block: a speed, a tool, a length offset, or a start of the spindle. */
+export type Held = "speed" | "tool" | "length" | "start";
 
 /** `state.held = "..."; state.value = ...;` */
 export function hold(held: Held, value: Value): Statement[] {
@@ -25,10 +25,13 @@ export function release(): Statement[] {
 
 /** Writes what waits in a block of its own: modes that share one, or a word that found nothing to join. */
 export function defineSettle(context: Context): FunctionDeclaration {
-  const { spindle, tools, lengthOffset } = context.format;
+  const { spindle, tools, lengthOffset, dwell } = context.format;
   const branches: Case[] = [
     ...(spindle?.blocks === "together"
       ? [{ of: str("speed"), statements: blockOf(context, speedWord().statements) }]
+      : []),
+    ...(dwell?.blocks === "with-start"
+      ? [{ of: str("start"), statements: blockOf(context, startWords(context).statements) }]
       : []),
     ...(tools?.blocks === "together"
       ? [
@@ -61,6 +64,27 @@ export function defineSettle(context: Context): FunctionDeclaration {
       ...release(),
     ],
   );
+}
+
+/** The start of the spindle that waits, with its speed if that waited, too; the dialect says which comes first. */
+export function startWords(context: Context): Word {
+  const { spindle, codes } = context.format;
+  const code = (key: string, of: Parameters<typeof codeWord>[2]): Statement[] =>
+    codeWord(context, key, of).statements as Statement[];
+  const start = cases(
+    get("state", "direction"),
+    [
+      { of: str("cw"), statements: code("spindle.cw", codes.spindleCw) },
+      { of: str("ccw"), statements: code("spindle.ccw", codes.spindleCcw) },
+    ],
+    [faultOn("spindle")],
+  );
+  const speed = when(
+    atLeast(get("state", "value"), 0),
+    keyed(context, "spindle.order", speedWord()).statements,
+  );
+  const first = spindle?.order === "speed-first";
+  return { address: first ? "S" : "M", statements: first ? [speed, start] : [start, speed] };
 }
 
 /** The speed that waits. */

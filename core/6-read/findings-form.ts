@@ -183,6 +183,17 @@ export function ownBlock(offset: number, word: string): Finding {
   );
 }
 
+/** A dwell in the block of a spindle start: controllers differ about which of the two comes first. */
+export function dwellBlock(offset: number, word: string): Finding {
+  return form(
+    "own-block",
+    offset,
+    `${word} shares its block with a start of the spindle; this dialect dwells in a block apart.`,
+    `Put ${word} in a block behind the start.`,
+    "dwell.blocks",
+  );
+}
+
 /** The frame of the program: delimiters, program number, line ends. */
 export function framing(offset: number, message: string, fix: string, key: string): Finding {
   return form("framing", offset, message, fix, key);

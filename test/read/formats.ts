@@ -139,7 +139,7 @@ export const format: Format = {
     largestSweep: 360_000_000,
     planes: ["xy", "zx", "yz"],
   },
-  dwell: { word: "P", unit: "s" },
+  dwell: { word: "P", unit: "s", blocks: "with-start" },
   cycles: {
     repeat: "positions",
     levels: "absolute",
