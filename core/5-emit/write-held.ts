@@ -84,7 +84,8 @@ export function startWords(context: Context): Word {
     keyed(context, "spindle.order", speedWord()).statements,
   );
   const first = spindle?.order === "speed-first";
-  return { address: first ? "S" : "M", statements: first ? [speed, start] : [start, speed] };
+  // Beside a start the speed has no place of its own among the words of the block.
+  return { address: "M", statements: first ? [speed, start] : [start, speed] };
 }
 
 /** The speed that waits. */
