@@ -41,6 +41,13 @@ export interface Capabilities {
   readonly dwellGrid: number | undefined;
   /** Key "motion.rapids". */
   readonly rapids: "straight" | "dog-leg" | undefined;
+  /** Feed of the lines that are rapids, atoms a minute; null where there are rapids. Key "motion.rapid-feed". */
+  readonly rapidFeed: PerUnit | null | undefined;
+  /** Key "units.stated". */
+  readonly unitsStated: "first-block" | "with-modes" | undefined;
+  /** The most axes that a rapid may name in one block, and those of a line. Keys "motion.rapid-axes", "motion.axes-at-once". */
+  readonly axesOfRapid: number | undefined;
+  readonly axesAtOnce: number | undefined;
   readonly arcs: ArcCapabilities;
   readonly cycles: CycleCapabilities;
   /** Key "length-offset.form" (machine). */

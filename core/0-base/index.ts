@@ -1,5 +1,6 @@
 export * from "./lengths.ts";
 export * from "./batch.ts";
+export * from "./axis-groups.ts";
 export type * from "./step.ts";
 export type * from "./finding.ts";
 export * from "./source.ts";

@@ -61,6 +61,8 @@ export interface MachineFacts {
   readonly feed: { readonly least: number; readonly most: number };
   /** Whether rapids run straight, or each axis at its own rate. */
   readonly rapids: "straight" | "dog-leg" | undefined;
+  /** Whether a rapid moves all its axes in one block, or each in a block of its own. */
+  readonly rapidAxes: "together" | "one-at-a-time" | undefined;
   /** Whether a motion in machine coordinates leaves all further motion there until a work offset is stated anew. */
   readonly machineMoveLasts: "block" | "until-work-offset" | undefined;
   /** How far the start and end radius of an arc by centre may differ: atoms in a program of each unit, and share of the radius. */

@@ -12,6 +12,7 @@ export function checkFormat(resolving: Resolving, { format }: Dialect): void {
   checkMessage(resolving, format);
   checkStopMessage(resolving, format);
   checkResume(resolving, format);
+  checkRapids(resolving, format);
   checkArcs(resolving, format);
   checkCycles(resolving);
   checkCoolant(resolving, format);
@@ -154,6 +155,13 @@ function checkStopMessage({ fail }: Resolving, format: Format): void {
     message,
     "State a lower `comments.longest`, or `comment: own-block`.",
   );
+}
+
+/** A rapid has a code of its own, or is a line at a feed; not both. */
+function checkRapids({ fail }: Resolving, { codes, motion }: Format): void {
+  if (motion.rapidFeed === null || codes.rapid === null) return;
+  const message = "Rapids have a code of their own, and are said to be lines at a feed.";
+  fail("dialect/format", "motion.rapid-feed", message, "State `rapid: none`, or `rapid-feed: none`.");
 }
 
 function checkArcs({ tree, fail }: Resolving, { arc, codes }: Format): void {

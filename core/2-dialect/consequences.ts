@@ -11,7 +11,11 @@ export interface Consequence {
 
 /** In the order of the keys in a file. */
 export const consequences: readonly Consequence[] = [
-  { key: "motion.rapid", then: "all jobs are refused" },
+  {
+    key: "motion.rapid",
+    then: "all jobs are refused, unless `motion.rapid-feed` says how",
+    noneIsFine: true,
+  },
   { key: "motion.line", then: "all jobs are refused" },
   { key: "motion.rapids", then: "jobs with a rapid that changes Z and X or Y together are refused" },
   {

@@ -789,6 +789,35 @@ export type StraightLineAtFeed = string;
  */
 export type PathOfARapid = "straight" | "dog-leg";
 /**
+ * together: a rapid moves all its axes in one block; one-at-a-time: each has a block of its own, rising Z first, falling Z last. Between the holes of a fixed cycle the controller moves as it does.
+ *
+ * If wrong: the tool sweeps through a clamp on a path that nobody has looked at.
+ */
+export type AxesOfARapid = "together" | "one-at-a-time";
+/**
+ * The most axes that one block may move. A job with a line or a helix that moves more is refused; rapids are split, rising Z first, falling Z last.
+ *
+ * Unit: axes.
+ *
+ * If wrong: the block alarms, or an axis is left behind and the tool cuts elsewhere.
+ */
+export type AxesThatMoveAtOnce = number;
+/**
+ * For a controller without rapids (`rapid: none`): the feed of the straight lines that take their place, or none. A line at exactly this feed is a rapid; a job with a feed as fast is refused, and so is one with feeds other than a minute.
+ *
+ * Unit: mm/min, or with `in/min`.
+ *
+ * If wrong: rapids creep, or the tool is dragged through the work at the speed of a rapid.
+ */
+export type RapidAsAFeed = "none" | Feed;
+/**
+ * a feed: a number in mm/min, or a text such as 20 in/min
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "feed".
+ */
+export type Feed = number | string;
+/**
  * block: the code of `machine-move` acts in its own block alone; until-work-offset: it suspends the work offset, and all motion is in machine coordinates until a work offset is stated anew.
  *
  * If wrong: the tool goes to places of the work as if they were places of the machine.
@@ -812,6 +841,12 @@ export type Inches = string;
  * If wrong: everything is 25.4 times too small or too large.
  */
 export type UnitsOfPrograms = "job" | "mm" | "inch";
+/**
+ * with-modes: in the first block or any other, with other modes; first-block: alone in the first block of the program, and nowhere else.
+ *
+ * If wrong: the block alarms, or offsets are taken in the other units.
+ */
+export type WhereUnitsAreStated = "with-modes" | "first-block";
 /**
  * Code of the XY plane.
  *
@@ -1065,6 +1100,12 @@ export type DwellWord = string;
  * If wrong: 500 becomes 500 seconds, or 0.5 becomes nothing and the cut begins at low speed.
  */
 export type DwellUnit = "s" | "ms";
+/**
+ * apart: a dwell has a block of its own; with-start: the one that follows a start of the spindle shares its block, on a control that starts before it dwells.
+ *
+ * If wrong: the control dwells before it starts the spindle, or skips one of the two: the cut begins at low speed.
+ */
+export type BlockOfADwell = "apart" | "with-start";
 /**
  * Words for compensation by the tool's radius, or none.
  */
@@ -2241,11 +2282,7 @@ export type PocketHeight = number | string;
  */
 export type StartOfTheSlowDescent = number | string;
 /**
- * Feed of the last part of the way down.
- *
- * Unit: mm/min, or with `in/min`.
- *
- * If wrong: the holder is driven into its pocket too fast.
+ * a feed: a number in mm/min, or a text such as 20 in/min
  */
 export type FeedOfTheSlowDescent = number | string;
 /**
@@ -2333,11 +2370,7 @@ export type DirectionOfTheSlide = "+x" | "-x" | "+y" | "-y";
  */
 export type LengthOfTheSlide = number | string;
 /**
- * Feed of the slide.
- *
- * Unit: mm/min, or with `in/min`.
- *
- * If wrong: the holder strikes the fork too fast.
+ * a feed: a number in mm/min, or a text such as 20 in/min
  */
 export type FeedOfTheSlide = number | string;
 /**
@@ -2454,19 +2487,11 @@ export type TimeToReverse = string;
  */
 export type TappingLonghand = "yes" | "no";
 /**
- * Lowest feed.
- *
- * Unit: mm/min, or with `in/min`.
- *
- * If wrong: the feed is raised without a word.
+ * a feed: a number in mm/min, or a text such as 20 in/min
  */
 export type LowestFeed = number | string;
 /**
- * Highest feed.
- *
- * Unit: mm/min, or with `in/min`.
- *
- * If wrong: the feed is cut without a word, and times on the sheet are wrong.
+ * a feed: a number in mm/min, or a text such as 20 in/min
  */
 export type HighestFeed = number | string;
 /**
@@ -2625,13 +2650,6 @@ export type LetterOrNone = string;
  * via the `definition` "lengthOrNone".
  */
 export type LengthOrNone = number | string;
-/**
- * a feed: a number in mm/min, or a text such as 20 in/min
- *
- * This interface was referenced by `DialectSchema`'s JSON-Schema
- * via the `definition` "feed".
- */
-export type Feed = number | string;
 /**
  * a time such as 6 s, 500 ms or 2 min
  *
@@ -2890,6 +2908,9 @@ export interface StraightMotion {
   rapid?: Rapid;
   line?: StraightLineAtFeed;
   rapids?: PathOfARapid;
+  "rapid-axes"?: AxesOfARapid;
+  "axes-at-once"?: AxesThatMoveAtOnce;
+  "rapid-feed"?: RapidAsAFeed;
   "machine-move-lasts"?: HowLongAMoveInMachineCoordinatesLasts;
 }
 /**
@@ -2899,6 +2920,7 @@ export interface Units {
   mm?: Millimetres;
   inch?: Inches;
   "programs-in"?: UnitsOfPrograms;
+  stated?: WhereUnitsAreStated;
 }
 /**
  * Words that select the plane of arcs, cycles and compensation.
@@ -2977,6 +2999,7 @@ export interface Dwell1 {
   code?: DwellCode;
   word?: DwellWord;
   unit?: DwellUnit;
+  blocks?: BlockOfADwell;
 }
 /**
  * Words that put an end to what an earlier program may have left in force.

@@ -6,6 +6,7 @@ import type {
   CycleKind,
   MachineFacts,
   ModeStep,
+  PerUnit,
   Plane,
   UnitSystem,
 } from "#base";
@@ -154,12 +155,18 @@ export interface Format {
   readonly motion: {
     /** Whether a move in machine coordinates leaves the work offset suspended until one is stated anew. */
     readonly machineMoveLasts: "block" | "until-work-offset";
+    readonly rapidAxes: "together" | "one-at-a-time";
+    /** Feed of the lines that are rapids, by the units of the program, atoms a minute; null where there are rapids. */
+    readonly rapidFeed: PerUnit | null;
+    /** The most axes that one block may move. */
+    readonly axesAtOnce: number;
     /** Letters of the axes. */
     readonly letters: Readonly<Record<Axis, string>>;
     /** What F counts in inverse time; undefined where there is no inverse time. */
     readonly inverseTimeUnit: "per-minute" | "per-second" | undefined;
   };
   readonly unitsIn: "job" | UnitSystem;
+  readonly unitsStated: "first-block" | "with-modes";
   readonly distance: "absolute" | "incremental";
   readonly codes: Codes;
   readonly arc: {
@@ -174,7 +181,14 @@ export interface Format {
     readonly largestSweep: number | undefined;
     readonly planes: readonly Plane[] | undefined;
   };
-  readonly dwell: { readonly word: string; readonly unit: "s" | "ms" } | undefined;
+  readonly dwell:
+    | {
+        readonly word: string;
+        readonly unit: "s" | "ms";
+        /** Whether the dwell behind a start of the spindle shares its block. */
+        readonly blocks: "apart" | "with-start";
+      }
+    | undefined;
   readonly cycles:
     | {
         /** Whether later holes of a series restate the cycle's own words, or only positions. */

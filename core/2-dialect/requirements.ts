@@ -18,6 +18,7 @@ interface Requirement {
 const requirements: readonly Requirement[] = [
   { when: "dwell.code", needs: "dwell.word", example: "P" },
   { when: "dwell.code", needs: "dwell.unit", example: "s" },
+  { when: "dwell.code", needs: "dwell.blocks", example: "apart" },
   { when: "spindle.cw", needs: "spindle.order", example: "speed-first" },
   { when: "spindle.cw", needs: "spindle.blocks", example: "together" },
   { when: "tools.change", needs: "tools.blocks", example: "together" },

@@ -1,6 +1,7 @@
-import type { ArcCapabilities, Capabilities, CycleCapabilities, PerUnit } from "#base";
-import { atomsPerUnit, inverseTimeUnit, microsecondsPerSecond } from "#base";
+import type { ArcCapabilities, Capabilities, CycleCapabilities } from "#base";
+import { inverseTimeUnit, microsecondsPerSecond } from "#base";
 import { declaredWords } from "./code-keys.ts";
+import { increment, rapidFeed, unitGrid } from "./rapid-feed.ts";
 import { arcForm, arcPlanes, gearRanges, largestSweep, speedUnit } from "./resolve-format.ts";
 import type { NumberKey } from "./resolve-numbers.ts";
 import { decimalsOf } from "./resolve-numbers.ts";
@@ -26,6 +27,11 @@ export function resolveCapabilities(tree: TreeNode): Capabilities {
     gears: gearRanges(tree).map(({ from, to }) => ({ from, to })),
     dwellGrid: timeGrid(tree, "dwell", "dwell.unit"),
     rapids: word<"straight" | "dog-leg">(tree, "motion.rapids"),
+    axesOfRapid:
+      word(tree, "motion.rapid-axes") === "one-at-a-time" ? 1 : number(tree, "motion.axes-at-once"),
+    rapidFeed: rapidFeed(tree),
+    unitsStated: word<"first-block" | "with-modes">(tree, "units.stated"),
+    axesAtOnce: number(tree, "motion.axes-at-once"),
     arcs: resolveArcs(tree),
     cycles: resolveCycleCapabilities(tree),
     spindleOrder: word<"speed-first" | "start-first">(tree, "spindle.order"),
@@ -56,11 +62,6 @@ function sections(tree: TreeNode): Pick<Capabilities, "sectionsBeginAt"> {
   return beginAt === undefined ? {} : { sectionsBeginAt: beginAt };
 }
 
-/** Least increment of an address: 3 decimals of 1 mm -> 10,000 atoms. Never below one base unit. */
-function increment(decimals: number | undefined, unit: number): number | undefined {
-  return decimals === undefined ? undefined : Math.max(1, Math.round(unit / 10 ** decimals));
-}
-
 function grid(tree: TreeNode, key: NumberKey, unit: number): number | undefined {
   return increment(decimalsOf(tree, key), unit);
 }
@@ -73,12 +74,6 @@ export function inverseTimeOf(tree: TreeNode): number {
 function speedGrid(tree: TreeNode): number | undefined {
   const unit = speedUnit(tree);
   return unit === undefined ? undefined : grid(tree, "speed", unit);
-}
-
-function unitGrid(tree: TreeNode, key: NumberKey): PerUnit | undefined {
-  const mm = increment(decimalsOf(tree, key, "mm"), atomsPerUnit.mm);
-  const inch = increment(decimalsOf(tree, key, "inch"), atomsPerUnit.inch);
-  return mm === undefined || inch === undefined ? undefined : { mm, inch };
 }
 
 /** Grid of a time in microseconds, by its decimals and the key of its unit. */

@@ -2,6 +2,7 @@ import { axes, microDegreesPerTurn, milliPerRpm } from "#base";
 import type { Plane } from "#base";
 import { codeAt, gearNumbers, readCodes } from "./code-keys.ts";
 import type { Format } from "./dialect.ts";
+import { rapidFeed } from "./rapid-feed.ts";
 import { resolveNumbers } from "./resolve-numbers.ts";
 import type { Resolving } from "./resolving.ts";
 import type { TreeNode } from "./tree.ts";
@@ -21,6 +22,7 @@ export function resolveFormat(resolving: Resolving, idioms: IdiomParts): Format 
     modal: resolveModal(resolving),
     motion: resolveMotion(resolving),
     unitsIn: choice(resolving, "units.programs-in", "job"),
+    unitsStated: choice(resolving, "units.stated", "with-modes"),
     distance: choice(resolving, "distance.programs-in", "absolute"),
     codes: readCodes(tree),
     arc: resolveArc(resolving),
@@ -184,6 +186,9 @@ function resolveMotion(resolving: Resolving): Format["motion"] {
     letters: Object.fromEntries(
       axes.map((axis) => [axis, choice(resolving, `axes.${axis}`, axis.toUpperCase())]),
     ) as Format["motion"]["letters"],
+    rapidFeed: resolving.need(rapidFeed(resolving.tree), "motion.rapid-feed", "none"),
+    rapidAxes: choice(resolving, "motion.rapid-axes", "together"),
+    axesAtOnce: count(resolving, "motion.axes-at-once", 6),
     machineMoveLasts: choice(resolving, "motion.machine-move-lasts", "block"),
     inverseTimeUnit: word<"per-minute" | "per-second">(resolving.tree, "feed.inverse-time-unit"),
   };
@@ -225,7 +230,9 @@ export function largestSweep(tree: TreeNode): number | undefined {
 function resolveDwell(resolving: Resolving): Format["dwell"] {
   const letter = word(resolving.tree, "dwell.word");
   const unit = word<"s" | "ms">(resolving.tree, "dwell.unit");
-  return letter === undefined || unit === undefined ? undefined : { word: letter, unit };
+  const blocks = word<"apart" | "with-start">(resolving.tree, "dwell.blocks");
+  if (letter === undefined || unit === undefined || blocks === undefined) return undefined;
+  return { word: letter, unit, blocks };
 }
 
 function resolveCycles(resolving: Resolving): Format["cycles"] {

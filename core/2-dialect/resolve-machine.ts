@@ -70,6 +70,7 @@ export function resolveMachine(resolving: Resolving, parsed: ParsedParts): Machi
     tapping: resolveTapping(resolving),
     feed: { least: feed(tree, "machine.feed.least") ?? 0, most: feed(tree, "machine.feed.most") ?? Infinity },
     rapids: word<"straight" | "dog-leg">(tree, "motion.rapids"),
+    rapidAxes: word<"together" | "one-at-a-time">(tree, "motion.rapid-axes"),
     machineMoveLasts: word<"block" | "until-work-offset">(tree, "motion.machine-move-lasts"),
     arcTolerance: resolveArcTolerance(resolving),
   };

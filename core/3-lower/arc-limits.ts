@@ -37,6 +37,7 @@ export function canSayArc(state: Lowering, arc: ArcMove): boolean {
     return arc.plane === "xy";
   if (arc.radius < arcs.smallestRadius || arc.radius > arcs.largestRadius) return false;
   if (arc.from === arc.to) return true;
+  if (state.axesAtOnce < 3) return false;
   return need(
     state,
     arcs.helix,

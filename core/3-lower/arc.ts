@@ -7,7 +7,7 @@ import { alongArc, centreOnGrid, chordCount, distance, mismatch, sweepOf } from 
 import { canSayArc, largestPiece, needsNewTurn } from "./arc-limits.ts";
 import { keptFullCircle, tooManyChords } from "./findings.ts";
 import { inWrittenMode, lowerFeed, roundFeed } from "./feed.ts";
-import { knownAxes, lineTo, takeTarget } from "./motion.ts";
+import { checkAxes, knownAxes, lineTo, takeTarget } from "./motion.ts";
 import { writeRow } from "./output.ts";
 import { selectPlane } from "./plane.ts";
 import type { Lowering } from "./state.ts";
@@ -239,6 +239,7 @@ function cutLine(state: Lowering, target: Float64Array, arc: ArcMove, share: num
   let moved = 0;
   for (let axis = 0; axis < 6; axis++) if (target[axis] !== state.at[axis]) moved |= 1 << axis;
   if (moved === 0) return;
+  checkAxes(state, moved, arc.source);
   state.at.set(target);
   const fields = { kind: rowKind.line, known: knownAxes(state), stated: moved, c1: 0, c2: 0, turns: 0 };
   writeRow(state.output, { ...fields, feed: roundFeed(state, feed, arc.source) }, state.at, arc.source);

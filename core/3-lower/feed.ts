@@ -1,8 +1,8 @@
 import type { FeedMode } from "#base";
 import { milliPerRpm, roundToGrid } from "#base";
-import { roundsToNothing } from "./findings.ts";
+import { asFastAsRapid, roundsToNothing } from "./findings.ts";
 import type { Lowering } from "./state.ts";
-import { need } from "./state.ts";
+import { need, tellOnce } from "./state.ts";
 
 /**
  * The feed mode in which an operation is written: its own, or per minute where the dialect has no feed per revolution
@@ -49,10 +49,22 @@ export function inWrittenMode(state: Lowering, raw: number): number {
   return perRevolution && state.feedMode === "per-minute" ? (raw * state.rpm) / milliPerRpm : raw;
 }
 
+/** Where a line at one feed is a rapid, no feed of the job may be as fast. */
+function checkRapidFeed(state: Lowering, feed: number, source: number): void {
+  const { capabilities, feedMode, units } = state;
+  const { rapidFeed } = capabilities;
+  if (rapidFeed === null || rapidFeed === undefined) return;
+  if (feedMode === "per-minute" ? feed >= rapidFeed[units] : true)
+    tellOnce(state, "motion.rapid-feed", () => {
+      state.report(asFastAsRapid(source));
+    });
+}
+
 /** Rounds a feed (already in the written mode) onto the grid of the feed word; a feed that would become 0 is refused. */
 export function roundFeed(state: Lowering, feed: number, source: number): number {
   const grid = feedGrid(state, source);
   const written = roundToGrid(feed, grid);
+  checkRapidFeed(state, written, source);
   if (written > 0) return written;
   state.report(roundsToNothing("this feed", "numbers.feed-per-minute", source));
   return grid;

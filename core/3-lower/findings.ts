@@ -153,3 +153,25 @@ export function keptFullCircle(offset: number): Finding {
     place: inJob(offset),
   };
 }
+
+/** A motion that moves more axes than one block of the controller may. */
+export function tooManyAxes(most: number, offset: number): Finding {
+  return refusal(
+    "lower/axes-at-once",
+    `this motion moves more than ${most} axes, and the controller moves no more at once`,
+    "split it in the job, so that each motion moves fewer axes",
+    offset,
+    "motion.axes-at-once",
+  );
+}
+
+/** A feed that the controller would take for a rapid, or that is in a mode in which rapids have no number. */
+export function asFastAsRapid(offset: number): Finding {
+  return refusal(
+    "lower/rapid-feed",
+    "the controller runs rapids as lines at a feed a minute, and this feed is as fast as that or of another mode",
+    "lower the feed below `motion.rapid-feed`, and state it a minute",
+    offset,
+    "motion.rapid-feed",
+  );
+}

@@ -1,7 +1,7 @@
 import { axisBit, rowKind } from "#base";
 import { lowerDwell } from "./dwell.ts";
 import type { HolesPlan } from "./holes-plan.ts";
-import { knownAxes } from "./motion.ts";
+import { knownAxes, rapidAxes } from "./motion.ts";
 import { writeRow } from "./output.ts";
 import type { Lowering } from "./state.ts";
 
@@ -45,10 +45,10 @@ function drillPecks(state: Lowering, plan: HolesPlan, source: number): void {
 function across(state: Lowering, hole: Hole): void {
   const stated = (hole.x !== state.at[0] ? axisBit.x : 0) | (hole.y !== state.at[1] ? axisBit.y : 0);
   if (stated === 0) return;
-  state.at[0] = hole.x;
-  state.at[1] = hole.y;
-  const fields = { kind: rowKind.rapid, known: knownAxes(state), stated, feed: 0, c1: 0, c2: 0, turns: 0 };
-  writeRow(state.output, fields, state.at, hole.source);
+  const target = Float64Array.from(state.at);
+  target[0] = hole.x;
+  target[1] = hole.y;
+  rapidAxes(state, target, stated, hole.source);
 }
 
 /** Z alone to a height on the grid, at feed, or at rapid where the feed is 0. */

@@ -12,7 +12,7 @@ import { lowerLine, lowerLines, lowerRapid, rapidZ, takeTarget } from "./motion.
 import { createOutput, drain, finish, writeAside } from "./output.ts";
 import { writtenSpeed } from "./speed.ts";
 import type { Lowering, LoweringSummary } from "./state.ts";
-import { gridsOf, rounded } from "./state.ts";
+import { axisLimits, gridsOf, rounded } from "./state.ts";
 
 /** What lowering works on. */
 export interface LowerRequest {
@@ -100,6 +100,7 @@ function createLowering(request: LowerRequest, operation: Operation): Lowering {
     summary,
     told,
     operation,
+    ...axisLimits(capabilities, told, report),
     grids: gridsOf(capabilities, units, told, report),
     output: createOutput(false),
     rotary: 0,

@@ -1,7 +1,7 @@
 import type { Batch } from "#base";
-import { axes, axisBit, linearAxes, rotaryAxes, rowKind } from "#base";
+import { axes, axisBit, axisCount, axisGroups, linearAxes, rotaryAxes, rowKind } from "#base";
 import type { JobStep } from "#job";
-import { rotaryNotThere } from "./findings.ts";
+import { rotaryNotThere, tooManyAxes } from "./findings.ts";
 import { lowerFeed } from "./feed.ts";
 import { makeRoom, writeRow } from "./output.ts";
 import type { Lowering } from "./state.ts";
@@ -82,17 +82,34 @@ export function rapidTo(state: Lowering, source: number): void {
   }
   const moved = movedAxes(state, target);
   const others = moved & ~axisBit.z;
-  const fields = { kind: rowKind.rapid, feed: 0 };
+  const rises = target[2] > state.at[2];
   if (moved === 0) state.summary.dropped++;
-  else if (others === 0 || (moved & axisBit.z) === 0 || rapidsAreStraight(state, source))
-    moveAxes(state, target, moved, source, fields);
-  else if (target[2] > state.at[2]) {
-    moveAxes(state, target, axisBit.z, source, fields);
-    moveAxes(state, target, others, source, fields);
-  } else {
-    moveAxes(state, target, others, source, fields);
-    moveAxes(state, target, axisBit.z, source, fields);
+  else if (others === 0 || (moved & axisBit.z) === 0 || goesStraight(state, moved, source))
+    rapidAxes(state, target, moved, source);
+  else {
+    if (rises) rapidAxes(state, target, axisBit.z, source);
+    rapidAxes(state, target, others, source);
+    if (!rises) rapidAxes(state, target, axisBit.z, source);
   }
+}
+
+/** A rapid of some axes, in as many rows as the dialect's blocks need for them. */
+export function rapidAxes(state: Lowering, target: Float64Array, mask: number, source: number): void {
+  for (const group of axisGroups(mask, state.axesOfRapid))
+    moveAxes(state, target, group, source, { kind: rowKind.rapid, feed: 0 });
+}
+
+/** Whether Z and other axes may share a rapid. */
+function goesStraight(state: Lowering, moved: number, source: number): boolean {
+  return axisCount(moved) <= state.axesOfRapid && rapidsAreStraight(state, source);
+}
+
+/** Refuses a motion at feed that moves more axes than a block may. */
+export function checkAxes(state: Lowering, moved: number, source: number): void {
+  if (axisCount(moved) <= state.axesAtOnce) return;
+  tellOnce(state, `motion.axes-at-once ${state.operation.id}`, () => {
+    state.report(tooManyAxes(state.axesAtOnce, source));
+  });
 }
 
 /** Z alone at rapid to an exact height. */
@@ -126,7 +143,10 @@ export function lineTo(state: Lowering, feed: number, source: number): void {
   const target = roundedTarget(state);
   const moved = movedAxes(state, target);
   if (moved === 0) state.summary.dropped++;
-  else moveAxes(state, target, moved, source, { kind: rowKind.line, feed });
+  else {
+    checkAxes(state, moved, source);
+    moveAxes(state, target, moved, source, { kind: rowKind.line, feed });
+  }
 }
 
 /**
@@ -163,6 +183,8 @@ export function lowerLines(state: Lowering, moves: Batch<JobStep>, from: number)
     if (moves.feed[row] !== state.rawFeed) lowerFeed(state, moves.feed[row], moves.source[row]);
     if (moved === 0) summary.dropped++;
     else appendLine(state, moved, moves.source[row]);
+    // Three axes are all that these lines have.
+    if (moved === linearAxes && state.axesAtOnce < 3) checkAxes(state, moved, moves.source[row]);
   }
   return row;
 }

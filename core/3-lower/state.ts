@@ -26,6 +26,9 @@ export interface Lowering {
   readonly machine: MachineFacts;
   readonly units: UnitSystem;
   readonly grids: Grids;
+  /** The most axes of a rapid, and of any other motion, in one row. */
+  readonly axesOfRapid: number;
+  readonly axesAtOnce: number;
   output: Output;
   readonly report: Report;
   readonly summary: LoweringSummary;
@@ -77,6 +80,30 @@ export function need<Value>(
 /** Rounds the exact place of one axis onto the grid. */
 export function rounded(state: Lowering, axis: number): number {
   return roundToGrid(state.exact[axis], axis < 3 ? state.grids.length : state.grids.angle);
+}
+
+/** How many axes may move at once; what is undeclared is reported and stands in as all. */
+export function axisLimits(
+  capabilities: Capabilities,
+  told: Set<string>,
+  report: Report,
+): Pick<Lowering, "axesOfRapid" | "axesAtOnce"> {
+  const key = (path: string, example: string) => ({ path, why: "to move its axes", example, offset: 0 });
+  const state = { told, report };
+  return {
+    axesOfRapid: need(
+      state,
+      capabilities.axesOfRapid,
+      key("motion.rapid-axes", "motion: { rapid-axes: together }"),
+      6,
+    ),
+    axesAtOnce: need(
+      state,
+      capabilities.axesAtOnce,
+      key("motion.axes-at-once", "motion: { axes-at-once: 3 }"),
+      6,
+    ),
+  };
 }
 
 /** Least increments for a program in these units; what is undeclared is reported and stands in as 0.001. */

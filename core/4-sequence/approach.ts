@@ -46,12 +46,13 @@ function hasLengthWord(run: Run): boolean {
 /** X and Y as a rapid that always states both, and the rotary axes that differ or were not known. */
 function moveAcross(run: Run, { at, known }: Destination): void {
   const { work } = run.state;
+  const target = Float64Array.from(work.at);
   let stated = axisBit.x | axisBit.y;
   for (let axis = 0; axis < 6; axis++) {
     const bit = 1 << axis;
     if ((known & rotaryAxes & bit) !== 0 && ((work.known & bit) === 0 || work.at[axis] !== at[axis]))
       stated |= bit;
-    if (stated & bit & ~axisBit.z) work.at[axis] = at[axis];
+    if (stated & bit & ~axisBit.z) target[axis] = at[axis];
   }
-  moveWork(run, stated & (rotaryAxes | (linearAxes & ~axisBit.z)));
+  moveWork(run, target, stated & (rotaryAxes | (linearAxes & ~axisBit.z)));
 }

@@ -22,11 +22,13 @@ function state(run: Run, key: string, step: Step): void {
  * in which the words of one block are executed (NISTIR 6556 Table 8), so that those that share a block mean the same.
  */
 export function stateAllModes(run: Run, first: Operation | undefined): void {
-  const { units } = run.request;
+  const { units, capabilities } = run.request;
+  const unitsFirst = capabilities.unitsStated === "first-block";
+  if (unitsFirst) state(run, `units.${units}`, { kind: "units", value: units });
   state(run, "feed.per-minute", { kind: "feed-mode", value: "per-minute" });
   state(run, "cancel.overrides", { kind: "overrides", value: "on" });
   state(run, "plane.xy", { kind: "plane", value: "xy" });
-  state(run, `units.${units}`, { kind: "units", value: units });
+  if (!unitsFirst) state(run, `units.${units}`, { kind: "units", value: units });
   state(run, "compensation.off", { kind: "compensation", value: "off", offset: 0 });
   if (first) statePath(run, first);
   state(run, "compensation.corner-feed.off", { kind: "corner-feed", value: "off" });

@@ -1,4 +1,4 @@
-import { axisBit, frame, rowKind } from "#base";
+import { axisBit, axisGroups, frame, rowKind } from "#base";
 import { setDistance } from "./distance.ts";
 import type { Run } from "./run.ts";
 import type { Place } from "./state.ts";
@@ -15,13 +15,12 @@ export interface Target {
 
 /** A rapid in work coordinates that states the axes given; the numbers are on the grid already. */
 export function workRapid(run: Run, target: Target): void {
-  const { work } = run.state;
-  moveWork(run, setTarget(work, target));
+  moveWork(run, ...targetOf(run.state.work, target));
 }
 
-/** A rapid in work coordinates of the axes in a mask, to where the work place has been set. */
-export function moveWork(run: Run, stated: number): void {
-  move(run, run.state.work, run.state.machine, stated, 0);
+/** A rapid in work coordinates of the axes in a mask to a place, x y z a b c. */
+export function moveWork(run: Run, at: Float64Array, stated: number): void {
+  move(run, run.state.work, run.state.machine, at, stated, 0);
 }
 
 /**
@@ -31,39 +30,45 @@ export function moveWork(run: Run, stated: number): void {
 export function machineMove(run: Run, target: Target, feed = 0): void {
   if (!need(run, "machine-move", "the program moves to places of the machine")) return;
   const { machine, work } = run.state;
-  move(run, machine, work, setTarget(machine, target), feed);
+  move(run, machine, work, ...targetOf(machine, target), feed);
 }
 
-/** Sets the axes given; gives their mask. */
-function setTarget(place: Place, target: Target): number {
+/** A place with the axes given in it, and their mask. */
+function targetOf(place: Place, target: Target): [at: Float64Array, stated: number] {
+  const at = Float64Array.from(place.at);
   let stated = 0;
   [target.x, target.y, target.z].forEach((value, axis) => {
     if (value === undefined) return;
     stated |= 1 << axis;
-    place.at[axis] = value;
+    at[axis] = value;
   });
-  return stated;
+  return [at, stated];
 }
 
 /** Motions of our own are absolute: most of them start where an increment has nothing to count from. */
-function move(run: Run, place: Place, other: Place, stated: number, feed: number): void {
+function move(run: Run, place: Place, other: Place, at: Float64Array, stated: number, feed: number): void {
   const { state } = run;
   const inWork = place === state.work;
   if (inWork) restoreWorkOffset(run);
   setDistance(run, "absolute");
-  place.known |= stated;
-  other.known &= ~stated;
   if (stated & axisBit.z) state.atSwapHeight = false;
   if (!inWork) state.workSuspended = run.machine.machineMoveLasts === "until-work-offset";
-  writeRow(run.writer, {
-    kind: feed === 0 ? rowKind.rapid : rowKind.line,
-    frame: inWork ? frame.work : frame.machine,
-    known: place.known,
-    stated,
-    at: place.at,
-    feed,
-    source: state.source,
-  });
+  // The dialect is refused where it does not say how many axes a rapid moves; all together then stand in.
+  const most = feed === 0 ? (run.request.capabilities.axesOfRapid ?? 6) : 6;
+  for (const group of axisGroups(stated, most)) {
+    for (let axis = 0; axis < 6; axis++) if (group & (1 << axis)) place.at[axis] = at[axis];
+    place.known |= group;
+    other.known &= ~group;
+    writeRow(run.writer, {
+      kind: feed === 0 ? rowKind.rapid : rowKind.line,
+      frame: inWork ? frame.work : frame.machine,
+      known: place.known,
+      stated: group,
+      at: place.at,
+      feed,
+      source: state.source,
+    });
+  }
 }
 
 /** States the work offset anew where a move in machine coordinates has suspended it. */

@@ -1,5 +1,5 @@
-import type { FeedMode } from "#base";
-import { back, call, cases, differs, func, get, or, same, set, str } from "./builders.ts";
+import type { FeedMode, PerUnit } from "#base";
+import { back, call, cases, choose, differs, func, get, or, same, set, str } from "./builders.ts";
 import type { Expression, FunctionDeclaration } from "./builders.ts";
 import type { EmitterFunction } from "./calls.ts";
 import { character } from "./characters.ts";
@@ -60,4 +60,16 @@ export function alwaysFeedWord(context: Context): Word {
     address: "F",
     statements: [set("at", call("writeFeed", "state", "at", character("F"), column("feed")))],
   });
+}
+
+/** The feed of a rapid that is a line. */
+export function rapidFeedWord(context: Context, { mm, inch }: PerUnit): Word {
+  const value = choose(get("state", "inch"), inch, mm);
+  const word = keyed(context, "motion.rapid-feed", {
+    address: "F",
+    statements: [set("at", call("writeFeed", "state", "at", character("F"), value))],
+  });
+  return context.format.modal.feed === "each-block"
+    ? word
+    : given(differs(value, get("state", "feed")), word);
 }

@@ -1,6 +1,7 @@
 import type { Format } from "#dialect";
 import {
   add,
+  atLeast,
   call,
   cases,
   choose,
@@ -21,12 +22,12 @@ import type { Case, Expression, FunctionDeclaration, Statement, Value } from "./
 import type { Context } from "./context.ts";
 import { faultOn } from "./fault.ts";
 import type { Word } from "./words.ts";
-import { blockOf, codeWord, inOrder, numberWord, wholeWord } from "./words.ts";
+import { blockOf, codeWord, inOrder, keyed, numberWord, wholeWord } from "./words.ts";
 import { sharesModes } from "./write-block.ts";
 import { idiomBlocks } from "./write-idiom.ts";
 
-/** What may wait for the step that follows, so as to share its block: a speed, a tool, a length offset, or a message. */
-export type Held = "speed" | "tool" | "length" | "message";
+/** What may wait for the step that follows, so as to share its block. */
+export type Held = "speed" | "tool" | "length" | "message" | "start";
 
 /** `state.held = "..."; state.value = ...;` The two senses of coolant are told apart when the program is written. */
 export function hold(held: Held | Expression, value: Value): Statement[] {
@@ -44,10 +45,13 @@ export function release(): Statement[] {
 
 /** Writes what waits in a block of its own: modes that share one, or a word that found nothing to join. */
 export function defineSettle(context: Context): FunctionDeclaration {
-  const { spindle, tools, lengthOffset } = context.format;
+  const { spindle, tools, lengthOffset, dwell } = context.format;
   const branches: Case[] = [
     ...(spindle?.blocks === "together"
       ? [{ of: str("speed"), statements: blockOf(context, speedWord().statements) }]
+      : []),
+    ...(dwell?.blocks === "with-start"
+      ? [{ of: str("start"), statements: blockOf(context, startWords(context).statements) }]
       : []),
     ...(tools?.blocks === "together"
       ? [
@@ -88,6 +92,28 @@ export function defineSettle(context: Context): FunctionDeclaration {
 /** Whether a message waits for the stop behind it, so as to stand in its block. */
 export function messageWaits({ stops, idioms }: Format): boolean {
   return stops.comment === "with-stop" && idioms.message !== undefined;
+}
+
+/** The start of the spindle that waits, with its speed if that waited, too; the dialect says which comes first. */
+export function startWords(context: Context): Word {
+  const { spindle, codes } = context.format;
+  const code = (key: string, of: Parameters<typeof codeWord>[2]): Statement[] =>
+    codeWord(context, key, of).statements as Statement[];
+  const start = cases(
+    get("state", "direction"),
+    [
+      { of: str("cw"), statements: code("spindle.cw", codes.spindleCw) },
+      { of: str("ccw"), statements: code("spindle.ccw", codes.spindleCcw) },
+    ],
+    [faultOn("spindle")],
+  );
+  const speed = when(
+    atLeast(get("state", "value"), 0),
+    keyed(context, "spindle.order", speedWord()).statements,
+  );
+  const first = spindle?.order === "speed-first";
+  // Beside a start the speed has no place of its own among the words of the block.
+  return { address: "M", statements: first ? [speed, start] : [start, speed] };
 }
 
 /** The speed that waits. */

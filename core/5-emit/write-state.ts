@@ -128,6 +128,7 @@ function textFields(format: Format): [Name, Value][] {
     ["waiting", false],
     ["held", str("")],
     ["value", 0],
+    ...(format.dwell?.blocks === "with-start" ? ([["direction", str("")]] as [Name, Value][]) : []),
     ["group", 0],
     ["width", 0],
     ["miscellaneous", 0],

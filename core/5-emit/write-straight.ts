@@ -7,7 +7,7 @@ import type { Context } from "./context.ts";
 import { faultOn } from "./fault.ts";
 import type { Word } from "./words.ts";
 import { blockOf, codeWithSeparator, codeWord, codeWords, given, inOrder, settled } from "./words.ts";
-import { feedWord } from "./write-feed.ts";
+import { feedWord, rapidFeedWord } from "./write-feed.ts";
 import { lengthWords, release } from "./write-held.ts";
 import { axesOfRow, axisWords, column, motionWord, placesNeeded, rotaryWithoutWord } from "./write-motion.ts";
 import { forgetPlaces } from "./write-state.ts";
@@ -19,10 +19,7 @@ export function defineStraights(context: Context): FunctionDeclaration[] {
 
 function defineRapid(context: Context): FunctionDeclaration {
   const takesOffset = context.format.lengthOffset?.form === "with-first-z";
-  const words = [
-    motionWord(context, "motion.rapid", context.format.codes.rapid),
-    ...axisWords(context, axisNames, "work"),
-  ];
+  const words = [...rapidWords(context), ...axisWords(context, axisNames, "work")];
   return func(
     "writeRapid",
     ["state", "batch", "row"],
@@ -35,6 +32,13 @@ function defineRapid(context: Context): FunctionDeclaration {
       run(call("keepPlace", "state", "batch", "row")),
     ],
   );
+}
+
+/** The word of a rapid; where the controller has none, those of a line at the feed of rapids. */
+function rapidWords(context: Context): Word[] {
+  const { codes, motion } = context.format;
+  if (motion.rapidFeed === null) return [motionWord(context, "motion.rapid", codes.rapid)];
+  return [motionWord(context, "motion.line", codes.line), rapidFeedWord(context, motion.rapidFeed)];
 }
 
 /** A length offset that waits joins the rapid that follows it, if that one states Z. */
@@ -85,18 +89,20 @@ function defineMachineLine(context: Context): FunctionDeclaration {
 }
 
 function machineRow(context: Context, key: "motion.rapid" | "motion.line"): Statement[] {
-  const { codes } = context.format;
-  const code = key === "motion.rapid" ? codes.rapid : codes.line;
+  const { codes, motion: form } = context.format;
+  const code = key === "motion.rapid" && form.rapidFeed === null ? codes.rapid : codes.line;
   const motion = codeWord(context, key, code);
   const words = [
     ...codeWords(context, "machine-move", codes.machineMove),
     motion,
     ...axisWords(context, axisNames, "machine"),
+    ...(key === "motion.line" ? [feedWord(context)] : []),
+    ...(key === "motion.rapid" && form.rapidFeed !== null ? [rapidFeedWord(context, form.rapidFeed)] : []),
   ];
   return [
     settled(),
     ...axesNeeded(context),
-    ...blockOf(context, inOrder(context, key === "motion.line" ? [...words, feedWord(context)] : words)),
+    ...blockOf(context, inOrder(context, words)),
     ...(hasWord(code) ? rememberMotion(context, code) : []),
     forgetPlaces(column("stated")),
   ];

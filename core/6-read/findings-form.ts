@@ -241,6 +241,23 @@ export function commentPlace(offset: number): Finding {
   );
 }
 
+/** More axes in one block than the controller moves at once. */
+export function axesAtOnce(
+  offset: number,
+  what: "rapid" | "motion",
+  count: number,
+  most: number,
+  key: "motion.rapid-axes" | "motion.axes-at-once",
+): Finding {
+  return form(
+    "axes-at-once",
+    offset,
+    `The ${what} moves ${count} axes in one block; this dialect moves ${most} at most.`,
+    "Move the others in blocks of their own.",
+    key,
+  );
+}
+
 /** A stop, swap, spindle or coolant action in a block with motion: controllers differ about which comes first. */
 export function ownBlock(offset: number, word: string): Finding {
   return form(
@@ -285,6 +302,17 @@ export function stopMessage(offset: number, withStop: boolean): Finding {
       ? "Put the message behind the code of the stop."
       : "Put the message into a block before the stop.",
     "stops.comment",
+  );
+}
+
+/** A dwell in the block of a spindle start: controllers differ about which of the two comes first. */
+export function dwellBlock(offset: number, word: string): Finding {
+  return form(
+    "own-block",
+    offset,
+    `${word} shares its block with a start of the spindle; this dialect dwells in a block apart.`,
+    `Put ${word} in a block behind the start.`,
+    "dwell.blocks",
   );
 }
 

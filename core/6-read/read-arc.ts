@@ -179,9 +179,12 @@ function checkEndWords(reader: Reader, named: number): void {
 function checkHelix(reader: Reader, named: number, before: number): void {
   const { state, format } = reader;
   const { normal } = state.plane;
-  if (format.arc.helix !== false || (named & bitOfAxis(normal)) === 0 || state.work[normal] === before)
-    return;
-  reportDialect(reader, `no arc that moves ${letterName(letterOfAxis[normal])}, too`, "arc.helix");
+  if ((named & bitOfAxis(normal)) === 0 || state.work[normal] === before) return;
+  const { mostAxes } = reader.tables;
+  if (mostAxes < 3)
+    reader.report(formFindings.axesAtOnce(reader.block.start, "motion", 3, mostAxes, "motion.axes-at-once"));
+  if (format.arc.helix === false)
+    reportDialect(reader, `no arc that moves ${letterName(letterOfAxis[normal])}, too`, "arc.helix");
 }
 
 /** An arc that the dialect says its controller does not run. */

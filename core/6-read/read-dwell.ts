@@ -1,4 +1,5 @@
 import { placeOf } from "./block.ts";
+import { dwellBlock } from "./findings-form.ts";
 import * as findings from "./findings-meaning.ts";
 import { letterNumber } from "./letters.ts";
 import { readNumber, textAt, wordText } from "./read-number.ts";
@@ -16,6 +17,8 @@ export function readDwell(reader: Reader): void {
     reader.report(findings.undeclared(place, text, "dwell.word"));
     return;
   }
+  if (format.dwell.blocks === "apart" && slots.spindle?.meaning.kind === "spindle-start")
+    reader.report(dwellBlock(place, text));
   const letter = letterNumber(format.dwell.word);
   const bit = 1 << letter;
   if (block.unknown & bit) return;

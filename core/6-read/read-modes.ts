@@ -1,5 +1,6 @@
 import type { ModeKind, ModeStep } from "#base";
-import { letterF } from "./letters.ts";
+import { framing } from "./findings-form.ts";
+import { letterF, letterN } from "./letters.ts";
 import type { Group } from "./modal-groups.ts";
 import { planes } from "./planes.ts";
 import { letterBit } from "./letters.ts";
@@ -14,6 +15,7 @@ type Apply = { readonly [Kind in ModeKind]: (reader: Reader, step: ModeOf<Kind>)
 const apply: Apply = {
   units(reader, { value }) {
     const { state, block, quantities } = reader;
+    if (reader.format.unitsStated === "first-block") checkFirst(reader);
     state.modes |= modeBit.units;
     if (state.units === value) return;
     state.units = value;
@@ -53,6 +55,16 @@ const apply: Apply = {
   rotation: cancelShift,
   scale: cancelShift,
 };
+
+/** Units that are stated alone in the first block: only the start of the program and the step itself have been handed on. */
+function checkFirst({ block, batch, rowsBefore, fragment, slots, report }: Reader): void {
+  const isFirst = fragment || rowsBefore + batch.count <= 2;
+  const words = block.mask & ~(1 << letterN);
+  if (isFirst && words === 0 && block.gCount + block.mCount === 1) return;
+  const message = "This dialect states units alone in the first block of the program, and nowhere else.";
+  const at = block.start + (slots.units?.at ?? 0);
+  report(framing(at, message, "Put the units into the first block.", "units.stated"));
+}
 
 function dropFeed({ state }: Reader): void {
   state.feed = 0;

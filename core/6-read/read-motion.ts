@@ -1,4 +1,4 @@
-import { frame, rowKind } from "#base";
+import { axisCount, frame, rowKind } from "#base";
 import { freeLetters } from "./block.ts";
 import { endSeries, leaveSeries, readCycle } from "./read-cycle.ts";
 import * as formFindings from "./findings-form.ts";
@@ -140,15 +140,33 @@ function reportNoMotion(reader: Reader): void {
 function readStraight(reader: Reader, named: number, inFrame: number): void {
   const { block, state, format } = reader;
   block.used |= lettersOfAxes(named);
-  moveAxes(reader, inFrame, named);
+  const moved = moveAxes(reader, inFrame, named);
+  const feed = state.motion === motion.line ? feedOfRow(reader) : 0;
+  const isRapid = state.motion === motion.rapid || isRapidFeed(reader, feed);
+  if (reader.tables.mostAxes < 6 || isRapid) checkCount(reader, axisCount(moved), isRapid);
   if (format.modal.axes === "all") checkAllAxes(reader, named, inFrame);
-  if (state.motion === motion.line) {
-    pushRow(reader, rowKind.line, inFrame, named, feedOfRow(reader), 0, 0, 0);
+  if (!isRapid) {
+    pushRow(reader, rowKind.line, inFrame, named, feed, 0, 0, 0);
     return;
   }
-  if (format.modal.feed === "after-rapid") state.feedDue = true;
+  if (format.modal.feed === "after-rapid" && state.motion === motion.rapid) state.feedDue = true;
   if (state.lengthAlone !== undefined) checkLengthAlone(reader, inFrame === frame.work ? named : 0);
   pushRow(reader, rowKind.rapid, inFrame, named, 0, 0, 0, 0);
+}
+
+/** Whether a line is a rapid of a controller without a word for one: it has just the feed that the dialect names. */
+function isRapidFeed({ state, format }: Reader, feed: number): boolean {
+  const { rapidFeed } = format.motion;
+  return rapidFeed !== null && state.feedMode === "per-minute" && feed === rapidFeed[state.units];
+}
+
+/** How many axes a block moves: no more than the dialect says, a rapid of one that takes them singly only one. */
+export function checkCount(reader: Reader, count: number, isRapid: boolean): void {
+  const { block, tables } = reader;
+  const most = isRapid ? tables.mostAxesOfRapid : tables.mostAxes;
+  if (count <= most) return;
+  const key = isRapid && most === 1 ? "motion.rapid-axes" : "motion.axes-at-once";
+  reader.report(formFindings.axesAtOnce(block.start, isRapid ? "rapid" : "motion", count, most, key));
 }
 
 /** Under a dialect that states all axes, those that are known must be named. */

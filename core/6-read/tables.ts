@@ -34,6 +34,9 @@ export interface Tables {
   readonly extras: ReadonlyMap<number, readonly ExtraCode[]>;
   /** Letters as the reader knows them, by those of the text: axes have the letters of ISO 841 from the scanner on. */
   readonly letters: Uint8Array;
+  /** The most axes that a block moves, and those of a rapid. */
+  readonly mostAxes: number;
+  readonly mostAxesOfRapid: number;
   /** Place of a letter in the order of a block, from 1 on; 0 for a letter that the dialect does not know. */
   readonly ranks: Uint8Array;
   /** Least digits of the whole number of a letter; 0 for letters whose numbers have a format of their own. */
@@ -87,6 +90,8 @@ export function createTables(format: Format, fragment: boolean): Tables {
     motionOf: motionTable(meanings),
     extras: extraTable(format.extraCodes),
     letters,
+    mostAxes: format.motion.axesAtOnce,
+    mostAxesOfRapid: format.motion.rapidAxes === "one-at-a-time" ? 1 : format.motion.axesAtOnce,
     ranks: rankTable(format.order, letters),
     widths: widthTable(format),
     plus: formats.some(({ plus }) => plus),

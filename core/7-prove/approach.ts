@@ -1,6 +1,6 @@
 import { axisBit, linearAxes, rowKind } from "#base";
 import { findings } from "./findings.ts";
-import { heightText, riseTo, standUp, xyAxes } from "./position.ts";
+import { heightText, isOneOfRapid, riseTo, standUp, xyAxes } from "./position.ts";
 import { isTurning, neverTurns } from "./spindle.ts";
 import { beginMotion } from "./start.ts";
 import type { FirstMotion } from "./start.ts";
@@ -79,7 +79,8 @@ function approachXy(watch: Watch): void {
   if (row.kind > rowKind.line) fail(watch, "curve");
   else if (placed) approachZ(watch);
   else if (row.moved & axisBit.z) fail(watch, row.moved & xyAxes ? "together" : "z-first");
-  approach.mustXy = false;
+  const named = state.work.known | row.stated;
+  approach.mustXy = isOneOfRapid(watch) && (named & xyAxes) !== xyAxes;
   const confirmed = isTurning(watch) && spindle.confirmed;
   if (!confirmed && !neverTurns(watch) && !spindle.excused) approach.unconfirmedAt = row.offset;
 }

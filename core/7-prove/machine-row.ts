@@ -2,7 +2,7 @@ import { axisBit, rowKind } from "#base";
 import { compensationOff } from "./compensation.ts";
 import { checkFeed } from "./feed.ts";
 import { findings } from "./findings.ts";
-import { arrive, findMoved, heightText, riseTo, standUp, xyAxes } from "./position.ts";
+import { arrive, findMoved, heightText, isOneOfRapid, riseTo, standUp, xyAxes } from "./position.ts";
 import { checkDrawbarRow, checkRackRow, isAtPocket, isSlide } from "./rack.ts";
 import { beginMotion } from "./start.ts";
 import { isPlace, tell, tellOnce } from "./watch.ts";
@@ -32,6 +32,8 @@ export function machineRow(watch: Watch): void {
 /** motion/known: a row in machine coordinates names every axis in X and Y that it moves from an unknown place. */
 function checkRestated(watch: Watch): void {
   const { row } = watch;
+  // At swap height the axes of one rapid may come one after the other, each in a block of its own.
+  if (isOneOfRapid(watch)) return;
   if (row.moved & xyAxes) tellUnknown(watch, xyAxes & ~row.known);
 }
 

@@ -1,4 +1,4 @@
-import { axisBit, linearAxes } from "#base";
+import { axisBit, linearAxes, rowKind } from "#base";
 import { findings } from "./findings.ts";
 import { nowhere } from "./state.ts";
 import type { ApproachState, Position } from "./state.ts";
@@ -45,6 +45,12 @@ export function forgetWork(watch: Watch, axes: number): void {
 /** Whether all of X, Y and Z are known in the work frame. */
 export function isPlaced(watch: Watch): boolean {
   return (watch.state.work.known & linearAxes) === linearAxes;
+}
+
+/** Whether a row is X or Y alone at swap height under a control whose rapids move one axis at a time. */
+export function isOneOfRapid({ row, facts, state }: Watch): boolean {
+  const alone = row.moved === axisBit.x || row.moved === axisBit.y;
+  return facts.rapidAxes === "one-at-a-time" && row.kind === rowKind.rapid && alone && state.approach.up;
 }
 
 /** From here on the way back to the work has to be taken again. */

@@ -52,6 +52,8 @@ export function checkKeepOut(watch: Watch, straight: boolean): void {
   const { row, state } = watch;
   const { columns, around } = state.windows;
   if (columns.length === 0 || !(row.known & axisBit.z)) return;
+  // Where X or Y is still to come, the tool is at swap height, and the row that brings it is looked at.
+  if ((row.known & xyAxes) !== xyAxes) return;
   const known = (state.work.known & linearAxes) === linearAxes;
   const from = known ? state.work.at : row.at;
   if (!sweepEnters(around, from, row.at)) return;

@@ -7,7 +7,7 @@ import { checkFeed, lineLength } from "./feed.ts";
 import { findings } from "./findings.ts";
 import { checkHole, touchesSpindle } from "./holes.ts";
 import { checkOffsets, checkSuspended } from "./offsets.ts";
-import { arrive, findMoved, xyAxes } from "./position.ts";
+import { arrive, findMoved, isOneOfRapid, xyAxes } from "./position.ts";
 import { checkAtSpeed, leaveCycle } from "./spindle.ts";
 import { nowhere } from "./state.ts";
 import { checkKeepOut, checkRapid } from "./stock.ts";
@@ -50,7 +50,9 @@ function checkHeldForWork(watch: Watch): void {
 function checkKnown(watch: Watch): void {
   const { row, state } = watch;
   const named = state.work.known | row.stated;
-  const end = row.kind !== rowKind.rapid ? linearAxes : row.moved & xyAxes ? xyAxes : 0;
+  // The axes of a rapid at swap height may come one after the other: the approach holds until the last one has.
+  const across = row.moved & xyAxes && !isOneOfRapid(watch) ? xyAxes : 0;
+  const end = row.kind !== rowKind.rapid ? linearAxes : across;
   const missing = ((end & ~named) | (axesOfStart(row.kind) & ~state.work.known)) & ~state.excusedAxes;
   if (missing) {
     tell(watch, findings["motion/known"]({ axes: axesText(missing) }));

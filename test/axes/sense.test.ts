@@ -3,6 +3,7 @@ import { resolveText } from "../dialect/findings.ts";
 
 /** Keys that contradict one another, and the finding that says so. */
 test.each([
+  ["motion: { rapid: G0, rapid-feed: 6000 }", "dialect/format motion.rapid-feed"],
   ["axes: { x: Y }", "dialect/order axes.y"],
   ["axes: { z: W }", "dialect/order blocks.order"],
   ["axes: { x: Y, y: X }\ndwell: { word: X }", "dialect/order dwell.word"],

@@ -74,7 +74,7 @@ describe("rs274ngc after NISTIR 6556", () => {
     expect(format.codes.workOffsets[9]).toEqual({ letter: "G", value: 593 }); // Table 5
     expect(format.mWords).toBe(4); // 3.3.5
     expect(format.stopsAct).toBe("before-motion"); // Table 8
-    expect(format.dwell).toEqual({ word: "P", unit: "s" }); // 3.5.4
+    expect(format.dwell).toEqual({ word: "P", unit: "s", blocks: "apart" }); // 3.5.4
     expect(capabilities.cycles.backOff).toEqual({ peck: 2_540_000 }); // 3.5.16.4: 0.010 inch
     expect(capabilities.rapids).toBe("straight"); // 3.5.1
     expect(machine.arcTolerance).toEqual({ mm: 20_000, inch: 50_800, relative: 0 }); // 3.5.3.2

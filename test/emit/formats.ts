@@ -94,10 +94,14 @@ export const plain: Format = {
   },
   motion: {
     letters: { x: "X", y: "Y", z: "Z", a: "A", b: "B", c: "C" },
+    rapidFeed: null,
+    rapidAxes: "together",
+    axesAtOnce: 6,
     machineMoveLasts: "block",
     inverseTimeUnit: "per-minute",
   },
   unitsIn: "job",
+  unitsStated: "with-modes",
   distance: "absolute",
   codes: {
     rapid: code("G0"),
@@ -163,7 +167,7 @@ export const plain: Format = {
     largestSweep: 360_000_000,
     planes: ["xy", "zx", "yz"],
   },
-  dwell: { word: "P", unit: "s" },
+  dwell: { word: "P", unit: "s", blocks: "apart" },
   cycles: {
     repeat: "positions",
     levels: "absolute",
@@ -284,7 +288,7 @@ export const explicit: Format = {
     coolant: { mist: code("M7"), flood: code("M8"), air: code("M26"), "through-tool": code("M27") },
     end: code("M30"),
   },
-  dwell: { word: "P", unit: "ms" },
+  dwell: { word: "P", unit: "ms", blocks: "apart" },
   cycles: { ...plain.cycles!, repeat: "all", dwellUnit: "ms", endedBy: "cancel-code" },
   spindle: { order: "start-first", blocks: "together" },
   waitValues: { on: 1, off: 0, timeoutUnit: "s" },
@@ -388,7 +392,7 @@ export const leastIncrement: Format = {
     cycleReturn: {},
   },
   arc: { ...plain.arc, form: "radius", largestSweep: 180_000_000, fullCircle: false, helix: false },
-  dwell: { word: "X", unit: "ms" },
+  dwell: { word: "X", unit: "ms", blocks: "apart" },
   cycles: { ...plain.cycles!, levels: "relative", levelWithout: "retract", dwellUnit: "ms" },
   spindle: { order: "speed-first", blocks: "apart" },
   tools: {

@@ -66,6 +66,10 @@ export function capabilities(changes: Partial<Capabilities> = {}): Capabilities 
     speedGrid: 1000,
     dwellGrid: 1000,
     rapids: "straight",
+    rapidFeed: null,
+    unitsStated: "with-modes",
+    axesOfRapid: 6,
+    axesAtOnce: 6,
     arcs: {
       form: "incremental-centre",
       largestSweep: 360_000_000,

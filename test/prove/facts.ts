@@ -168,6 +168,7 @@ export function machineFacts(changes: Partial<MachineFacts> = {}): MachineFacts 
     feed: { least: 0, most: length(6000) },
     rapids: "dog-leg",
     countsIn: undefined,
+    rapidAxes: "together",
     machineMoveLasts: "block",
     arcTolerance: { mm: 20_000, inch: 50_800, relative: 0 },
     ...changes,

@@ -137,10 +137,14 @@ export const format: Format = {
   },
   motion: {
     letters: { x: "X", y: "Y", z: "Z", a: "A", b: "B", c: "C" },
+    rapidFeed: null,
+    rapidAxes: "together",
+    axesAtOnce: 6,
     machineMoveLasts: "block",
     inverseTimeUnit: "per-minute",
   },
   unitsIn: "job",
+  unitsStated: "with-modes",
   distance: "absolute",
   codes,
   arc: {
@@ -152,7 +156,7 @@ export const format: Format = {
     largestSweep: 360_000_000,
     planes: ["xy", "zx", "yz"],
   },
-  dwell: { word: "P", unit: "s" },
+  dwell: { word: "P", unit: "s", blocks: "with-start" },
   cycles: {
     repeat: "positions",
     levels: "absolute",
@@ -274,6 +278,7 @@ export const machine: MachineFacts = {
   feed: { least: 0, most: Infinity },
   rapids: "straight",
   countsIn: undefined,
+  rapidAxes: "together",
   machineMoveLasts: "block",
   arcTolerance: undefined,
 };

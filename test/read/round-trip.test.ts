@@ -121,7 +121,7 @@ const dialects: Readonly<Record<string, Format>> = {
   }),
   "reference by name alone": with_({ referenceIntermediate: "none" }),
   "millisecond dwells in another word": with_({
-    dwell: { word: "X", unit: "ms" },
+    dwell: { word: "X", unit: "ms", blocks: "apart" },
     cycles: cyclesWith({ dwellUnit: "ms" }),
     numbers: { ...format.numbers, dwell: format.numbers.speed, cycleDwell: format.numbers.speed },
   }),

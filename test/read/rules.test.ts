@@ -217,6 +217,16 @@ const formCases: readonly Case[] = [
     reading: { format: formatWith({ modes: "apart" }) },
   },
   { rule: "block/m-words", blocks: "M5 M9", on: "M9", reading: { format: formatWith({ mWords: 1 }) } },
+  {
+    rule: "block/axes-at-once",
+    blocks: "G0 X1 Y1",
+    reading: { format: formatWith({ motion: { ...format.motion, rapidAxes: "one-at-a-time" } }) },
+  },
+  {
+    rule: "block/axes-at-once",
+    blocks: "G1 X1 Y1 Z1 F9",
+    reading: { format: formatWith({ motion: { ...format.motion, axesAtOnce: 2 } }) },
+  },
   { rule: "block/own-block", blocks: "G0 X1 M5", on: "M5" },
   { rule: "block/own-block", blocks: "G0 X1 S9 M3", on: "M3" },
   { rule: "block/own-block", blocks: "G0 X1 M8", on: "M8" },

@@ -86,6 +86,10 @@ export function capabilitiesOf(
     speedGrid: 1000,
     dwellGrid: 10_000,
     rapids: "dog-leg",
+    rapidFeed: null,
+    unitsStated: "with-modes",
+    axesOfRapid: 6,
+    axesAtOnce: 6,
     arcs: {
       form: "incremental-centre",
       largestSweep: 360_000_000,
@@ -238,6 +242,7 @@ export function machineOf(change: Partial<MachineFacts> = {}): MachineFacts {
     feed: { least: 0, most: Infinity },
     rapids: "dog-leg",
     countsIn: undefined,
+    rapidAxes: "together",
     machineMoveLasts: "block",
     arcTolerance: { mm: mm(0.002), inch: 0, relative: 0 },
     ...change,

@@ -1,7 +1,8 @@
-import { get } from "../builders.ts";
+import { get, same, str, when } from "../builders.ts";
 import type { Statement } from "../builders.ts";
 import type { Context } from "../context.ts";
 import { faultOn } from "../fault.ts";
+import { release, startWords } from "../write-held.ts";
 import { blockOf, codeWord, inOrder, keyed, numberWord, settled } from "../words.ts";
 
 /** A dwell, in the dialect's word and unit. */
@@ -9,8 +10,9 @@ export function writeDwell(context: Context): Statement[] {
   const { dwell, codes } = context.format;
   if (dwell === undefined) return [faultOn("dwell.word")];
   const time = keyed(context, "dwell.word", numberWord(dwell.word, "writeDwellTime", get("step", "time")));
-  return [
-    settled(),
-    ...blockOf(context, inOrder(context, [codeWord(context, "dwell.code", codes.dwell), time])),
-  ];
+  const words = [codeWord(context, "dwell.code", codes.dwell), time];
+  const alone = [settled(), ...blockOf(context, inOrder(context, words))];
+  if (dwell.blocks === "apart") return alone;
+  const shared = blockOf(context, inOrder(context, [...words, startWords(context)]));
+  return [when(same(get("state", "held"), str("start")), [...shared, ...release()], alone)];
 }

@@ -74,14 +74,16 @@ export function writeMode(kind: ModeKind): (context: Context) => Statement[] {
   };
 }
 
-/** A mode among others; one whose code has a word beside it stands in a block of its own. */
+/** A mode among others; one whose code has a word beside it stands in a block of its own, and so do units that come first. */
 export function modeBlock(
   context: Context,
   kind: (typeof modeOrder)[number],
   key: string,
   code: Code | null | undefined,
 ): Statement[] {
-  return code?.word ? oneCode(context, key, code) : [modeWord(context, kind, key, code)];
+  const alone =
+    code?.word !== undefined || (kind === "units" && context.format.unitsStated === "first-block");
+  return alone && hasWord(code) ? oneCode(context, key, code) : [modeWord(context, kind, key, code)];
 }
 
 /** `writeMode(state, group, "G17 ");` for a word that may share its block with other modes. */

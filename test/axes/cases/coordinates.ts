@@ -17,6 +17,14 @@ export const cases: readonly AxisCase[] = [
     other: "units: { mm: none, inch: G20, programs-in: inch }",
   },
   {
+    axis: 49,
+    title: "units among the other modes, or alone in the first block",
+    base: "rs274ngc",
+    one: "units: { stated: with-modes }",
+    other: "units: { stated: first-block }",
+    oneTakes: "units may stand in the first block there, too",
+  },
+  {
     axis: 50,
     title: "absolute or incremental words",
     base: "explicit-words",

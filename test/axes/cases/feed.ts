@@ -48,6 +48,23 @@ export const cases: readonly AxisCase[] = [
     job: byTime,
   },
   {
+    axis: 75,
+    title: "a dwell in a block of its own, or in that of the spindle's start",
+    base: "rs274ngc",
+    one: "dwell: { blocks: with-start }",
+    other: "dwell: { blocks: apart }",
+    oneTakes: "a dwell may stand apart there, too",
+  },
+  {
+    axis: 75,
+    title: "the same with the start before its speed",
+    base: "rs274ngc",
+    both: "spindle: { order: start-first }",
+    one: "dwell: { blocks: with-start }",
+    other: "dwell: { blocks: apart }",
+    oneTakes: "a dwell may stand apart there, too",
+  },
+  {
     axis: 73,
     title: "a highest feed that holds the job's, or one below it",
     base: "rs274ngc",
